@@ -1,0 +1,1 @@
+//! Benchmarks of Rimewise: speed, instruction counts and sizes.

@@ -1,0 +1,1 @@
+//! The C API of Rimewise: conversion and checks only.

@@ -1,0 +1,3 @@
+//! Compiles the property tables of Rimewise.
+
+fn main() {}

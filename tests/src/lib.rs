@@ -1,0 +1,1 @@
+//! Host-only tests that span the crates of Rimewise.

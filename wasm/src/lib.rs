@@ -1,0 +1,1 @@
+//! The npm package of Rimewise: conversion only.

@@ -2,4 +2,16 @@
 #![cfg_attr(not(feature = "std"), no_std)]
 #![forbid(unsafe_code)]
 
+pub mod caution;
+pub mod cycle;
+pub mod diagnosis;
+pub mod estimate;
+pub mod field;
+pub mod invalid;
+pub mod measurement;
+pub mod motor;
 pub mod quantity;
+pub mod readings;
+
+pub mod report;
+pub mod system;

@@ -1,0 +1,3 @@
+//! From readings to the probability of each cause.
+
+pub mod cause;

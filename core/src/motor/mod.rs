@@ -1,0 +1,3 @@
+//! Checks of the motor, its capacitors and its supply.
+
+pub mod finding;

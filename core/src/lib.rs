@@ -11,6 +11,7 @@ pub mod invalid;
 pub mod measurement;
 pub mod motor;
 pub mod quantity;
+pub mod refrigerant;
 pub mod readings;
 
 pub mod report;

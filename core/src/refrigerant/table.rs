@@ -1,0 +1,208 @@
+//! The binary form of one refrigerant's table, the same in flash, in a file and in the program.
+//!
+//! Little-endian; all numbers are binary32 unless said. A fixed part of [`FIXED`] bytes (magic, version, length,
+//! CRC-32 of everything after the checksum, counts, constants, polynomial coefficients), then the pieces of the dew
+//! curve, the pieces of the bubble curve (none when the two are one), then the designation and each component as a
+//! length byte, its name and, for a component, its mass fraction.
+
+use super::TableError;
+pub use super::curve::{PIECE, STEP};
+pub use super::potential::{IDEAL_TERMS, LIQUID_ROWS, LIQUID_TERMS, START_TERMS, VAPOR_ROWS, VAPOR_TERMS};
+
+/// The first bytes of every table.
+pub const MAGIC: [u8; 4] = *b"RMWT";
+/// The format version this library reads and writes.
+pub const VERSION: u16 = 1;
+
+/// Offsets of the fixed part.
+pub mod at {
+    use super::{IDEAL_TERMS, LIQUID_TERMS, START_TERMS, VAPOR_TERMS};
+    /// Format version, u16.
+    pub const VERSION: usize = 4;
+    /// Length of the whole table in bytes, u16.
+    pub const LENGTH: usize = 6;
+    /// CRC-32 (IEEE 802.3) of the bytes from [`FLAGS`] on, u32.
+    pub const CHECKSUM: usize = 8;
+    /// Bit 0: a binary pair is estimated; bit 1: one curve serves as dew and bubble.
+    pub const FLAGS: usize = 12;
+    /// Number of the safety class, 0 for none.
+    pub const SAFETY: usize = 13;
+    /// Number of components.
+    pub const COMPONENTS: usize = 14;
+    /// Binary logarithm of the number of curve pieces in an octave of pressure.
+    pub const RESOLUTION: usize = 15;
+    /// Number of pieces of the dew curve, u16.
+    pub const DEW_PIECES: usize = 16;
+    /// Number of pieces of the bubble curve, u16.
+    pub const BUBBLE_PIECES: usize = 18;
+    /// Index of the first piece of the dew curve, u16.
+    pub const DEW_FIRST: usize = 20;
+    /// Index of the first piece of the bubble curve, u16.
+    pub const BUBBLE_FIRST: usize = 22;
+    /// Molar mass, g/mol.
+    pub const MOLAR_MASS: usize = 24;
+    /// Critical temperature, K.
+    pub const CRITICAL_TEMPERATURE: usize = 28;
+    /// Critical pressure, Pa.
+    pub const CRITICAL_PRESSURE: usize = 32;
+    /// Bubble temperature at 101,325 Pa, K.
+    pub const NORMAL_BOILING: usize = 36;
+    /// Dew minus bubble temperature at 101,325 Pa, K.
+    pub const GLIDE: usize = 40;
+    /// Lowest saturation temperature, K.
+    pub const T_MIN: usize = 44;
+    /// Highest saturation temperature, K.
+    pub const T_MAX: usize = 48;
+    /// Dew pressure at the lowest temperature, Pa.
+    pub const DEW_P_MIN: usize = 52;
+    /// Dew pressure at the highest temperature, Pa.
+    pub const DEW_P_MAX: usize = 56;
+    /// Bubble pressure at the lowest temperature, Pa.
+    pub const BUBBLE_P_MIN: usize = 60;
+    /// Bubble pressure at the highest temperature, Pa.
+    pub const BUBBLE_P_MAX: usize = 64;
+    /// Specific gas constant, J/(kg K).
+    pub const GAS_CONSTANT: usize = 68;
+    /// Temperature that reduces the potentials, K.
+    pub const T_REDUCING: usize = 72;
+    /// Density that reduces the potentials, kg/m3.
+    pub const RHO_REDUCING: usize = 76;
+    /// Reduced inverse temperature at the middle of the fit.
+    pub const TAU_CENTER: usize = 80;
+    /// Reduced density at the middle of the liquid fit.
+    pub const LIQUID_CENTER: usize = 84;
+    /// Ideal-gas polynomial.
+    pub const IDEAL: usize = 88;
+    /// Residual polynomial of the vapor.
+    pub const VAPOR: usize = IDEAL + 4 * IDEAL_TERMS;
+    /// Residual polynomial of the liquid.
+    pub const LIQUID: usize = VAPOR + 4 * VAPOR_TERMS;
+    /// Polynomial of the liquid density from which its solution starts.
+    pub const START: usize = LIQUID + 4 * LIQUID_TERMS;
+    /// End of the fixed part.
+    pub const END: usize = START + 4 * START_TERMS;
+}
+
+/// Bytes of the fixed part.
+pub const FIXED: usize = at::END;
+
+/// A table taken apart into its fixed part, its curves and its names.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct Parts<'a> {
+    pub(super) fixed: &'a [u8; FIXED],
+    pub(super) dew: &'a [[u8; PIECE]],
+    pub(super) bubble: &'a [[u8; PIECE]],
+    pub(super) designation: &'a str,
+    pub(super) components: &'a [u8],
+}
+
+/// Reads a binary32 at an offset of the fixed part.
+#[inline(always)]
+pub(super) const fn number(fixed: &[u8; FIXED], offset: usize) -> f32 {
+    f32::from_le_bytes([fixed[offset], fixed[offset + 1], fixed[offset + 2], fixed[offset + 3]])
+}
+
+/// Reads a u16 at an offset of the fixed part.
+#[inline(always)]
+pub(super) const fn short(fixed: &[u8; FIXED], offset: usize) -> u16 {
+    u16::from_le_bytes([fixed[offset], fixed[offset + 1]])
+}
+
+/// Takes a table apart after checking its magic, version, length and layout, not its checksum or its numbers.
+pub(super) const fn split(bytes: &[u8]) -> Result<Parts<'_>, TableError> {
+    let Some((fixed, rest)) = bytes.split_first_chunk::<FIXED>() else {
+        return Err(match bytes.first_chunk::<8>() {
+            Some([b'R', b'M', b'W', b'T', _, _, low, high]) => {
+                TableError::Length { stated: u16::from_le_bytes([*low, *high]) as usize, given: bytes.len() }
+            }
+            _ => TableError::NotATable,
+        });
+    };
+    if !matches!(fixed.first_chunk::<4>(), Some(b"RMWT")) {
+        return Err(TableError::NotATable);
+    }
+    let found = short(fixed, at::VERSION);
+    if found != VERSION {
+        return Err(TableError::Version { found });
+    }
+    let stated = short(fixed, at::LENGTH) as usize;
+    if stated != bytes.len() {
+        return Err(TableError::Length { stated, given: bytes.len() });
+    }
+    let Some((dew, rest)) = rest.split_at_checked(short(fixed, at::DEW_PIECES) as usize * PIECE) else {
+        return Err(TableError::Content);
+    };
+    let Some((bubble, rest)) = rest.split_at_checked(short(fixed, at::BUBBLE_PIECES) as usize * PIECE) else {
+        return Err(TableError::Content);
+    };
+    let Some((length, rest)) = rest.split_first() else {
+        return Err(TableError::Content);
+    };
+    let Some((designation, components)) = rest.split_at_checked(*length as usize) else {
+        return Err(TableError::Content);
+    };
+    let Ok(designation) = core::str::from_utf8(designation) else {
+        return Err(TableError::Content);
+    };
+    let dew = dew.as_chunks::<PIECE>().0;
+    let one_curve = fixed[at::FLAGS] & 2 != 0;
+    let bubble = if one_curve { dew } else { bubble.as_chunks::<PIECE>().0 };
+    if dew.is_empty() || bubble.is_empty() || fixed[at::RESOLUTION] > 3 {
+        return Err(TableError::Content);
+    }
+    Ok(Parts { fixed, dew, bubble, designation, components })
+}
+
+/// Checks that the names are whole and that every number of the fixed part and of the curves is finite.
+pub(super) fn verify(parts: &Parts<'_>) -> Result<(), TableError> {
+    let (numbers, _) = parts.fixed.as_chunks::<4>();
+    if numbers.iter().skip(at::MOLAR_MASS / 4).any(|n| !f32::from_le_bytes(*n).is_finite()) {
+        return Err(TableError::Content);
+    }
+    for piece in parts.dew.iter().chain(parts.bubble) {
+        let [a, b, c, d, e, f, g, h, ..] = *piece;
+        if !f32::from_le_bytes([a, b, c, d]).is_finite() || !f32::from_le_bytes([e, f, g, h]).is_finite() {
+            return Err(TableError::Content);
+        }
+    }
+    for offset in [
+        at::MOLAR_MASS,
+        at::CRITICAL_TEMPERATURE,
+        at::CRITICAL_PRESSURE,
+        at::GAS_CONSTANT,
+        at::T_MIN,
+        at::T_REDUCING,
+        at::RHO_REDUCING,
+        at::DEW_P_MIN,
+        at::BUBBLE_P_MIN,
+    ] {
+        if number(parts.fixed, offset) <= 0.0 {
+            return Err(TableError::Content);
+        }
+    }
+    let mut rest = parts.components;
+    for _ in 0..parts.fixed[at::COMPONENTS] {
+        rest = component(rest).ok_or(TableError::Content)?.2;
+    }
+    if rest.is_empty() { Ok(()) } else { Err(TableError::Content) }
+}
+
+/// Reads one component: its name, its mass fraction, and the bytes after it.
+pub(super) fn component(bytes: &[u8]) -> Option<(&str, f32, &[u8])> {
+    let (length, rest) = bytes.split_first()?;
+    let (name, rest) = rest.split_at_checked(usize::from(*length))?;
+    let (fraction, rest) = rest.split_first_chunk::<4>()?;
+    Some((core::str::from_utf8(name).ok()?, f32::from_le_bytes(*fraction), rest))
+}
+
+/// Computes the CRC-32 of IEEE 802.3 (reflected polynomial 0xEDB88320).
+pub fn checksum(bytes: &[u8]) -> u32 {
+    let mut crc = !0u32;
+    for byte in bytes {
+        crc ^= u32::from(*byte);
+        for _ in 0..8 {
+            crc = (crc >> 1) ^ (0xEDB8_8320 & (crc & 1).wrapping_neg());
+        }
+    }
+    !crc
+}

@@ -128,6 +128,17 @@ macro_rules! choice {
             pub const fn name(self) -> &'static str {
                 match self { $( Self::$variant => $text ),* }
             }
+            /// The name as C holds it, ended by NUL.
+            pub const fn c_name(self) -> &'static core::ffi::CStr {
+                match self {
+                    $( Self::$variant => const {
+                        match core::ffi::CStr::from_bytes_with_nul(concat!($text, "\0").as_bytes()) {
+                            Ok(text) => text,
+                            Err(_) => c"",
+                        }
+                    } ),*
+                }
+            }
             /// The permanent number at the boundary.
             pub const fn code(self) -> i32 {
                 self as i32

@@ -1,0 +1,67 @@
+#!/usr/bin/env bash
+# Builds the npm package into wasm/pkg and packs it. Tools come from the registries and are kept in a cache.
+set -euo pipefail
+cd "$(dirname "$0")"
+tools=${RIMEWISE_TOOLS:-$HOME/.cache/rimewise}
+target=${CARGO_TARGET_DIR:-$PWD/../target}
+jobs=${RIMEWISE_JOBS:-2}
+mkdir -p "$tools"
+
+say() { printf 'wasm: %s\n' "$*"; }
+
+apt_install() {
+  say "installing $*"
+  apt-get -o DPkg::Lock::Timeout=600 install -y --no-remove --no-install-recommends "$@" > /dev/null 2>&1 || {
+    apt-get -o DPkg::Lock::Timeout=600 update > /dev/null
+    apt-get -o DPkg::Lock::Timeout=600 install -y --no-remove --no-install-recommends "$@" > /dev/null
+  }
+}
+
+# The compiled module. rustup's target where it is installed, else Debian's compiler with its matching source.
+if rustup target list --installed 2> /dev/null | grep -qx wasm32-unknown-unknown; then
+  say "compiling with rustup's wasm32 target"
+  cargo build -q -j"$jobs" --release -p rimewise-wasm --target wasm32-unknown-unknown
+  compiled=$target/wasm32-unknown-unknown/release/rimewise_wasm.wasm
+else
+  command -v wasm-ld-22 > /dev/null && [ -x /usr/bin/rustc ] && [ -d "$(/usr/bin/rustc --print sysroot)/lib/rustlib/src/rust/library" ] ||
+    apt_install rustc-web rust-web-src lld-22
+  say "compiling with Debian's compiler"
+  RUSTC=/usr/bin/rustc RUSTDOC=/usr/bin/rustdoc RUSTC_BOOTSTRAP=1 CARGO_TARGET_WASM32_UNKNOWN_UNKNOWN_LINKER=wasm-ld-22 \
+    CARGO_TARGET_DIR=$target/debian \
+    cargo build -q -j"$jobs" --release -p rimewise-wasm --target wasm32-unknown-unknown -Zbuild-std=std,panic_abort
+  compiled=$target/debian/wasm32-unknown-unknown/release/rimewise_wasm.wasm
+fi
+
+# The glue, by a generator of exactly the version in the library's manifest.
+locked=$(sed -n 's/^wasm-bindgen = "=\(.*\)"/\1/p' Cargo.toml)
+grep -q "wasm-bindgen-cli-support = \"=$locked\"" bindgen/Cargo.toml ||
+  { echo "wasm: bindgen/Cargo.toml must ask for wasm-bindgen-cli-support $locked" >&2; exit 1; }
+generator=$tools/bindgen-$locked/release/rimewise-bindgen
+if [ ! -x "$generator" ] || [ bindgen/src/main.rs -nt "$generator" ]; then
+  say "building the glue generator (once)"
+  (cd bindgen && CARGO_TARGET_DIR=$tools/bindgen-$locked cargo build -q --release -j"$jobs")
+fi
+rm -rf js/glue pkg
+"$generator" "$compiled" js/glue rimewise
+
+# The JavaScript tools.
+if [ ! -x node_modules/.bin/wasm-opt ] || [ package-lock.json -nt node_modules/.package-lock.json ]; then
+  say "installing the JavaScript tools"
+  npm ci --silent
+fi
+node_modules/.bin/wasm-opt -Oz --all-features --strip-debug --strip-producers \
+  js/glue/rimewise_bg.wasm -o js/glue/rimewise_bg.wasm
+
+say "compiling the package"
+node_modules/.bin/tsc -p js
+rm -f pkg/types.js
+mkdir -p pkg/glue
+cp js/glue/rimewise.js js/glue/rimewise.d.ts js/glue/rimewise_bg.wasm pkg/glue/
+cp js/package.json README.md ../LICENSE-MIT ../LICENSE-APACHE pkg/
+(cd pkg && npm pack --silent > /dev/null)
+
+# The gate: the tarball, which npm gzips, with every refrigerant.
+limit=220000
+packed=$(stat -c %s pkg/rimewise-*.tgz)
+say "package: $packed bytes gzipped (limit $limit), module: $(stat -c %s pkg/glue/rimewise_bg.wasm) bytes"
+[ "$packed" -le "$limit" ] || { echo "wasm: the package is over its limit" >&2; exit 1; }

@@ -1,0 +1,275 @@
+/**
+ * Diagnostics for small refrigeration machines: a visit in, a report out.
+ *
+ * Call `await init()` once; every other function is synchronous after it. Nothing leaves the device.
+ */
+import load, { initSync, type InitInput } from "./glue/rimewise.js";
+import * as module from "./glue/rimewise.js";
+import type { Report, Visit } from "./types.js";
+
+export type * from "./types.js";
+
+/** What the library refuses, with the field that it refuses. */
+export class RimewiseError extends Error {
+  /** The path of the field, such as `readings.suction_pressure_kpa`; empty where no one field is at fault. */
+  readonly field: string;
+
+  constructor(message: string, field: string) {
+    super(message);
+    this.name = "RimewiseError";
+    this.field = field;
+  }
+}
+
+let loading: Promise<void> | undefined;
+let ready = false;
+
+/**
+ * Loads the module; call it once before anything else, further calls wait for the same load.
+ *
+ * Without an argument it finds its own `.wasm` file in Node, in a page and behind a bundler. With one it takes the
+ * module from there: a URL, a `Response`, the bytes, or a compiled `WebAssembly.Module`.
+ */
+export function init(source?: InitInput | Promise<InitInput>): Promise<void> {
+  loading ??= start(source).catch((error: unknown) => {
+    loading = undefined;
+    throw error;
+  });
+  return loading;
+}
+
+/** The part of Node's `process` that reads a local file without an import that bundlers would follow. */
+interface NodeProcess {
+  getBuiltinModule?: (name: string) => { readFileSync(path: URL): Uint8Array<ArrayBuffer> } | undefined;
+}
+
+async function start(source?: InitInput | Promise<InitInput>): Promise<void> {
+  const own = new URL("./glue/rimewise_bg.wasm", import.meta.url);
+  const node = (globalThis as { process?: NodeProcess }).process;
+  if (source === undefined && own.protocol === "file:" && node?.getBuiltinModule) {
+    const files = node.getBuiltinModule("node:fs");
+    if (files) {
+      initSync({ module: files.readFileSync(own) });
+      ready = true;
+      return;
+    }
+  }
+  await load({ module_or_path: source ?? own });
+  ready = true;
+}
+
+function started(): void {
+  if (!ready) {
+    throw new RimewiseError("call `await init()` before anything else", "");
+  }
+}
+
+/** Writes a value as one line of JSON, and refuses what JSON would silently turn into null or drop. */
+function line(value: unknown): string {
+  refuse(value, "");
+  return JSON.stringify(value) ?? "null";
+}
+
+function refuse(value: unknown, path: string): void {
+  switch (typeof value) {
+    case "number":
+      if (!Number.isFinite(value)) {
+        throw new RimewiseError(`${value} is not a reading; leave out what was not measured`, path);
+      }
+      break;
+    case "bigint":
+    case "function":
+    case "symbol":
+      throw new RimewiseError(`a ${typeof value} is not a reading`, path);
+    case "object":
+      for (const [key, inner] of Object.entries(value ?? {})) {
+        refuse(inner, path === "" ? key : `${path}.${key}`);
+      }
+  }
+}
+
+function answer<T>(text: string): T {
+  const answered = JSON.parse(text) as { status: string; error?: string; field?: string };
+  if (answered.status !== "ok") {
+    throw new RimewiseError(answered.error ?? "no answer", answered.field ?? "");
+  }
+  return answered as T;
+}
+
+/**
+ * Diagnoses one visit: what the machine does, what it should do, what is probably wrong and how sure that is.
+ *
+ * Pressures are absolute, kPa; temperatures degC. What was not measured is left out. Throws a {@link RimewiseError}
+ * that names the field for what no machine can show, an unknown field or a wrong type.
+ */
+export function diagnose(visit: Visit): Report {
+  started();
+  return answer<Report>(module.answerVisit(line(visit)));
+}
+
+/**
+ * Answers one line of JSON with one line of JSON, errors included, exactly as the command-line example does.
+ *
+ * For JSON Lines from a file or a socket; {@link diagnose} is the same for objects.
+ */
+export function diagnoseLine(json: string): string {
+  started();
+  return module.answerVisit(json);
+}
+
+/** Bubble and dew temperature at a pressure. */
+export interface SaturationTemperatures {
+  status: "ok";
+  /** Bubble temperature, degC. */
+  bubble_c: number;
+  /** Dew temperature, degC. */
+  dew_c: number;
+}
+
+/** Bubble and dew pressure at a temperature. */
+export interface SaturationPressures {
+  status: "ok";
+  /** Bubble pressure, kPa absolute. */
+  bubble_kpa: number;
+  /** Dew pressure, kPa absolute. */
+  dew_kpa: number;
+}
+
+/** The state at a pressure and a temperature, outside the two-phase region. */
+export interface SinglePhaseState {
+  status: "ok";
+  phase: "vapor" | "liquid";
+  /** Density, kg/m3. */
+  density_kg_m3: number;
+  /** Specific enthalpy, kJ/kg, IIR reference state. */
+  enthalpy_kj_kg: number;
+  /** Specific entropy, kJ/(kg K), IIR reference state. */
+  entropy_kj_kg_k: number;
+}
+
+/** A pressure and a temperature between bubble and dew: they do not fix the state. */
+export interface TwoPhaseState {
+  status: "ok";
+  phase: "two_phase";
+}
+
+/** What is known of a refrigerant. */
+export interface RefrigerantFacts {
+  status: "ok";
+  /** Components by mass. */
+  composition: { component: string; mass_percent: number }[];
+  /** ASHRAE 34 safety class; null where no source is at hand, and cautions then assume flammable and toxic. */
+  safety_class: string | null;
+  /** Critical temperature, degC. */
+  critical_c: number;
+  /** Critical pressure, kPa absolute. */
+  critical_kpa: number;
+  /** Molar mass, g/mol. */
+  molar_mass_g_mol: number;
+  /** Whether a pair of components has only estimated mixing parameters. */
+  estimated_pair: boolean;
+}
+
+/** Bubble and dew temperature of a refrigerant at a pressure, kPa absolute. */
+export function property(question: { refrigerant: string; pressure_kpa: number }): SaturationTemperatures;
+/** Bubble and dew pressure of a refrigerant at a temperature, degC. */
+export function property(question: { refrigerant: string; temperature_c: number }): SaturationPressures;
+/** The state of a refrigerant at a pressure (kPa absolute) and a temperature (degC). */
+export function property(question: {
+  refrigerant: string;
+  pressure_kpa: number;
+  temperature_c: number;
+}): SinglePhaseState | TwoPhaseState;
+/** Composition, safety class and critical point of a refrigerant. */
+export function property(question: { refrigerant: string }): RefrigerantFacts;
+/** Every refrigerant there is a table for. */
+export function property(question: { list: true }): { status: "ok"; refrigerants: string[] };
+export function property(question: object): unknown {
+  started();
+  return answer(module.answerProperty(line(question)));
+}
+
+/** The designations of every refrigerant there is a table for. */
+export function refrigerants(): string[] {
+  return property({ list: true }).refrigerants;
+}
+
+/** A pressure unit. */
+export type PressureUnit = "kPa" | "bar" | "psi";
+
+/** How a pressure is read: its unit, whether it is a gauge's, and where. */
+export interface PressureScale {
+  unit: PressureUnit;
+  /** Whether the figure is above the local atmosphere; false: absolute. */
+  gauge?: boolean;
+  /** Altitude above sea level, m (ICAO standard atmosphere, -500 to 11,000 m); 0 unless given. */
+  altitude_m?: number;
+}
+
+const PRESSURE_UNITS: readonly PressureUnit[] = ["kPa", "bar", "psi"];
+
+function pressureUnit(scale: PressureScale): number {
+  const index = PRESSURE_UNITS.indexOf(scale.unit);
+  if (index < 0) {
+    throw new RimewiseError(`the unit is one of ${PRESSURE_UNITS.join(", ")}`, "unit");
+  }
+  return index;
+}
+
+/** Turns a pressure as it was read into kPa absolute. */
+export function pressureToKpa(value: number, scale: PressureScale): number {
+  started();
+  return module.pressureToKpa(value, pressureUnit(scale), scale.gauge ?? false, scale.altitude_m ?? 0);
+}
+
+/** Turns kPa absolute into the pressure as it reads on a scale. */
+export function pressureFromKpa(kpa: number, scale: PressureScale): number {
+  started();
+  return module.pressureFromKpa(kpa, pressureUnit(scale), scale.gauge ?? false, scale.altitude_m ?? 0);
+}
+
+/** Pressure of the ICAO standard atmosphere at an altitude (m), kPa. */
+export function atmosphereKpa(altitude_m: number): number {
+  started();
+  return module.atmosphereKpa(altitude_m);
+}
+
+/** A temperature unit. */
+export type TemperatureUnit = "degC" | "degF";
+
+function fahrenheit(unit: TemperatureUnit): boolean {
+  if (unit !== "degC" && unit !== "degF") {
+    throw new RimewiseError("the unit is degC or degF", "unit");
+  }
+  return unit === "degF";
+}
+
+/** Turns a temperature into degC. */
+export function temperatureToC(value: number, unit: TemperatureUnit): number {
+  started();
+  return fahrenheit(unit) ? module.celsiusFromFahrenheit(value) : value;
+}
+
+/** Turns degC into a temperature in a unit. */
+export function temperatureFromC(celsius: number, unit: TemperatureUnit): number {
+  started();
+  return fahrenheit(unit) ? module.fahrenheitFromCelsius(celsius) : celsius;
+}
+
+/** Turns a temperature difference into K. A difference is not a temperature: 18 degF of superheat are 10 K. */
+export function differenceToK(value: number, unit: TemperatureUnit): number {
+  started();
+  return fahrenheit(unit) ? module.kelvinsFromFahrenheit(value) : value;
+}
+
+/** Turns K into a temperature difference in a unit. */
+export function differenceFromK(kelvins: number, unit: TemperatureUnit): number {
+  started();
+  return fahrenheit(unit) ? module.fahrenheitFromKelvins(kelvins) : kelvins;
+}
+
+/** The library's version, equal to the package's. */
+export function version(): string {
+  started();
+  return module.version();
+}

@@ -1,0 +1,702 @@
+// Generated from the Rust source by `RIMEWISE_WRITE=1 cargo test -p rimewise-wasm --test types`; do not edit.
+
+/**
+ * The device that meters liquid into the evaporator.
+ * - `capillary`: A capillary tube, with or without a suction-liquid exchanger.
+ * - `orifice`: A fixed orifice or piston.
+ * - `thermostatic_valve`: A thermostatic expansion valve.
+ * - `electronic_valve`: An electronic expansion valve.
+ */
+export type Metering =
+  | "capillary"
+  | "orifice"
+  | "thermostatic_valve"
+  | "electronic_valve";
+
+/**
+ * What the machine is for, which fixes what is usual where its maker's data is missing.
+ * - `freezer`: Holds frozen goods, space near -20 degC.
+ * - `cooler`: Holds chilled goods, space near +3 degC.
+ * - `air_conditioning`: Cools rooms for people, space near 26 degC.
+ */
+export type Duty =
+  | "freezer"
+  | "cooler"
+  | "air_conditioning";
+
+/**
+ * Which valve was closed for the pump-down test.
+ * - `suction_service`: The compressor's suction service valve: only the compressor itself is pumped down.
+ * - `liquid_line`: A liquid-line valve: the whole low side is pumped down, and a rise may be boiling refrigerant or oil.
+ */
+export type PumpDownValve =
+  | "suction_service"
+  | "liquid_line";
+
+/**
+ * What ended the pump-down test.
+ * - `limit`: The pressure fell no further: a measurement of what the compressor can pull.
+ * - `low_pressure_control`: The low-pressure control stopped it: only an upper bound.
+ * - `technician`: The technician stopped it: only an upper bound.
+ */
+export type PumpDownEnd =
+  | "limit"
+  | "low_pressure_control"
+  | "technician";
+
+/**
+ * How the noise behaves from the moment the compressor starts.
+ * - `none`: No unusual noise.
+ * - `fades`: Loud at first, then fading within minutes.
+ * - `stays`: Loud and staying so.
+ */
+export type StartNoise =
+  | "none"
+  | "fades"
+  | "stays";
+
+/**
+ * What the liquid line's sight glass shows.
+ * - `clear`: Clear liquid.
+ * - `bubbles`: Bubbles or flash gas.
+ * - `none_fitted`: There is none.
+ */
+export type SightGlass =
+  | "clear"
+  | "bubbles"
+  | "none_fitted";
+
+/**
+ * What makes the machine behave as it does, in the order that breaks ties.
+ * - `none`: Nothing that costs 5 % or more of capacity or COP.
+ * - `undercharge`: Less refrigerant than the machine needs.
+ * - `overcharge`: More refrigerant than the machine needs.
+ * - `liquid_line_restriction`: A restriction in the liquid line: drier, strainer, kinked pipe.
+ * - `metering_underfeed`: The metering device passes too little.
+ * - `flood_back`: The metering device passes too much and liquid returns to the compressor.
+ * - `weak_compressor`: The compressor pumps less than it should.
+ * - `condenser_airflow`: Too little air over the condenser.
+ * - `evaporator_airflow`: Too little air over the evaporator.
+ * - `non_condensables`: Air or nitrogen in the refrigerant circuit.
+ */
+export type Cause =
+  | "none"
+  | "undercharge"
+  | "overcharge"
+  | "liquid_line_restriction"
+  | "metering_underfeed"
+  | "flood_back"
+  | "weak_compressor"
+  | "condenser_airflow"
+  | "evaporator_airflow"
+  | "non_condensables";
+
+/**
+ * A reading, an observation, or a quantity derived from them.
+ * Readings have numbers from 1, observations from 100, derived quantities from 200. The name of a reading is the
+ * name of its input field; the name of a derived quantity is its key in the report.
+ * - `suction_pressure_kpa`: The reading `suction_pressure_kpa`.
+ * - `evaporator_pressure_kpa`: The reading `evaporator_pressure_kpa`.
+ * - `discharge_pressure_kpa`: The reading `discharge_pressure_kpa`.
+ * - `liquid_pressure_kpa`: The reading `liquid_pressure_kpa`.
+ * - `evaporator_outlet_c`: The reading `evaporator_outlet_c`.
+ * - `suction_line_c`: The reading `suction_line_c`.
+ * - `discharge_line_c`: The reading `discharge_line_c`.
+ * - `liquid_line_c`: The reading `liquid_line_c`.
+ * - `drier_outlet_c`: The reading `drier_outlet_c`.
+ * - `space_c`: The reading `space_c`.
+ * - `supply_air_c`: The reading `supply_air_c`.
+ * - `ambient_c`: The reading `ambient_c`.
+ * - `condenser_exhaust_c`: The reading `condenser_exhaust_c`.
+ * - `current_a`: The reading `current_a`.
+ * - `voltage_v`: The reading `voltage_v`.
+ * - `pump_down_kpa`: The reading `pump_down_kpa`.
+ * - `pump_down_rise_kpa_per_min`: The reading `pump_down_rise_kpa_per_min`.
+ * - `standing_pressure_kpa`: The reading `standing_pressure_kpa`.
+ * - `standing_temperature_c`: The reading `standing_temperature_c`.
+ * - `winding_run_ohm`: The reading `winding_run_ohm`.
+ * - `winding_start_ohm`: The reading `winding_start_ohm`.
+ * - `winding_run_to_start_ohm`: The reading `winding_run_to_start_ohm`.
+ * - `winding_to_frame_megohm`: The reading `winding_to_frame_megohm`.
+ * - `run_capacitor_uf`: The reading `run_capacitor_uf`.
+ * - `start_capacitor_uf`: The reading `start_capacitor_uf`.
+ * - `minutes_running`: The reading `minutes_running`.
+ * - `start_current_a`: The reading `start_current_a`.
+ * - `power_w`: The reading `power_w`.
+ * - `space_wet_bulb_c`: The reading `space_wet_bulb_c`.
+ * - `winding_c`: The reading `winding_c`.
+ * - `insulation_test_v`: The reading `insulation_test_v`.
+ * - `terminal_12_ohm`: The reading `terminal_12_ohm`.
+ * - `terminal_23_ohm`: The reading `terminal_23_ohm`.
+ * - `terminal_13_ohm`: The reading `terminal_13_ohm`.
+ * - `running`: The reading `running`.
+ * - `pump_down_valve`: The reading `pump_down_valve`.
+ * - `pump_down_ended_by`: The reading `pump_down_ended_by`.
+ * - `line_voltages_v`: The reading `line_voltages_v`.
+ * - `line_currents_a`: The reading `line_currents_a`.
+ * - `start_noise`: The observation `start_noise`.
+ * - `frost_on_compressor`: The observation `frost_on_compressor`.
+ * - `sight_glass`: The observation `sight_glass`.
+ * - `coil_iced`: The observation `coil_iced`.
+ * - `suction_saturation_c`: The derived quantity `suction_saturation_c`.
+ * - `superheat_k`: The derived quantity `superheat_k`.
+ * - `compressor_superheat_k`: The derived quantity `compressor_superheat_k`.
+ * - `subcooling_k`: The derived quantity `subcooling_k`.
+ * - `pressure_ratio`: The derived quantity `pressure_ratio`.
+ * - `evaporator_saturation_c`: The derived quantity `evaporator_saturation_c`.
+ * - `condensing_c`: The derived quantity `condensing_c`.
+ * - `evaporator_td_k`: The derived quantity `evaporator_td_k`.
+ * - `condenser_td_k`: The derived quantity `condenser_td_k`.
+ * - `discharge_superheat_k`: The derived quantity `discharge_superheat_k`.
+ * - `drier_drop_k`: The derived quantity `drier_drop_k`.
+ * - `supply_air_drop_k`: The derived quantity `supply_air_drop_k`.
+ * - `exhaust_air_rise_k`: The derived quantity `exhaust_air_rise_k`.
+ */
+export type Measurement =
+  | "suction_pressure_kpa"
+  | "evaporator_pressure_kpa"
+  | "discharge_pressure_kpa"
+  | "liquid_pressure_kpa"
+  | "evaporator_outlet_c"
+  | "suction_line_c"
+  | "discharge_line_c"
+  | "liquid_line_c"
+  | "drier_outlet_c"
+  | "space_c"
+  | "supply_air_c"
+  | "ambient_c"
+  | "condenser_exhaust_c"
+  | "current_a"
+  | "voltage_v"
+  | "pump_down_kpa"
+  | "pump_down_rise_kpa_per_min"
+  | "standing_pressure_kpa"
+  | "standing_temperature_c"
+  | "winding_run_ohm"
+  | "winding_start_ohm"
+  | "winding_run_to_start_ohm"
+  | "winding_to_frame_megohm"
+  | "run_capacitor_uf"
+  | "start_capacitor_uf"
+  | "minutes_running"
+  | "start_current_a"
+  | "power_w"
+  | "space_wet_bulb_c"
+  | "winding_c"
+  | "insulation_test_v"
+  | "terminal_12_ohm"
+  | "terminal_23_ohm"
+  | "terminal_13_ohm"
+  | "running"
+  | "pump_down_valve"
+  | "pump_down_ended_by"
+  | "line_voltages_v"
+  | "line_currents_a"
+  | "start_noise"
+  | "frost_on_compressor"
+  | "sight_glass"
+  | "coil_iced"
+  | "suction_saturation_c"
+  | "superheat_k"
+  | "compressor_superheat_k"
+  | "subcooling_k"
+  | "pressure_ratio"
+  | "evaporator_saturation_c"
+  | "condensing_c"
+  | "evaporator_td_k"
+  | "condenser_td_k"
+  | "discharge_superheat_k"
+  | "drier_drop_k"
+  | "supply_air_drop_k"
+  | "exhaust_air_rise_k";
+
+/**
+ * The effort a measurement takes.
+ * - `look`: Look, listen, or read an air thermometer.
+ * - `clamp`: Put a clamp on a pipe.
+ * - `meter`: Put an electrical meter on terminals.
+ * - `valve`: Attach a gauge or turn a valve at a fitted port.
+ * - `opens_system`: Open the refrigerant circuit, or fit a port that is not there.
+ */
+export type Effort =
+  | "look"
+  | "clamp"
+  | "meter"
+  | "valve"
+  | "opens_system";
+
+/**
+ * One finding of the electrical checks.
+ * - `windings_good`: The windings agree with each other and with the plate.
+ * - `open_winding`: A winding is open.
+ * - `overload_open`: The internal overload is open; it may close again once the compressor is cool.
+ * - `shorted_turns`: A winding reads low enough for shorted turns.
+ * - `winding_to_frame`: A winding leaks to the frame.
+ * - `windings_inconsistent`: The three winding resistances contradict each other.
+ * - `run_capacitor_good`: The run capacitor is within its tolerance.
+ * - `run_capacitor_low`: The run capacitor is below its tolerance.
+ * - `run_capacitor_high`: The run capacitor is above its tolerance.
+ * - `run_capacitor_open`: The run capacitor is open.
+ * - `start_capacitor_good`: The start capacitor is within its tolerance.
+ * - `start_capacitor_low`: The start capacitor is below its tolerance.
+ * - `start_capacitor_high`: The start capacitor is above its tolerance.
+ * - `start_capacitor_open`: The start capacitor is open.
+ * - `low_voltage`: The supply voltage is low.
+ * - `high_voltage`: The supply voltage is high.
+ * - `voltage_unbalance`: The three line voltages differ too much.
+ * - `current_above_rated`: The current is above its rated load.
+ * - `current_below_expected`: The current is below what the pressures ask for.
+ * - `current_normal`: The current is what the pressures ask for.
+ * - `locked_rotor`: The current stays near the locked-rotor current.
+ */
+export type FindingKind =
+  | "windings_good"
+  | "open_winding"
+  | "overload_open"
+  | "shorted_turns"
+  | "winding_to_frame"
+  | "windings_inconsistent"
+  | "run_capacitor_good"
+  | "run_capacitor_low"
+  | "run_capacitor_high"
+  | "run_capacitor_open"
+  | "start_capacitor_good"
+  | "start_capacitor_low"
+  | "start_capacitor_high"
+  | "start_capacitor_open"
+  | "low_voltage"
+  | "high_voltage"
+  | "voltage_unbalance"
+  | "current_above_rated"
+  | "current_below_expected"
+  | "current_normal"
+  | "locked_rotor";
+
+/**
+ * What can hurt.
+ * - `pressure`: The circuit is under pressure.
+ * - `cold_burn`: Escaping liquid refrigerant burns by cold.
+ * - `flammable`: The refrigerant can burn.
+ * - `toxic`: The refrigerant is toxic.
+ * - `asphyxiation`: Refrigerant vapour displaces air.
+ * - `capacitor`: A capacitor holds its charge.
+ * - `live_terminals`: Terminals are live.
+ * - `terminal_venting`: A damaged terminal can blow out of the shell.
+ * - `recovery_law`: Law asks for recovery and for a licence.
+ * - `no_vacuum_energise`: A motor must not be energised or insulation-tested under vacuum.
+ * - `no_vacuum_pump_down`: Not every compressor may be pumped down into vacuum.
+ * - `air_in_circuit`: Air must never be compressed with oil and refrigerant.
+ * - `blend_charge_liquid`: A zeotropic blend is charged as liquid.
+ * - `keep_safety_controls`: A pressure control is never bypassed to get a reading.
+ * - `hot_surface`: Pipes and shell are hot.
+ */
+export type CautionCode =
+  | "pressure"
+  | "cold_burn"
+  | "flammable"
+  | "toxic"
+  | "asphyxiation"
+  | "capacitor"
+  | "live_terminals"
+  | "terminal_venting"
+  | "recovery_law"
+  | "no_vacuum_energise"
+  | "no_vacuum_pump_down"
+  | "air_in_circuit"
+  | "blend_charge_liquid"
+  | "keep_safety_controls"
+  | "hot_surface";
+
+/**
+ * The step a caution belongs to.
+ * - `look`: Looking and clamping.
+ * - `gauges`: Attaching and removing gauges.
+ * - `electrical`: Measuring at electrical terminals.
+ * - `pump_down`: Closing valves for the pump-down test.
+ * - `charging`: Adding or removing refrigerant.
+ * - `opens_system`: Opening the refrigerant circuit.
+ */
+export type Step =
+  | "look"
+  | "gauges"
+  | "electrical"
+  | "pump_down"
+  | "charging"
+  | "opens_system";
+
+/**
+ * The point the machine was designed for, as far as its maker tells; what is left out falls back to what is
+ * usual for the duty and metering, with its wide spread.
+ */
+export interface Design {
+  /** Space air temperature, degC. */
+  space_c?: number | null | undefined;
+  /** Air temperature onto the condenser, degC. */
+  ambient_c?: number | null | undefined;
+  /** Space air minus evaporating dew temperature, K. */
+  evaporator_td_k?: number | null | undefined;
+  /** Condensing temperature (mean of bubble and dew) minus ambient, K. */
+  condenser_td_k?: number | null | undefined;
+  /** Superheat at the compressor inlet, K. */
+  suction_superheat_k?: number | null | undefined;
+  /** Subcooling at the condenser outlet, K. */
+  subcooling_k?: number | null | undefined;
+  /** The maker's target suction pressure, kPa absolute; goes before `evaporator_td_k`. */
+  suction_pressure_kpa?: number | null | undefined;
+  /** The maker's target discharge pressure, kPa absolute; goes before `condenser_td_k`. */
+  discharge_pressure_kpa?: number | null | undefined;
+}
+
+/** What the compressor's plate and data sheet say. */
+export interface CompressorPlate {
+  /** Rated-load current, A; a machine at its design point usually runs below it. */
+  rated_load_a?: number | null | undefined;
+  /** Locked-rotor current at rated voltage, A. */
+  locked_rotor_a?: number | null | undefined;
+  /** Rated voltage, V. */
+  rated_v?: number | null | undefined;
+  /** Number of phases, 1 or 3. */
+  phases?: number | null | undefined;
+  /** Supply frequency, Hz. */
+  hz?: number | null | undefined;
+  /** Resistance of the run winding (common to run), ohm. */
+  run_winding_ohm?: number | "open" | null | undefined;
+  /** Resistance of the start winding (common to start), ohm. */
+  start_winding_ohm?: number | "open" | null | undefined;
+  /** Temperature the winding resistances refer to, degC. */
+  winding_reference_c?: number | null | undefined;
+  /** Rated run capacitor, microfarad. */
+  run_capacitor_uf?: number | "open" | null | undefined;
+  /** Rated start capacitor, microfarad. */
+  start_capacitor_uf?: number | "open" | null | undefined;
+}
+
+/** What is known of the machine; its refrigerant is an argument of its own. */
+export interface System {
+  /** The refrigerant as people write it: R290, R-404A, 404a, propane; absent: not known. */
+  refrigerant?: string | null | undefined;
+  /** Readings of this same machine when it was good, if there are any. */
+  record?: { readings: Readings }[] | null | undefined;
+  /** The metering device; not known: the diagnosis allows for each kind's spread. */
+  metering?: Metering | null | undefined;
+  /** Whether a liquid receiver stands behind the condenser; not known: usual for the metering. */
+  receiver?: boolean | null | undefined;
+  /** Whether a regulator holds the compressor's inlet pressure down; not known: no. */
+  suction_pressure_regulator?: boolean | null | undefined;
+  /** What the machine is for. */
+  duty?: Duty | null | undefined;
+  /** The design point. */
+  design?: Design | null | undefined;
+  /** The compressor's plate. */
+  compressor?: CompressorPlate | null | undefined;
+  /** Nameplate charge, kg. */
+  charge_kg?: number | null | undefined;
+  /** Tolerance of the run capacitor's plate value, percent; 6 unless given. */
+  run_capacitor_tolerance_percent?: number | null | undefined;
+}
+
+/** The numbers read on the visit. Pressures are absolute, kPa; temperatures degC. */
+export interface Readings {
+  /** Pressure at the compressor's suction, kPa absolute. */
+  suction_pressure_kpa?: number | null | undefined;
+  /** Pressure at the evaporator outlet, kPa absolute. */
+  evaporator_pressure_kpa?: number | null | undefined;
+  /** Pressure at the compressor's discharge, kPa absolute. */
+  discharge_pressure_kpa?: number | null | undefined;
+  /** Pressure at the condenser or receiver outlet, kPa absolute. */
+  liquid_pressure_kpa?: number | null | undefined;
+  /** Pipe temperature at the evaporator outlet, degC. */
+  evaporator_outlet_c?: number | null | undefined;
+  /** Pipe temperature at the compressor inlet, degC. */
+  suction_line_c?: number | null | undefined;
+  /** Pipe temperature at the compressor outlet, degC. */
+  discharge_line_c?: number | null | undefined;
+  /** Pipe temperature of the liquid line ahead of the drier, degC. */
+  liquid_line_c?: number | null | undefined;
+  /** Pipe temperature behind the drier, degC. */
+  drier_outlet_c?: number | null | undefined;
+  /** Air temperature of the cooled space, onto the evaporator, degC. */
+  space_c?: number | null | undefined;
+  /** Air temperature off the evaporator, degC. */
+  supply_air_c?: number | null | undefined;
+  /** Air temperature onto the condenser, degC. */
+  ambient_c?: number | null | undefined;
+  /** Air temperature off the condenser, degC. */
+  condenser_exhaust_c?: number | null | undefined;
+  /** Compressor current, A. */
+  current_a?: number | null | undefined;
+  /** Supply voltage while running, V. */
+  voltage_v?: number | null | undefined;
+  /** Lowest suction pressure reached against a closed valve, kPa absolute. */
+  pump_down_kpa?: number | null | undefined;
+  /** Rise of that pressure after the compressor stopped, kPa/min. */
+  pump_down_rise_kpa_per_min?: number | null | undefined;
+  /** Pressure of the stopped, equalised machine, kPa absolute. */
+  standing_pressure_kpa?: number | null | undefined;
+  /** The one temperature of the stopped, equalised machine, degC. */
+  standing_temperature_c?: number | null | undefined;
+  /** Resistance common to run, ohm. */
+  winding_run_ohm?: number | "open" | null | undefined;
+  /** Resistance common to start, ohm. */
+  winding_start_ohm?: number | "open" | null | undefined;
+  /** Resistance run to start, ohm. */
+  winding_run_to_start_ohm?: number | "open" | null | undefined;
+  /** Insulation resistance winding to frame, megohm. */
+  winding_to_frame_megohm?: number | "open" | null | undefined;
+  /** Run capacitor, microfarad. */
+  run_capacitor_uf?: number | "open" | null | undefined;
+  /** Start capacitor, microfarad. */
+  start_capacitor_uf?: number | "open" | null | undefined;
+  /** Time since the compressor started, minutes. */
+  minutes_running?: number | null | undefined;
+  /** Highest current in the first moment after the start, A. */
+  start_current_a?: number | null | undefined;
+  /** Compressor power, W. */
+  power_w?: number | null | undefined;
+  /** Wet-bulb temperature of the cooled space, degC. */
+  space_wet_bulb_c?: number | null | undefined;
+  /** Temperature of the windings when their resistances were measured, degC. */
+  winding_c?: number | null | undefined;
+  /** Test voltage of the insulation measurement, V. */
+  insulation_test_v?: number | null | undefined;
+  /** Resistance between unmarked terminals 1 and 2, ohm. */
+  terminal_12_ohm?: number | "open" | null | undefined;
+  /** Resistance between unmarked terminals 2 and 3, ohm. */
+  terminal_23_ohm?: number | "open" | null | undefined;
+  /** Resistance between unmarked terminals 1 and 3, ohm. */
+  terminal_13_ohm?: number | "open" | null | undefined;
+  /** Whether the compressor runs while the pressures are read; not said: it runs. */
+  running?: boolean | null | undefined;
+  /** Which valve the pump-down was made against. */
+  pump_down_valve?: PumpDownValve | null | undefined;
+  /** What ended the pump-down. */
+  pump_down_ended_by?: PumpDownEnd | null | undefined;
+  /** The three line-to-line voltages, V. */
+  line_voltages_v?: [number, number, number] | null | undefined;
+  /** The three line currents, A. */
+  line_currents_a?: [number, number, number] | null | undefined;
+}
+
+/** What was seen and heard on the visit. */
+export interface Observations {
+  /** How the noise behaves after the start. */
+  start_noise?: StartNoise | null | undefined;
+  /** Whether frost or sweat covers the compressor body. */
+  frost_on_compressor?: boolean | null | undefined;
+  /** What the sight glass shows. */
+  sight_glass?: SightGlass | null | undefined;
+  /** Whether the evaporator coil is iced over. */
+  coil_iced?: boolean | null | undefined;
+}
+
+/** Standard uncertainties (k = 1) of the instruments; what is left out takes its usual value. */
+export interface Uncertainty {
+  /** Pressure, percent of reading; 1 % and 2 kPa unless given. */
+  pressure_percent?: number | null | undefined;
+  /** Span of the gauge, kPa; given, `pressure_percent` is of this span. */
+  pressure_span_kpa?: number | null | undefined;
+  /** Pipe temperature, K; 0.7 K unless given, beside the clamp's bias. */
+  line_temperature_k?: number | null | undefined;
+  /** Air temperature, K; 0.5 K unless given. */
+  air_temperature_k?: number | null | undefined;
+  /** Current, percent of reading; 1.5 % unless given. */
+  current_percent?: number | null | undefined;
+}
+
+/** One visit: what is known of the machine, what was measured and seen, and how well. */
+export interface Visit {
+  /** What is known of the machine. */
+  system?: System | null | undefined;
+  /** What was measured. */
+  readings?: Readings | null | undefined;
+  /** What was seen and heard. */
+  observations?: Observations | null | undefined;
+  /** How well the instruments measure. */
+  uncertainty?: Uncertainty | null | undefined;
+}
+
+/** A value with its standard uncertainty (k = 1), both in the unit of the name they stand under. */
+export interface Estimate {
+  /** The value. */
+  value: number;
+  /** The standard uncertainty. */
+  u: number;
+}
+
+/** The quantities of the cycle, each with its standard uncertainty; `None` where a reading is missing. */
+export interface Cycle {
+  /** Dew temperature at the compressor's suction pressure, degC. */
+  suction_saturation_c: Estimate | null;
+  /** Dew temperature at the evaporator outlet (its own pressure when given), degC. */
+  evaporator_saturation_c: Estimate | null;
+  /** Condensing temperature, mean of bubble and dew at the discharge (else liquid) pressure, degC. */
+  condensing_c: Estimate | null;
+  /** Superheat at the evaporator outlet, K; signed. */
+  superheat_k: Estimate | null;
+  /** Superheat at the compressor inlet, K; signed. */
+  compressor_superheat_k: Estimate | null;
+  /** Subcooling, from the liquid pressure, else from discharge with its larger uncertainty, K; signed. */
+  subcooling_k: Estimate | null;
+  /** Discharge pressure over suction pressure, both absolute. */
+  pressure_ratio: Estimate | null;
+  /** Space air minus evaporating dew temperature, K. */
+  evaporator_td_k: Estimate | null;
+  /** Condensing temperature minus ambient, K. */
+  condenser_td_k: Estimate | null;
+  /** Discharge line above the dew temperature at the discharge pressure, K. */
+  discharge_superheat_k: Estimate | null;
+  /** Liquid line minus drier outlet, K. */
+  drier_drop_k: Estimate | null;
+  /** Space air minus supply air, K. */
+  supply_air_drop_k: Estimate | null;
+  /** Condenser exhaust minus ambient, K. */
+  exhaust_air_rise_k: Estimate | null;
+}
+
+/** What this machine would show if it were healthy, here and now. */
+export interface Expected {
+  /** Saturation (dew) temperature at the compressor's suction, degC. */
+  suction_saturation_c: Estimate | null;
+  /** Condensing temperature (mean of bubble and dew), degC. */
+  condensing_c: Estimate | null;
+  /** Suction pressure, kPa absolute. */
+  suction_pressure_kpa: Estimate | null;
+  /** Discharge pressure, kPa absolute. */
+  discharge_pressure_kpa: Estimate | null;
+  /** Superheat at the evaporator outlet, K. */
+  superheat_k: Estimate | null;
+  /** Superheat at the compressor inlet, K. */
+  compressor_superheat_k: Estimate | null;
+  /** Subcooling, K. */
+  subcooling_k: Estimate | null;
+  /** Discharge pressure over suction pressure. */
+  pressure_ratio: Estimate | null;
+  /** Pipe temperature at the evaporator outlet, degC. */
+  evaporator_outlet_c: Estimate | null;
+  /** Pipe temperature at the compressor inlet, degC. */
+  suction_line_c: Estimate | null;
+  /** Pipe temperature at the compressor outlet, degC. */
+  discharge_line_c: Estimate | null;
+  /** Pipe temperature of the liquid line, degC. */
+  liquid_line_c: Estimate | null;
+  /** Pipe temperature behind the drier, degC. */
+  drier_outlet_c: Estimate | null;
+  /** Air temperature off the evaporator, degC. */
+  supply_air_c: Estimate | null;
+  /** Air temperature off the condenser, degC. */
+  condenser_exhaust_c: Estimate | null;
+  /** Compressor current, A. */
+  current_a: Estimate | null;
+  /** Lowest pump-down pressure of a compressor in good order, kPa absolute. */
+  pump_down_kpa: Estimate | null;
+}
+
+/** The probability and the mean severity of one cause. */
+export interface CauseProbability {
+  /** The cause. */
+  cause: Cause;
+  /** Its probability, from every single cause and every pair that holds it, 0 to 1. */
+  probability: number;
+  /** The fraction lost or added where the cause is present; `None` for none. */
+  severity: number | null;
+}
+
+/** One reading's word for or against one cause. */
+export interface Evidence {
+  /** Which way the reading speaks. */
+  says: "for" | "against";
+  /** The cause. */
+  cause: Cause;
+  /** The reading. */
+  reading: Measurement;
+  /** Log-odds of the cause with all readings minus with this one left out, nats; positive speaks for it. */
+  weight_nats: number;
+}
+
+/** A measurement not yet taken and what it would tell. */
+export interface NextMeasurement {
+  /** What to measure. */
+  measurement: Measurement;
+  /** The information expected on the cause, bits. */
+  information_bits: number;
+  /** The effort it takes. */
+  effort: Effort;
+}
+
+/** A cause and the measurements that rule it out, or would. */
+export interface RuledOut {
+  /** The cause. */
+  cause: Cause;
+  /** The measurements, the strongest first. */
+  by: Measurement[];
+}
+
+/** A cause and the measurements that rule it out, or would. */
+export interface StillOpen {
+  /** The cause. */
+  cause: Cause;
+  /** The measurements, the strongest first. */
+  closed_by: Measurement[];
+}
+
+/** Something suspicious about one field. */
+export interface Warning {
+  /** The same in words, English. */
+  text: string;
+  /** The field in it. */
+  field: string;
+}
+
+/** A finding with the value it rests on and the limit it was held against. */
+export interface Finding {
+  /** What was found. */
+  finding: FindingKind;
+  /** The value, in `unit`; `None` where a meter read open. */
+  value: number | null;
+  /** The limit, in `unit`; `None` where there is none. */
+  limit: number | null;
+  /** The unit of both, such as `uF` or `ohm`. */
+  unit: string;
+}
+
+/** One caution at the step it belongs to. */
+export interface Caution {
+  /** The same in words, English. */
+  text: string;
+  /** What can hurt. */
+  code: CautionCode;
+  /** The step it belongs to. */
+  step: Step;
+}
+
+/** The whole answer to one visit. */
+export interface Report {
+  /** Always `ok`: an error is thrown, not returned. */
+  status: "ok";
+  /** What the readings say the machine does. */
+  cycle: Cycle;
+  /** What it would do if healthy. */
+  expected: Expected;
+  /** All ten causes, most probable first. */
+  causes: CauseProbability[];
+  /** Whether acting on `leading` is justified by the rule's stated error rates. */
+  decided: boolean;
+  /** The most probable cause, `none` included. */
+  leading: Cause;
+  /** How probable readings as odd as these are under the best explanation; `None` where nothing could be judged. */
+  fits: number | null;
+  /** The readings' words for and against the leading causes, the strongest first. */
+  evidence: Evidence[];
+  /** What to measure next, the most telling first. */
+  next: NextMeasurement[];
+  /** Causes with a probability below 0.02 and what excludes them. */
+  ruled_out: RuledOut[];
+  /** The other causes and what would close them. */
+  still_open: StillOpen[];
+  /** What is suspicious about the input. */
+  warnings: Warning[];
+  /** What the motor and supply readings show. */
+  electrical: Finding[];
+  /** What to take care of, step by step. */
+  cautions: Caution[];
+}

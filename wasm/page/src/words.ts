@@ -1,0 +1,151 @@
+/** The page's words for every name of the contract. The record types make a missing name a compile error. */
+import type { Cause, CautionCode, Effort, FindingKind, Measurement, Step } from "rimewise";
+
+export const CAUSE: Record<Cause, string> = {
+  none: "No fault that costs 5 % or more",
+  undercharge: "Undercharge",
+  overcharge: "Overcharge",
+  liquid_line_restriction: "Liquid-line restriction",
+  metering_underfeed: "Metering device passes too little",
+  flood_back: "Liquid floods back",
+  weak_compressor: "Weak compressor",
+  condenser_airflow: "Too little air over the condenser",
+  evaporator_airflow: "Too little air over the evaporator",
+  non_condensables: "Air or nitrogen in the circuit",
+};
+
+/** What the severity of a cause is a fraction of. */
+export const SEVERITY: Record<Exclude<Cause, "none">, string> = {
+  undercharge: "of the charge missing",
+  overcharge: "of the charge too much",
+  liquid_line_restriction: "of the flow area lost",
+  metering_underfeed: "of the flow area lost",
+  flood_back: "more flow than it should pass",
+  weak_compressor: "of the pumped flow lost",
+  condenser_airflow: "of the airflow lost",
+  evaporator_airflow: "of the airflow lost",
+  non_condensables: "excess head pressure",
+};
+
+export const MEASUREMENT: Record<Measurement, string> = {
+  suction_pressure_kpa: "Suction pressure",
+  evaporator_pressure_kpa: "Evaporator pressure",
+  discharge_pressure_kpa: "Discharge pressure",
+  liquid_pressure_kpa: "Liquid pressure",
+  evaporator_outlet_c: "Evaporator outlet pipe",
+  suction_line_c: "Suction line at the compressor",
+  discharge_line_c: "Discharge line",
+  liquid_line_c: "Liquid line ahead of the drier",
+  drier_outlet_c: "Drier outlet pipe",
+  space_c: "Air of the cooled space",
+  supply_air_c: "Air off the evaporator",
+  ambient_c: "Air onto the condenser",
+  condenser_exhaust_c: "Air off the condenser",
+  current_a: "Compressor current",
+  voltage_v: "Supply voltage, running",
+  pump_down_kpa: "Pump-down: lowest pressure",
+  pump_down_rise_kpa_per_min: "Pump-down: rise afterwards",
+  standing_pressure_kpa: "Standing pressure",
+  standing_temperature_c: "Standing temperature",
+  winding_run_ohm: "Winding, common to run",
+  winding_start_ohm: "Winding, common to start",
+  winding_run_to_start_ohm: "Winding, run to start",
+  winding_to_frame_megohm: "Winding to frame",
+  run_capacitor_uf: "Run capacitor",
+  start_capacitor_uf: "Start capacitor",
+  minutes_running: "Time since the start",
+  start_current_a: "Current at the start",
+  power_w: "Compressor power",
+  space_wet_bulb_c: "Wet bulb of the cooled space",
+  winding_c: "Winding temperature",
+  insulation_test_v: "Insulation test voltage",
+  terminal_12_ohm: "Terminals 1 to 2",
+  terminal_23_ohm: "Terminals 2 to 3",
+  terminal_13_ohm: "Terminals 1 to 3",
+  running: "Whether it runs",
+  pump_down_valve: "Pump-down: valve closed",
+  pump_down_ended_by: "Pump-down: ended by",
+  line_voltages_v: "Line voltages",
+  line_currents_a: "Line currents",
+  start_noise: "Noise at the start",
+  frost_on_compressor: "Frost or sweat on the compressor",
+  sight_glass: "Sight glass",
+  coil_iced: "Evaporator coil iced over",
+  suction_saturation_c: "Suction saturation",
+  superheat_k: "Superheat, evaporator",
+  compressor_superheat_k: "Superheat, compressor",
+  subcooling_k: "Subcooling",
+  pressure_ratio: "Pressure ratio",
+  evaporator_saturation_c: "Evaporator saturation",
+  condensing_c: "Condensing temperature",
+  evaporator_td_k: "Space air over evaporating",
+  condenser_td_k: "Condensing over ambient",
+  discharge_superheat_k: "Superheat, discharge",
+  drier_drop_k: "Drop across the drier",
+  supply_air_drop_k: "Air cooled by",
+  exhaust_air_rise_k: "Condenser air warmed by",
+};
+
+export const EFFORT: Record<Effort, string> = {
+  look: "look or air thermometer",
+  clamp: "clamp on a pipe",
+  meter: "electrical meter",
+  valve: "gauge at a fitted port",
+  opens_system: "opens the circuit or needs a new port",
+};
+
+export const FINDING: Record<FindingKind, string> = {
+  windings_good: "Windings agree",
+  open_winding: "A winding is open",
+  overload_open: "Internal overload is open; let it cool and measure again",
+  shorted_turns: "A winding reads low enough for shorted turns",
+  winding_to_frame: "A winding leaks to the frame",
+  windings_inconsistent: "The winding resistances contradict each other; measure again",
+  run_capacitor_good: "Run capacitor within its tolerance",
+  run_capacitor_low: "Run capacitor is low",
+  run_capacitor_high: "Run capacitor is high",
+  run_capacitor_open: "Run capacitor is open",
+  start_capacitor_good: "Start capacitor within its tolerance",
+  start_capacitor_low: "Start capacitor is low",
+  start_capacitor_high: "Start capacitor is high",
+  start_capacitor_open: "Start capacitor is open",
+  low_voltage: "Supply voltage is low",
+  high_voltage: "Supply voltage is high",
+  voltage_unbalance: "Line voltages differ too much",
+  current_above_rated: "Current above the plate",
+  current_below_expected: "Current below what the pressures ask for",
+  current_normal: "Current is what the pressures ask for",
+  locked_rotor: "Current stays near locked rotor",
+};
+
+export const CAUTION: Record<CautionCode, string> = {
+  pressure: "Pressure",
+  cold_burn: "Cold burn",
+  flammable: "Flammable",
+  toxic: "Toxic",
+  asphyxiation: "Displaces air",
+  capacitor: "Capacitor",
+  live_terminals: "Live terminals",
+  terminal_venting: "Terminal venting",
+  recovery_law: "Recovery and licence",
+  no_vacuum_energise: "Never energise under vacuum",
+  no_vacuum_pump_down: "No pump-down into vacuum",
+  air_in_circuit: "Air in the circuit",
+  blend_charge_liquid: "Charge blends as liquid",
+  keep_safety_controls: "Keep safety controls",
+  hot_surface: "Hot surfaces",
+};
+
+export const STEP: Record<Step, string> = {
+  look: "Looking and clamping",
+  gauges: "Attaching and removing gauges",
+  electrical: "Measuring at terminals",
+  pump_down: "Pump-down test",
+  charging: "Adding or removing refrigerant",
+  opens_system: "Opening the circuit",
+};
+
+/** The name of a measurement, or the name itself where the page is older than the module. */
+export function measurementName(name: string): string {
+  return MEASUREMENT[name as Measurement] ?? name;
+}

@@ -3,6 +3,7 @@
 #![forbid(unsafe_code)]
 
 pub mod caution;
+pub mod compressor;
 pub mod cycle;
 pub mod diagnosis;
 pub mod estimate;
@@ -10,6 +11,7 @@ pub mod field;
 pub mod invalid;
 pub mod measurement;
 pub mod motor;
+mod normal;
 pub mod quantity;
 pub mod refrigerant;
 pub mod readings;

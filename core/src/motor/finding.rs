@@ -47,6 +47,16 @@ choice! {
         CurrentNormal = 20 "current_normal",
         /// The current stays near the locked-rotor current.
         LockedRotor = 21 "locked_rotor",
+        /// A winding reads higher than any plausible temperature explains, as a poor connection does.
+        HighResistanceConnection = 22 "high_resistance_connection",
+        /// The three line currents differ too much.
+        CurrentUnbalance = 23 "current_unbalance",
+        /// The windings are sound against the frame; said where nothing else of the windings was measured.
+        InsulationGood = 24 "insulation_good",
+        /// The insulation is between the limits: warm, dry, measure again before anything is condemned.
+        InsulationDoubtful = 25 "insulation_doubtful",
+        /// Start and run of unmarked terminals are too close for this meter to tell apart.
+        TerminalsAmbiguous = 26 "terminals_ambiguous",
     }
 }
 

@@ -1,0 +1,81 @@
+//! The start: inrush against the locked-rotor current, the time it takes, and what it does to the supply.
+
+use crate::estimate::Estimate;
+use crate::normal::{combine, positive, usable};
+
+/// Fraction of the locked-rotor current above which a motor that should run is taken to stand still: loads that
+/// a turning motor survives stay below half of it (common practice).
+pub const STANDS_STILL: f32 = 0.7;
+/// Longest time a small hermetic takes to come up to speed, s (common practice; most need under 0.5 s).
+pub const LONGEST_START_S: f32 = 2.0;
+/// Voltage dip at the start that asks for a look at the supply, as a fraction (common practice).
+pub const DIP_LIMIT: f32 = 0.10;
+
+/// Computes the locked-rotor current at the voltage the motor gets, A.
+///
+/// It is stated at rated voltage and follows the voltage: `locked_rotor_a voltage_v / rated_v`, with 10 % of
+/// uncertainty for plate and saturation. `None` where an input is not positive and finite.
+pub fn locked_rotor_at(locked_rotor_a: f32, rated_v: f32, voltage_v: f32) -> Option<Estimate> {
+    if ![locked_rotor_a, rated_v, voltage_v].into_iter().all(positive) {
+        return None;
+    }
+    let value = locked_rotor_a * (voltage_v / rated_v);
+    Estimate::new(value, 0.1 * value)
+}
+
+/// What the first moments after the start show.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Start {
+    /// The current rose toward the locked-rotor current and fell in time.
+    Good,
+    /// The current fell late: weak start gear or capacitor, low voltage, or a start against pressure.
+    Slow,
+    /// The current stays near the locked-rotor current: the rotor stands still. Switch off.
+    LockedRotor,
+    /// The inrush is far below the locked-rotor current: a clamp too slow to catch it, or a poor connection.
+    InrushLow,
+}
+
+/// Judges a start from its inrush, the time until the current fell, and the current it fell to.
+///
+/// `inrush_a` against `locked_rotor_a` (already at the voltage it had, see [`locked_rotor_at`]), `seconds_to_drop`
+/// until the current fell below half of it, `settled_a` the current after that. `None` where an input is not finite
+/// or negative, or the locked-rotor current not positive.
+pub fn judge(inrush_a: f32, locked_rotor_a: f32, seconds_to_drop: f32, settled_a: f32) -> Option<Start> {
+    if [inrush_a, seconds_to_drop, settled_a].iter().any(|x| !x.is_finite() || *x < 0.0)
+        || !positive(locked_rotor_a)
+    {
+        return None;
+    }
+    Some(if settled_a >= STANDS_STILL * locked_rotor_a {
+        Start::LockedRotor
+    } else if seconds_to_drop > LONGEST_START_S {
+        Start::Slow
+    } else if inrush_a < 0.4 * locked_rotor_a {
+        Start::InrushLow
+    } else {
+        Start::Good
+    })
+}
+
+/// Computes the voltage dip of a start as a fraction of the voltage before it.
+///
+/// Negative where the voltage rose. `None` where an input is not finite or the voltage before not positive.
+pub fn voltage_dip(before_v: Estimate, during_v: Estimate) -> Option<Estimate> {
+    if !usable(before_v) || !usable(during_v) || !positive(before_v.value) || during_v.value < 0.0 {
+        return None;
+    }
+    let left = during_v.value / before_v.value;
+    Estimate::new(1.0 - left, combine(&[during_v.u / before_v.value, left * (before_v.u / before_v.value)]))
+}
+
+/// Computes the impedance of the supply from the dip that a current causes, ohm.
+///
+/// The scalar difference over the current, which reads low when the motor's current lags: good to a third. `None`
+/// where an input is not finite or the current not positive.
+pub fn supply_impedance_ohm(before_v: f32, during_v: f32, current_a: f32) -> Option<f32> {
+    if !before_v.is_finite() || !during_v.is_finite() || !positive(current_a) {
+        return None;
+    }
+    Some((before_v - during_v).max(0.0) / current_a).filter(|z| z.is_finite())
+}

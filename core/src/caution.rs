@@ -1,6 +1,9 @@
 //! Cautions that belong to a step of the work.
 
 use crate::field::choice;
+use crate::measurement::{Effort, Measurement};
+use crate::readings::Visit;
+use crate::refrigerant::SafetyClass;
 
 choice! {
     /// What can hurt.
@@ -63,4 +66,159 @@ pub struct Caution {
     pub code: CautionCode,
     /// The step it belongs to.
     pub step: Step,
+}
+
+/// The cautions of one visit, in the order of the steps.
+pub type Cautions = heapless::Vec<Caution, 24>;
+
+/// Glide above which a blend counts as zeotropic at the cylinder, K (common practice).
+const ZEOTROPIC_GLIDE_K: f32 = 1.0;
+
+impl Caution {
+    /// Reads the caution as a short sentence for the person on site.
+    pub const fn text(self) -> &'static str {
+        match self.code {
+            CautionCode::Pressure => {
+                "The circuit is under pressure: wear eye protection, use hoses and gauges rated for this refrigerant."
+            }
+            CautionCode::ColdBurn => {
+                "Escaping liquid refrigerant freezes skin and eyes: wear gloves and eye protection, purge slowly."
+            }
+            CautionCode::Flammable => {
+                "The refrigerant can burn: no ignition source, ventilate, detector on, tools made for it; \
+                 only with the training local code asks for."
+            }
+            CautionCode::Toxic => {
+                "The refrigerant is of the higher toxicity class, or its class is not known: ventilate, have \
+                 breathing protection at hand, follow local code."
+            }
+            CautionCode::Asphyxiation => {
+                "Refrigerant vapour displaces air, lowest places first: ventilate before and during the work."
+            }
+            CautionCode::Capacitor => {
+                "A capacitor holds its charge after switching off: discharge it through a resistor and check \
+                 before touching."
+            }
+            CautionCode::LiveTerminals => {
+                "Mains voltage: switch off, lock out, check for absence of voltage; live measurements only by \
+                 people qualified under local rules."
+            }
+            CautionCode::TerminalVenting => {
+                "A damaged terminal can blow out with oil and refrigerant: terminal cover on before power, \
+                 measure at the far end of the leads, stand aside."
+            }
+            CautionCode::RecoveryLaw => {
+                "Refrigerant is recovered, never vented; opening the circuit needs the licence that local law asks for."
+            }
+            CautionCode::NoVacuumEnergise => {
+                "Never energise or insulation-test a hermetic motor while the system is under vacuum."
+            }
+            CautionCode::NoVacuumPumpDown => {
+                "Not every compressor may be pulled into vacuum: never a scroll, never with a flammable \
+                 refrigerant; follow its maker's limit and stop there."
+            }
+            CautionCode::AirInCircuit => {
+                "Never let air in and never run the compressor on air: oil, air and heat can explode; \
+                 pressure-test with dry nitrogen only."
+            }
+            CautionCode::BlendChargeLiquid => {
+                "This blend is charged as liquid by weight, throttled into the suction side: vapour leaves the \
+                 cylinder with another composition."
+            }
+            CautionCode::KeepSafetyControls => {
+                "Never bypass a pressure control or another safety device to get a reading."
+            }
+            CautionCode::HotSurface => {
+                "Discharge line and shell burn skin: let them cool or wear gloves for the clamp."
+            }
+        }
+    }
+}
+
+/// Lists what to take care of on this visit, each at the step it belongs to.
+///
+/// A safety class of `None` has no source and is taken as flammable and toxic; a `glide_k` of `None` as zeotropic.
+/// `next` holds the measurements suggested. Steps count as taken when a reading of them is in the visit. What
+/// repair follows is not known yet, so charging and opening are covered whenever the circuit was measured. Local
+/// codes and licensed practice go before all of it.
+pub fn cautions(
+    safety_class: Option<SafetyClass>,
+    glide_k: Option<f32>,
+    visit: &Visit,
+    next: &[Measurement],
+) -> Cautions {
+    use CautionCode as Code;
+    let flammable = safety_class.is_none_or(SafetyClass::is_flammable);
+    let toxic = safety_class.is_none_or(SafetyClass::is_higher_toxicity);
+    let zeotropic = glide_k.is_none_or(|k| k.is_nan() || libm::fabsf(k) > ZEOTROPIC_GLIDE_K);
+    let touches =
+        |test: &dyn Fn(Measurement) -> bool| next.iter().any(|m| test(*m)) || taken(visit).any(test);
+    let pump_down = |m| matches!(m, Measurement::PumpDown | Measurement::PumpDownRise);
+    let capacitor = |m| matches!(m, Measurement::RunCapacitor | Measurement::StartCapacitor);
+    let winding = |m: Measurement| {
+        let after =
+            m.code() >= Measurement::WindingRun.code() && m.code() <= Measurement::WindingToFrame.code();
+        after || matches!(m, Measurement::Terminal12 | Measurement::Terminal23 | Measurement::Terminal13)
+    };
+    let gauges = touches(&|m| m.effort() == Effort::Valve);
+    let pumps = touches(&pump_down);
+    let electrical = touches(&|m| m.effort() == Effort::Meter);
+    let pipes = touches(&|m| m.effort() == Effort::Clamp);
+
+    let mut list = Cautions::new();
+    let mut add = |when: bool, step: Step, code: CautionCode| {
+        if when {
+            // The list holds every caution of every step.
+            let _ = list.push(Caution { code, step });
+        }
+    };
+    add(pipes || touches(&|m| m == Measurement::DischargeLine), Step::Look, Code::HotSurface);
+    if gauges {
+        add(true, Step::Gauges, Code::Pressure);
+        add(true, Step::Gauges, Code::ColdBurn);
+        add(flammable, Step::Gauges, Code::Flammable);
+        add(toxic, Step::Gauges, Code::Toxic);
+    }
+    if electrical {
+        let three_phase = visit.system.compressor.phases == Some(3.0);
+        add(true, Step::Electrical, Code::LiveTerminals);
+        add(true, Step::Electrical, Code::TerminalVenting);
+        add(!three_phase || touches(&capacitor), Step::Electrical, Code::Capacitor);
+        add(touches(&winding), Step::Electrical, Code::NoVacuumEnergise);
+        // A spark at the terminals meets what has leaked.
+        add(flammable, Step::Electrical, Code::Flammable);
+    }
+    if pumps {
+        add(true, Step::PumpDown, Code::KeepSafetyControls);
+        add(true, Step::PumpDown, Code::NoVacuumPumpDown);
+        add(true, Step::PumpDown, Code::AirInCircuit);
+    }
+    if gauges || pipes {
+        add(true, Step::Charging, Code::RecoveryLaw);
+        add(zeotropic, Step::Charging, Code::BlendChargeLiquid);
+        add(flammable, Step::Charging, Code::Flammable);
+        add(toxic, Step::Charging, Code::Toxic);
+        add(true, Step::OpensSystem, Code::RecoveryLaw);
+        add(true, Step::OpensSystem, Code::Pressure);
+        add(flammable, Step::OpensSystem, Code::Flammable);
+        add(toxic, Step::OpensSystem, Code::Toxic);
+        add(true, Step::OpensSystem, Code::Asphyxiation);
+        add(true, Step::OpensSystem, Code::AirInCircuit);
+    }
+    list
+}
+
+/// The measurements that a visit holds.
+fn taken<'v>(visit: &'v Visit<'_>) -> impl Iterator<Item = Measurement> + 'v {
+    let numbers = visit.readings.numbers();
+    let mut position = 0;
+    let read = numbers.into_iter().filter_map(move |number| {
+        position += 1;
+        number.and_then(|_| Measurement::from_code(position))
+    });
+    let lines = [
+        visit.readings.line_voltages_v.map(|_| Measurement::LineVoltages),
+        visit.readings.line_currents_a.map(|_| Measurement::LineCurrents),
+    ];
+    read.chain(lines.into_iter().flatten())
 }

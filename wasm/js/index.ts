@@ -156,6 +156,8 @@ export interface TwoPhaseState {
 /** What is known of a refrigerant. */
 export interface RefrigerantFacts {
   status: "ok";
+  /** The designation as the library writes it. */
+  designation: string;
   /** Components by mass. */
   composition: { component: string; mass_percent: number }[];
   /** ASHRAE 34 safety class; null where no source is at hand, and cautions then assume flammable and toxic. */
@@ -187,6 +189,70 @@ export function property(question: { list: true }): { status: "ok"; refrigerants
 export function property(question: object): unknown {
   started();
   return answer(module.answerProperty(line(question)));
+}
+
+/** Both saturated states at one pressure. */
+export interface Saturation {
+  status: "ok";
+  /** Bubble temperature, degC. */
+  bubble_c: number;
+  /** Dew temperature, degC. */
+  dew_c: number;
+  /** Density of the saturated liquid, kg/m3. */
+  liquid_density_kg_m3: number;
+  /** Enthalpy of the saturated liquid, kJ/kg. */
+  liquid_enthalpy_kj_kg: number;
+  /** Entropy of the saturated liquid, kJ/(kg K). */
+  liquid_entropy_kj_kg_k: number;
+  /** Density of the saturated vapor, kg/m3. */
+  vapor_density_kg_m3: number;
+  /** Enthalpy of the saturated vapor, kJ/kg. */
+  vapor_enthalpy_kj_kg: number;
+  /** Entropy of the saturated vapor, kJ/(kg K). */
+  vapor_entropy_kj_kg_k: number;
+}
+
+/** Finds both saturated states of a refrigerant at a pressure, kPa absolute. */
+export function saturation(refrigerant: string, pressure_kpa: number): Saturation {
+  started();
+  return answer(module.saturation(refrigerant, pressure_kpa));
+}
+
+/** What the table of a refrigerant covers. */
+export interface TableRange {
+  status: "ok";
+  /** Lowest saturation temperature, degC. */
+  min_c: number;
+  /** Highest saturation temperature, degC. */
+  max_c: number;
+  /** Lowest pressure of both saturation curves, kPa absolute. */
+  min_kpa: number;
+  /** Highest pressure of both saturation curves, kPa absolute. */
+  max_kpa: number;
+  /** Bubble temperature at one standard atmosphere, degC. */
+  normal_boiling_c: number;
+  /** Dew less bubble temperature at one standard atmosphere, K. */
+  glide_k: number;
+}
+
+/** Reads what the table of a refrigerant covers. */
+export function tableRange(refrigerant: string): TableRange {
+  started();
+  return answer(module.tableRange(refrigerant));
+}
+
+/** Finds the temperature (degC) of superheated vapor from its pressure, kPa absolute, and its entropy, kJ/(kg K). */
+export function vaporTemperatureAtEntropy(refrigerant: string, pressure_kpa: number, entropy_kj_kg_k: number): number {
+  started();
+  return answer<{ temperature_c: number }>(module.vaporAtEntropy(refrigerant, pressure_kpa, entropy_kj_kg_k))
+    .temperature_c;
+}
+
+/** Finds the temperature (degC) of superheated vapor from its pressure, kPa absolute, and its enthalpy, kJ/kg. */
+export function vaporTemperatureAtEnthalpy(refrigerant: string, pressure_kpa: number, enthalpy_kj_kg: number): number {
+  started();
+  return answer<{ temperature_c: number }>(module.vaporAtEnthalpy(refrigerant, pressure_kpa, enthalpy_kj_kg))
+    .temperature_c;
 }
 
 /** The designations of every refrigerant there is a table for. */

@@ -1,0 +1,32 @@
+/** Makes elements without a framework. */
+
+type Child = Node | string | undefined | false;
+type Attributes = Record<string, string | number | boolean | undefined | ((event: Event) => void)>;
+
+/** Makes an element; functions become listeners, true an empty attribute, false and undefined none. */
+export function h<K extends keyof HTMLElementTagNameMap>(
+  tag: K,
+  attributes: Attributes = {},
+  ...children: Child[]
+): HTMLElementTagNameMap[K] {
+  const element = document.createElement(tag);
+  for (const [name, value] of Object.entries(attributes)) {
+    if (typeof value === "function") element.addEventListener(name, value);
+    else if (value === true) element.setAttribute(name, "");
+    else if (value !== undefined && value !== false) element.setAttribute(name, String(value));
+  }
+  element.append(...children.filter((child): child is Node | string => child !== undefined && child !== false));
+  return element;
+}
+
+/** Finds an element of the page that is always there. */
+export function byId<T extends HTMLElement = HTMLElement>(id: string): T {
+  const element = document.getElementById(id);
+  if (element === null) throw new Error(`no element ${id}`);
+  return element as T;
+}
+
+/** An id that a path can have. */
+export function idOf(path: string): string {
+  return `f-${path.replace(/\./g, "-")}`;
+}

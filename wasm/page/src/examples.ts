@@ -1,0 +1,21 @@
+/** The invented examples: machines and readings made up for this page, none of a real maker. */
+import type { Visit } from "rimewise";
+import floodingFreezer from "../examples/flooding_capillary_freezer.json";
+import shortCooler from "../examples/short_walk_in_cooler.json";
+import tiredCompressor from "../examples/tired_compressor.json";
+import dirtyCondenser from "../examples/dirty_condenser.json";
+import pullDown from "../examples/freezer_in_pull_down.json";
+
+export interface Example {
+  id: string;
+  title: string;
+  visit: Visit;
+}
+
+export const EXAMPLES: Example[] = [
+  { id: "flooding_capillary_freezer", title: "Flooding capillary freezer", visit: floodingFreezer as Visit },
+  { id: "short_walk_in_cooler", title: "Short walk-in cooler", visit: shortCooler as Visit },
+  { id: "tired_compressor", title: "Tired compressor", visit: tiredCompressor as Visit },
+  { id: "dirty_condenser", title: "Dirty condenser", visit: dirtyCondenser as Visit },
+  { id: "freezer_in_pull_down", title: "Freezer in pull-down", visit: pullDown as Visit },
+];

@@ -3,6 +3,7 @@
 #![forbid(unsafe_code)]
 
 pub mod caution;
+pub mod charge;
 pub mod compressor;
 pub mod cycle;
 pub mod diagnosis;

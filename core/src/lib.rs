@@ -2,14 +2,21 @@
 #![cfg_attr(not(feature = "std"), no_std)]
 #![forbid(unsafe_code)]
 
+mod answer;
 pub mod caution;
 pub mod charge;
+mod check;
 pub mod compressor;
 pub mod cycle;
+pub mod decision;
 pub mod diagnosis;
 pub mod estimate;
+mod expectation;
 pub mod field;
 pub mod invalid;
+#[cfg(feature = "json")]
+pub mod json;
+mod machine;
 pub mod measurement;
 pub mod motor;
 mod normal;
@@ -19,3 +26,10 @@ pub mod readings;
 
 pub mod report;
 pub mod system;
+
+pub use answer::diagnose;
+pub use invalid::Invalid;
+pub use readings::{Observations, Readings, Uncertainty, Visit};
+pub use refrigerant::Refrigerant;
+pub use report::Report;
+pub use system::System;

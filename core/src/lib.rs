@@ -21,8 +21,8 @@ pub mod measurement;
 pub mod motor;
 mod normal;
 pub mod quantity;
-pub mod refrigerant;
 pub mod readings;
+pub mod refrigerant;
 
 pub mod report;
 pub mod system;

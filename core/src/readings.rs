@@ -177,3 +177,32 @@ pub struct Visit<'a> {
     /// Readings of this same machine when it was good, if there are any.
     pub record: &'a [Readings],
 }
+
+impl Uncertainty {
+    /// The standard uncertainty of a pressure reading, kPa, at a reading in kPa absolute.
+    ///
+    /// Without a span the percentage is of reading and 2 kPa of resolution and zero error stand beside it; with a
+    /// span the percentage is of the span and holds everything (gauges are rated in percent of span).
+    pub fn pressure_kpa(&self, reading_kpa: f32) -> f32 {
+        let fraction = self.pressure_percent.unwrap_or(1.0) / 100.0;
+        match self.pressure_span_kpa {
+            Some(span) => fraction * span,
+            None => {
+                let proportional = fraction * reading_kpa;
+                libm::sqrtf(proportional * proportional + 2.0 * 2.0)
+            }
+        }
+    }
+    /// The standard uncertainty of a pipe clamp, K, without its bias.
+    pub fn line_k(&self) -> f32 {
+        self.line_temperature_k.unwrap_or(0.7)
+    }
+    /// The standard uncertainty of an air temperature, K.
+    pub fn air_k(&self) -> f32 {
+        self.air_temperature_k.unwrap_or(0.5)
+    }
+    /// The standard uncertainty of a current as a fraction of the reading.
+    pub fn current_fraction(&self) -> f32 {
+        self.current_percent.unwrap_or(1.5) / 100.0
+    }
+}

@@ -156,3 +156,28 @@ pub struct Report {
     /// What to take care of, step by step.
     pub cautions: Vec<Caution, 24>,
 }
+
+impl Expected {
+    /// Every quantity with its name, in the order of the report.
+    pub fn quantities(&self) -> [(Measurement, Option<Estimate>); 17] {
+        [
+            (Measurement::SuctionSaturation, self.suction_saturation_c),
+            (Measurement::Condensing, self.condensing_c),
+            (Measurement::SuctionPressure, self.suction_pressure_kpa),
+            (Measurement::DischargePressure, self.discharge_pressure_kpa),
+            (Measurement::Superheat, self.superheat_k),
+            (Measurement::CompressorSuperheat, self.compressor_superheat_k),
+            (Measurement::Subcooling, self.subcooling_k),
+            (Measurement::PressureRatio, self.pressure_ratio),
+            (Measurement::EvaporatorOutlet, self.evaporator_outlet_c),
+            (Measurement::SuctionLine, self.suction_line_c),
+            (Measurement::DischargeLine, self.discharge_line_c),
+            (Measurement::LiquidLine, self.liquid_line_c),
+            (Measurement::DrierOutlet, self.drier_outlet_c),
+            (Measurement::SupplyAir, self.supply_air_c),
+            (Measurement::CondenserExhaust, self.condenser_exhaust_c),
+            (Measurement::Current, self.current_a),
+            (Measurement::PumpDown, self.pump_down_kpa),
+        ]
+    }
+}

@@ -1,0 +1,117 @@
+//! Refuses what no machine can show, before anything is computed from it.
+
+use crate::field::{Field, Kind};
+use crate::invalid::{Invalid, Problem};
+use crate::quantity::Pressure;
+use crate::readings::{Readings, Visit};
+use crate::refrigerant::Refrigerant;
+
+/// Checks every number of a visit; the refrigerant's table bounds the pressures where it is known.
+///
+/// # Errors
+/// The first field that no machine can show, with what is wrong with it.
+pub(crate) fn check(refrigerant: Option<&Refrigerant<'_>>, visit: &Visit<'_>) -> Result<(), Invalid> {
+    let system = &visit.system;
+    section("system.design", crate::system::Design::FIELDS, &system.design.numbers())?;
+    section("system.compressor", crate::system::CompressorPlate::FIELDS, &system.compressor.numbers())?;
+    if system.compressor.phases.is_some_and(|n| n != 1.0 && n != 3.0) {
+        return Err(invalid("system.compressor", "phases", Problem::PhasesUnknown));
+    }
+    number("system", "charge_kg", Kind::Mass, system.charge_kg)?;
+    number(
+        "system",
+        "run_capacitor_tolerance_percent",
+        Kind::Percent,
+        system.run_capacitor_tolerance_percent,
+    )?;
+    section("uncertainty", crate::readings::Uncertainty::FIELDS, &visit.uncertainty.numbers())?;
+    readings(refrigerant, visit, &visit.readings)?;
+    for (n, record) in visit.record.iter().enumerate() {
+        readings(refrigerant, visit, record).map_err(|e| Invalid { record: Some(n), ..e })?;
+    }
+    if let Some(refrigerant) = refrigerant {
+        for (field, pressure) in [
+            ("suction_pressure_kpa", system.design.suction_pressure_kpa),
+            ("discharge_pressure_kpa", system.design.discharge_pressure_kpa),
+        ] {
+            inside_table(refrigerant, "system.design", field, pressure)?;
+        }
+    }
+    Ok(())
+}
+
+fn readings(
+    refrigerant: Option<&Refrigerant<'_>>,
+    visit: &Visit<'_>,
+    readings: &Readings,
+) -> Result<(), Invalid> {
+    section("readings", Readings::FIELDS, &readings.numbers())?;
+    for (field, kind, triple) in [
+        ("line_voltages_v", Kind::Voltage, readings.line_voltages_v),
+        ("line_currents_a", Kind::Current, readings.line_currents_a),
+    ] {
+        for value in triple.into_iter().flatten() {
+            number("readings", field, kind, Some(value))?;
+        }
+    }
+    if let Some(refrigerant) = refrigerant {
+        for (field, pressure) in [
+            ("suction_pressure_kpa", readings.suction_pressure_kpa),
+            ("evaporator_pressure_kpa", readings.evaporator_pressure_kpa),
+            ("discharge_pressure_kpa", readings.discharge_pressure_kpa),
+            ("liquid_pressure_kpa", readings.liquid_pressure_kpa),
+            ("standing_pressure_kpa", readings.standing_pressure_kpa),
+        ] {
+            inside_table(refrigerant, "readings", field, pressure)?;
+        }
+    }
+    if let (Some(suction), Some(discharge)) = (readings.suction_pressure_kpa, readings.discharge_pressure_kpa)
+        && readings.running != Some(false)
+    {
+        let us = visit.uncertainty.pressure_kpa(suction);
+        let ud = visit.uncertainty.pressure_kpa(discharge);
+        if suction - discharge > 3.0 * libm::sqrtf(us * us + ud * ud) {
+            return Err(invalid("readings", "suction_pressure_kpa", Problem::AboveDischarge));
+        }
+    }
+    Ok(())
+}
+
+fn inside_table(
+    refrigerant: &Refrigerant<'_>,
+    section: &'static str,
+    field: &'static str,
+    kpa: Option<f32>,
+) -> Result<(), Invalid> {
+    let (min, max) = refrigerant.pressure_range();
+    match kpa.map(Pressure::from_kilopascals) {
+        Some(p) if p < min || p > max => {
+            let problem = Problem::OutsideTable { min_kpa: min.kilopascals(), max_kpa: max.kilopascals() };
+            Err(invalid(section, field, problem))
+        }
+        _ => Ok(()),
+    }
+}
+
+fn section(section: &'static str, fields: &'static [Field], numbers: &[Option<f32>]) -> Result<(), Invalid> {
+    for (field, value) in fields.iter().zip(numbers) {
+        number(section, field.name, field.kind, *value)?;
+    }
+    Ok(())
+}
+
+fn number(section: &'static str, field: &'static str, kind: Kind, value: Option<f32>) -> Result<(), Invalid> {
+    let Some(value) = value else { return Ok(()) };
+    if value.is_nan() || (value.is_infinite() && !kind.takes_open()) {
+        return Err(invalid(section, field, Problem::NotFinite));
+    }
+    let (min, max) = kind.range();
+    if value < min || value > max {
+        return Err(invalid(section, field, Problem::OutOfRange { min, max }));
+    }
+    Ok(())
+}
+
+fn invalid(section: &'static str, field: &'static str, problem: Problem) -> Invalid {
+    Invalid { section, field, record: None, problem }
+}

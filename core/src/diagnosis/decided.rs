@@ -1,0 +1,18 @@
+//! The rule for acting: when a cause counts as decided, and when a machine counts as cleared.
+
+use super::cause::Cause;
+use crate::report::CauseProbability;
+
+/// Probability from which a cause is decided.
+pub const DECIDE_AT: f32 = 0.7;
+/// Probability of `none` from which a machine is cleared.
+pub const CLEAR_AT: f32 = 0.85;
+/// Below this the readings fit no explanation, and nothing is decided.
+pub const FITS_AT_LEAST: f32 = 0.01;
+
+/// Whether acting on the leading entry is justified.
+pub(crate) fn decided(causes: &[CauseProbability; Cause::COUNT], fits: f32) -> bool {
+    let leading = causes[0];
+    let needed = if leading.cause == Cause::None { CLEAR_AT } else { DECIDE_AT };
+    fits >= FITS_AT_LEAST && leading.probability >= needed
+}

@@ -1,0 +1,86 @@
+//! How each cause, at each of three severities, would move the channels away from healthy.
+
+use super::cause::Cause;
+use super::symptom::{self, CHANNELS, Vector};
+use crate::expectation::Expectation;
+use crate::machine::{Fault, Fluid, Nominal, solve};
+
+/// The severities solved for each cause.
+pub(crate) const SEVERITIES: usize = 3;
+
+/// One cause at one severity.
+#[derive(Clone, Copy, Debug)]
+pub(crate) struct Node {
+    /// Fraction lost or added; 0 where the model found no balance.
+    pub(crate) severity: f32,
+    /// Movement of every channel.
+    pub(crate) shift: Vector,
+    /// The smaller of capacity and COP over their healthy values.
+    pub(crate) impact: f32,
+}
+
+impl Node {
+    pub(crate) const HEALTHY: Self = Self { severity: 0.0, shift: [0.0; CHANNELS], impact: 1.0 };
+
+    /// Part of the way from one node to another.
+    pub(crate) fn between(a: &Self, b: &Self, part: f32) -> Self {
+        let mut shift = [0.0; CHANNELS];
+        for ((shift, a), b) in shift.iter_mut().zip(&a.shift).zip(&b.shift) {
+            *shift = a + part * (b - a);
+        }
+        Self {
+            severity: a.severity + part * (b.severity - a.severity),
+            shift,
+            impact: a.impact + part * (b.impact - a.impact),
+        }
+    }
+}
+
+/// The nodes of one cause, from mild to severe; shorter where the severest have no balance.
+pub(crate) type Ladder = heapless::Vec<Node, SEVERITIES>;
+
+/// The severities that span a cost of some 3 % to some 40 % on most machines of the kind.
+fn severities(cause: Cause, nominal: &Nominal) -> [f32; SEVERITIES] {
+    match cause {
+        Cause::None => [0.0; SEVERITIES],
+        Cause::Undercharge if nominal.receiver => [0.25, 0.40, 0.55],
+        Cause::Undercharge => [0.10, 0.22, 0.38],
+        Cause::Overcharge if nominal.receiver => [0.35, 0.50, 0.70],
+        Cause::Overcharge => [0.12, 0.28, 0.50],
+        Cause::LiquidLineRestriction => [0.72, 0.85, 0.92],
+        Cause::MeteringUnderfeed if nominal.valve() => [0.28, 0.42, 0.56],
+        Cause::MeteringUnderfeed => [0.12, 0.25, 0.42],
+        Cause::FloodBack => [0.15, 0.35, 0.65],
+        Cause::WeakCompressor => [0.10, 0.22, 0.42],
+        Cause::CondenserAirflow | Cause::EvaporatorAirflow => [0.25, 0.48, 0.70],
+        Cause::NonCondensables => [0.06, 0.14, 0.27],
+    }
+}
+
+/// Solves one cause's ladder, each severity from the one before.
+pub(crate) fn ladder(fluid: Fluid<'_>, nominal: &Nominal, healthy: &Expectation, cause: Cause) -> Ladder {
+    let mut nodes = Ladder::new();
+    let mut x = healthy.at;
+    let mut reached = 0.0;
+    for severity in severities(cause, nominal) {
+        let attempt = |from: &_, severity| solve(&healthy.machine, fluid, Fault { cause, severity }, from);
+        // Where one step is too long, half of it first.
+        let found = attempt(&x, severity).or_else(|| {
+            let half = attempt(&x, 0.5 * (reached + severity))?;
+            attempt(&half.0, severity)
+        });
+        let Some((at, run, _)) = found else { break };
+        let mut shift = [0.0; CHANNELS];
+        let moved = symptom::predicted(&run);
+        let mut base = symptom::predicted(&healthy.run);
+        for ((shift, moved), base) in shift.iter_mut().zip(moved).zip(&mut base) {
+            *shift = moved - *base;
+        }
+        let impact = (run.capacity / healthy.run.capacity).min(run.cop / healthy.run.cop);
+        if nodes.push(Node { severity, shift, impact }).is_err() {
+            break;
+        }
+        (x, reached) = (at, severity);
+    }
+    nodes
+}

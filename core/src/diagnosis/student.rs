@@ -1,0 +1,129 @@
+//! A triangular factor of a covariance and what it gives: distances, and each channel left out in turn.
+
+use super::symptom::{CHANNELS, Matrix, Vector};
+
+/// The inverse of the Cholesky factor of a covariance over the channels.
+///
+/// A channel that was not measured has a unit diagonal and nothing beside it, and its residual is zero: it then
+/// takes no part, and all loops keep their constant length.
+#[derive(Clone, Copy)]
+pub(crate) struct Factor {
+    /// L^-1, lower triangular.
+    inverse: Matrix,
+    /// ln det of the covariance.
+    pub(crate) ln_det: f32,
+}
+
+impl Factor {
+    /// Factors a covariance; `None` where it is not positive definite.
+    pub(crate) fn new(covariance: &Matrix) -> Option<Self> {
+        let mut l = *covariance;
+        let mut inverse = [[0.0; CHANNELS]; CHANNELS];
+        let mut determinant = 1.0f32;
+        let mut ln_det = 0.0;
+        for i in 0..CHANNELS {
+            for j in 0..i {
+                let mut sum = l[i][j];
+                for k in 0..j {
+                    sum -= l[i][k] * l[j][k];
+                }
+                // The inverse's diagonal holds the reciprocal of the factor's.
+                l[i][j] = sum * inverse[j][j];
+            }
+            let mut sum = l[i][i];
+            for k in 0..i {
+                sum -= l[i][k] * l[i][k];
+            }
+            if !(sum > 1.0e-6) {
+                return None;
+            }
+            determinant *= sum;
+            // One logarithm for a few factors, before their product leaves binary32.
+            if !(determinant > 1.0e-12 && determinant < 1.0e12) {
+                ln_det += libm::logf(determinant);
+                determinant = 1.0;
+            }
+            inverse[i][i] = 1.0 / libm::sqrtf(sum);
+        }
+        for j in 0..CHANNELS {
+            for i in j + 1..CHANNELS {
+                let mut sum = 0.0;
+                for k in j..i {
+                    sum += l[i][k] * inverse[k][j];
+                }
+                inverse[i][j] = -sum * inverse[i][i];
+            }
+        }
+        Some(Self { inverse, ln_det: ln_det + libm::logf(determinant) })
+    }
+
+    /// L^-1 v.
+    pub(crate) fn whiten(&self, v: &Vector) -> Vector {
+        let mut out = [0.0; CHANNELS];
+        for i in 0..CHANNELS {
+            let mut sum = 0.0;
+            for j in 0..=i {
+                sum += self.inverse[i][j] * v[j];
+            }
+            out[i] = sum;
+        }
+        out
+    }
+
+    /// L^-T w: the inverse covariance times v, where w = L^-1 v.
+    pub(crate) fn back(&self, w: &Vector) -> Vector {
+        let mut out = [0.0; CHANNELS];
+        for i in 0..CHANNELS {
+            let mut sum = 0.0;
+            for k in i..CHANNELS {
+                sum += self.inverse[k][i] * w[k];
+            }
+            out[i] = sum;
+        }
+        out
+    }
+
+    /// The diagonal of the inverse covariance.
+    pub(crate) fn precision(&self) -> Vector {
+        let mut out = [0.0; CHANNELS];
+        for i in 0..CHANNELS {
+            let mut sum = 0.0;
+            for k in i..CHANNELS {
+                sum += self.inverse[k][i] * self.inverse[k][i];
+            }
+            out[i] = sum;
+        }
+        out
+    }
+}
+
+/// Degrees of freedom of the Student distribution that stands for the odd machine.
+pub(crate) const FREEDOM: f32 = 8.0;
+
+/// ln of the Student density's factor for d measured channels: lnG((8+d)/2) - lnG(4) - d/2 ln(8 pi).
+const LN_FACTOR: [f32; CHANNELS + 1] = [
+    0.000000, -0.950109, -1.837877, -2.670203, -3.452611, -4.189626, -4.885023, -5.541995, -6.163284,
+    -6.751264, -7.308014, -7.835369, -8.334961, -8.808249,
+];
+
+/// ln of a multivariate Student density from its squared distance, number of channels and ln det.
+pub(crate) fn ln_student(square: f32, channels: usize, ln_det: f32) -> f32 {
+    let factor = LN_FACTOR.get(channels).copied().unwrap_or(0.0);
+    factor - 0.5 * ln_det - 0.5 * (FREEDOM + channels as f32) * libm::logf(1.0 + square.max(0.0) / FREEDOM)
+}
+
+/// The probability of a squared distance at least this large, for this many channels.
+///
+/// square / d of a multivariate Student variable follows Fisher's F(d, 8); for 8 denominator degrees its upper tail
+/// is a finite sum: with z = 8 / (8 + square) the tail is I_z(4, d/2), and
+/// I_z(4, b) = 1 - (1-z)^b sum_{k=0}^{3} G(b+k) / (G(b) k!) z^k (Abramowitz and Stegun 26.5.6 and 26.6.2).
+pub(crate) fn tail(square: f32, channels: usize) -> f32 {
+    if channels == 0 {
+        return 1.0;
+    }
+    let z = FREEDOM / (FREEDOM + square.max(0.0));
+    let b = 0.5 * channels as f32;
+    let base = if z >= 1.0 { 0.0 } else { libm::expf(b * libm::logf(1.0 - z)) };
+    let series = 1.0 + b * z + b * (b + 1.0) / 2.0 * z * z + b * (b + 1.0) * (b + 2.0) / 6.0 * z * z * z;
+    (1.0 - base * series).max(0.0).min(1.0)
+}

@@ -1,0 +1,145 @@
+//! The design point: what the plate and sheet say, and what is usual where they are silent.
+
+use crate::machine::fluid::Fluid;
+use crate::readings::{Readings, Uncertainty};
+use crate::system::{Duty, Metering, System};
+
+/// A value with its spread, both in the same unit.
+#[derive(Clone, Copy, Debug)]
+pub(crate) struct Spread {
+    pub(crate) mean: f32,
+    pub(crate) sd: f32,
+}
+
+impl Spread {
+    pub(crate) const fn new(mean: f32, sd: f32) -> Self {
+        Self { mean, sd }
+    }
+    fn given(value: Option<f32>, sd: f32, usual: Self) -> Self {
+        value.map_or(usual, |mean| Self { mean, sd })
+    }
+}
+
+/// The nominal machine: its kind, its design point with spreads, and today's conditions.
+#[derive(Clone, Copy, Debug)]
+pub(crate) struct Nominal {
+    pub(crate) metering: Metering,
+    pub(crate) receiver: bool,
+    pub(crate) regulator: bool,
+    pub(crate) air_conditioning: bool,
+    /// Temperatures in kelvin from here on; differences in kelvin.
+    pub(crate) design_space_k: f32,
+    pub(crate) design_ambient_k: f32,
+    pub(crate) evaporating_k: Spread,
+    pub(crate) condensing_k: Spread,
+    pub(crate) suction_superheat_k: Spread,
+    pub(crate) evaporator_superheat_k: Spread,
+    pub(crate) subcooling_k: Spread,
+    pub(crate) space_k: Spread,
+    pub(crate) ambient_k: Spread,
+    /// Supply voltage over rated voltage.
+    pub(crate) voltage: Spread,
+}
+
+const CELSIUS: f32 = 273.15;
+
+/// Standard uncertainty of a temperature or difference that a maker's sheet gives, K (common practice: sheets are
+/// rounded, and one unit differs from the next).
+const SHEET_K: f32 = 0.5;
+
+impl Nominal {
+    /// Reads the nominal machine and today's conditions from what is known; `None` where the design point lies
+    /// outside the refrigerant's table.
+    pub(crate) fn new(
+        fluid: Fluid<'_>,
+        system: &System,
+        readings: &Readings,
+        u: &Uncertainty,
+    ) -> Option<Self> {
+        let metering = system.metering.unwrap_or(match system.duty {
+            Some(Duty::AirConditioning) => Metering::Orifice,
+            Some(Duty::Freezer) => Metering::Capillary,
+            _ => Metering::ThermostaticValve,
+        });
+        let valve = matches!(metering, Metering::ThermostaticValve | Metering::ElectronicValve);
+        let design = &system.design;
+        // Where the duty is not said, the design space (else today's) temperature tells it.
+        let duty = system.duty.unwrap_or(match design.space_c.or(readings.space_c) {
+            Some(c) if c < -8.0 => Duty::Freezer,
+            Some(c) if c > 15.0 => Duty::AirConditioning,
+            _ => Duty::Cooler,
+        });
+        let air_conditioning = duty == Duty::AirConditioning;
+        // What is usual where the sheet is silent: common practice, with spreads that cover most small machines.
+        let (space_c, ambient_c, evaporator_td, condenser_td, superheat, subcooling) = match (duty, valve) {
+            (Duty::Freezer, true) => (-20.0, 32.0, (7.0, 2.0), (12.0, 3.0), (14.0, 5.0), (4.0, 2.5)),
+            (Duty::Freezer, false) => (-20.0, 32.0, (8.0, 2.5), (12.0, 3.0), (20.0, 7.0), (4.0, 2.5)),
+            (Duty::Cooler, true) => (3.0, 32.0, (8.0, 2.0), (12.0, 3.0), (11.0, 4.0), (4.0, 2.5)),
+            (Duty::Cooler, false) => (4.0, 32.0, (9.0, 3.0), (12.0, 3.0), (16.0, 6.0), (4.0, 2.5)),
+            (Duty::AirConditioning, true) => (26.7, 35.0, (17.0, 3.0), (13.0, 4.0), (8.0, 3.0), (6.0, 2.5)),
+            (Duty::AirConditioning, false) => (26.7, 35.0, (17.0, 3.0), (13.0, 4.0), (8.0, 4.0), (6.0, 2.5)),
+        };
+        let design_space_k = design.space_c.unwrap_or(space_c) + CELSIUS;
+        let design_ambient_k = design.ambient_c.unwrap_or(ambient_c) + CELSIUS;
+        let td = |given, (mean, sd): (f32, f32)| Spread::given(given, SHEET_K, Spread::new(mean, sd));
+        let evaporating_k = match design.suction_pressure_kpa {
+            Some(kpa) => Spread::new(fluid.dew_k(kpa * 1000.0)?, SHEET_K),
+            None => {
+                let td = td(design.evaporator_td_k, evaporator_td);
+                Spread::new(design_space_k - td.mean.max(0.5), td.sd)
+            }
+        };
+        let condensing_k = match design.discharge_pressure_kpa {
+            Some(kpa) => Spread::new(fluid.middle_k(kpa * 1000.0)?, SHEET_K),
+            None => {
+                let td = td(design.condenser_td_k, condenser_td);
+                Spread::new(design_ambient_k + td.mean.max(0.5), td.sd)
+            }
+        };
+        let suction_superheat_k =
+            Spread::given(design.suction_superheat_k, 2.0 * SHEET_K, Spread::new(superheat.0, superheat.1));
+        let subcooling_k =
+            Spread::given(design.subcooling_k, SHEET_K, Spread::new(subcooling.0, subcooling.1));
+        // The sheet gives the superheat at the compressor; the evaporator's own share is what is usual: a valve
+        // holds 5 to 7 K, a capillary evaporator ends nearly full and its exchanger adds the rest.
+        let share = if valve {
+            6.0f32
+        } else if air_conditioning {
+            6.0
+        } else {
+            4.0
+        };
+        let td_mean = design_space_k - evaporating_k.mean;
+        let evaporator_superheat_k =
+            Spread::new(share.min(0.85 * suction_superheat_k.mean).min(0.75 * td_mean).max(0.5), 1.2);
+        let air = |reading: Option<f32>, design_k: f32, usual: f32| match reading {
+            Some(c) => Spread::new(c + CELSIUS, u.air_k()),
+            None => Spread::new(design_k, usual),
+        };
+        let voltage = match (readings.voltage_v, system.compressor.rated_v) {
+            (Some(v), Some(rated)) if rated > 1.0 && v > 0.3 * rated => Spread::new(v / rated, 0.005),
+            _ => Spread::new(1.0, 0.04),
+        };
+        Some(Self {
+            metering,
+            receiver: system.receiver.unwrap_or(false),
+            regulator: system.suction_pressure_regulator.unwrap_or(false),
+            air_conditioning,
+            design_space_k,
+            design_ambient_k,
+            evaporating_k,
+            condensing_k,
+            suction_superheat_k,
+            evaporator_superheat_k,
+            subcooling_k,
+            space_k: air(readings.space_c, design_space_k, if air_conditioning { 2.5 } else { 5.0 }),
+            ambient_k: air(readings.ambient_c, design_ambient_k - 5.0, 7.0),
+            voltage,
+        })
+    }
+
+    /// Whether a valve, thermostatic or electronic, meters the liquid.
+    pub(crate) fn valve(&self) -> bool {
+        matches!(self.metering, Metering::ThermostaticValve | Metering::ElectronicValve)
+    }
+}

@@ -1,0 +1,72 @@
+//! What is not known of a machine: one standard normal number each, with what it stands for.
+//!
+//! The spreads are what is usual between machines of one kind (common practice and the spread of published
+//! component data); they are not fitted to any one machine.
+
+/// The directions in which one machine of a kind differs from another.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[repr(usize)]
+pub(crate) enum Nuisance {
+    EvaporatorUa,
+    CondenserUa,
+    Pumping,
+    Isentropic,
+    Charge,
+    MeteringConstant,
+    RatedCurrent,
+    EvaporatorAir,
+    CondenserAir,
+    EvaporatorSuperheat,
+    ShellLoss,
+    BaseEfficiency,
+    Clearance,
+    ValveOversize,
+    ValveRange,
+    CapillaryCoefficient,
+    CondenserCharge,
+    EvaporatorCharge,
+    LineCharge,
+    ReceiverContents,
+    ReceiverRoom,
+    PowerFactor,
+    SensibleShare,
+    Space,
+    Ambient,
+    Voltage,
+    DesignEvaporator,
+    DesignCondenser,
+    DesignSuperheat,
+    DesignSubcooling,
+    ExchangeShare,
+    ExchangeSize,
+    DryRegion,
+    LiquidRegion,
+    CleanDrier,
+    RegulatorSetting,
+}
+
+impl Nuisance {
+    /// How many there are.
+    pub(crate) const COUNT: usize = Self::RegulatorSetting as usize + 1;
+}
+
+/// One value for each direction, in standard deviations from the mean.
+#[derive(Clone, Copy, Debug)]
+pub(crate) struct Deviation {
+    which: usize,
+    by: f32,
+}
+
+impl Deviation {
+    /// The mean machine.
+    pub(crate) const NONE: Self = Self { which: usize::MAX, by: 0.0 };
+
+    /// A machine that differs in one direction.
+    pub(crate) const fn new(which: usize, by: f32) -> Self {
+        Self { which, by }
+    }
+    /// The deviation in one direction.
+    pub(crate) fn of(self, nuisance: Nuisance) -> f32 {
+        if self.which == nuisance as usize { self.by } else { 0.0 }
+    }
+}

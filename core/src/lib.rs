@@ -18,6 +18,7 @@ pub mod invalid;
 pub mod json;
 mod machine;
 pub mod measurement;
+pub mod monitor;
 pub mod motor;
 mod normal;
 pub mod quantity;
@@ -28,6 +29,7 @@ pub mod report;
 pub mod system;
 
 pub use answer::diagnose;
+pub use check::check;
 pub use invalid::Invalid;
 pub use readings::{Observations, Readings, Uncertainty, Visit};
 pub use refrigerant::Refrigerant;

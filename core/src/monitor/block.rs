@@ -1,0 +1,55 @@
+//! Twelve seconds of samples made into one mean of every channel.
+//!
+//! Everything statistical works on these means: their spacing is known although the samples' is not, and what the
+//! noise of neighbouring samples has in common is mostly inside one of them.
+
+use super::sample::CHANNELS;
+
+/// Length of a block, ms.
+const LENGTH_MS: u32 = 12_000;
+/// Most samples of a block: the sum of so many whole numbers cannot overflow.
+const MOST: u8 = 200;
+
+/// The sums of the block being filled.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct Block {
+    sum: [i32; CHANNELS],
+    count: [u8; CHANNELS],
+    samples: u8,
+    since: u32,
+}
+
+/// The means of a full block.
+pub(super) struct Means {
+    /// Mean of every channel, `None` where nothing was measured.
+    pub(super) of: [Option<i32>; CHANNELS],
+    /// How long it took, ms.
+    pub(super) length_ms: u32,
+}
+
+impl Block {
+    pub(super) const fn new(now: u32) -> Self {
+        Self { sum: [0; CHANNELS], count: [0; CHANNELS], samples: 0, since: now }
+    }
+
+    /// Adds the values of a sample and gives the means when this sample fills the block.
+    pub(super) fn push(&mut self, values: &[Option<i32>; CHANNELS], now: u32) -> Option<Means> {
+        for ((sum, count), value) in self.sum.iter_mut().zip(&mut self.count).zip(values) {
+            if let Some(value) = value {
+                *sum = sum.saturating_add(*value);
+                *count += 1;
+            }
+        }
+        self.samples += 1;
+        let length_ms = now.wrapping_sub(self.since);
+        if length_ms < LENGTH_MS && self.samples < MOST {
+            return None;
+        }
+        let mut of = [None; CHANNELS];
+        for ((mean, sum), count) in of.iter_mut().zip(&self.sum).zip(&self.count) {
+            *mean = sum.checked_div(i32::from(*count));
+        }
+        *self = Self::new(now);
+        Some(Means { of, length_ms: length_ms.max(1) })
+    }
+}

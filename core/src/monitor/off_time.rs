@@ -1,0 +1,146 @@
+//! What a stopped machine shows: its pressures become equal and come to rest, its coil is defrosted.
+
+use super::average::Averages;
+use super::event::{EventKind, Events};
+use super::fixed::{number, share};
+use super::sample::{EVAPORATOR_OUTLET, SUPPLY_AIR};
+use super::window::{FULL, HIGH, LOW, Window};
+
+/// Blocks in a row with equal pressures that make them equal: one minute.
+const EQUAL_BLOCKS: u8 = 5;
+/// Drift per minute below which a standing pressure rests, as a share.
+const REST: f32 = 0.002;
+/// Scatter below which it rests, as a share.
+const REST_SCATTER: f32 = 0.01;
+/// Largest distance between temperatures that are taken as one, 1/256 K.
+const ONE_TEMPERATURE: i32 = 2 << 8;
+/// Warmth of the coil over its space that only a heater gives it, 1/256 K.
+const HEATED: i32 = 3 << 8;
+/// Fall of the coil below its warmest that ends a defrost, 1/256 K.
+const COOLS: i32 = 384;
+/// Samples in a row that show the heating.
+const SHOWN: u8 = 4;
+
+/// What is followed while the compressor stands.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct OffTime {
+    equal: u8,
+    standing_told: bool,
+    heated: u8,
+    pub(super) defrost: bool,
+    defrost_at: u32,
+    warmest: i32,
+}
+
+/// The standing pressure that is given to the diagnosis.
+#[derive(Clone, Copy, Debug, Default)]
+pub(super) struct Standing {
+    /// The pressure, kPa; 0 is none.
+    pub(super) kpa: f32,
+    /// The one temperature of the machine, degC.
+    pub(super) celsius: Option<f32>,
+}
+
+impl OffTime {
+    pub(super) const fn new() -> Self {
+        Self { equal: 0, standing_told: false, heated: 0, defrost: false, defrost_at: 0, warmest: 0 }
+    }
+
+    /// Takes a block: equal pressures, and whether they rest.
+    pub(super) fn block(
+        &mut self,
+        window: &Window,
+        averages: &Averages,
+        off_ms: Option<u32>,
+        time_ms: u64,
+        standing: &mut Standing,
+        events: &mut Events,
+    ) {
+        let low = window.row(LOW).first().copied();
+        let high = window.row(HIGH).first().copied();
+        if let (Some(low), Some(high)) = (low, high) {
+            if (high - low).abs() > share(high, 8) + (5 << 8) {
+                self.equal = 0;
+                return;
+            }
+            let before = self.equal;
+            self.equal = (self.equal + 1).min(EQUAL_BLOCKS);
+            if before + 1 == EQUAL_BLOCKS {
+                let minutes = off_ms.map(|ms| ms as f32 * (1.0 / 60_000.0));
+                events.add(EventKind::Equalized, time_ms, [Some(number(low, 8)), minutes, None]);
+            }
+            if self.equal < EQUAL_BLOCKS {
+                return;
+            }
+        }
+        // A suction gauge alone shows what it stands at as well, once it has come to rest.
+        if self.standing_told || window.row(LOW).len() < FULL {
+            return;
+        }
+        let Some(trend) = window.trend(LOW) else { return };
+        if trend.level_within(REST) && trend.quiet_within(REST_SCATTER) {
+            self.standing_told = true;
+            *standing = Standing { kpa: trend.mean * (1.0 / 256.0), celsius: one_temperature(averages) };
+            events.add(EventKind::StandingPressure, time_ms, [Some(standing.kpa), standing.celsius, None]);
+        }
+    }
+
+    /// Takes a sample: the coil against the space it cools. Only a heater makes it the warmer one.
+    pub(super) fn sample(
+        &mut self,
+        coil: Option<i32>,
+        space: Option<i32>,
+        now: (u32, u64),
+        events: &mut Events,
+    ) {
+        let (Some(coil), Some(space)) = (coil, space) else { return };
+        if !self.defrost {
+            let heated = coil > space + HEATED;
+            self.heated = if heated { self.heated + 1 } else { 0 };
+            if self.heated == 1 {
+                self.warmest = coil;
+            }
+            self.warmest = self.warmest.max(coil);
+            if self.heated > SHOWN {
+                // Still warming, not only warmer than the space from the last time.
+                self.heated = SHOWN;
+                if coil >= self.warmest && self.warmest > space + HEATED + 64 {
+                    (self.defrost, self.defrost_at) = (true, now.0);
+                    events.add(EventKind::DefrostBegins, now.1, [Some(number(coil, 8)), None, None]);
+                }
+            }
+            return;
+        }
+        self.warmest = self.warmest.max(coil);
+        if coil < self.warmest - COOLS {
+            self.end(coil, now, events);
+        }
+    }
+
+    /// Ends a defrost, where there is one.
+    pub(super) fn end(&mut self, coil: i32, now: (u32, u64), events: &mut Events) {
+        if self.defrost {
+            self.defrost = false;
+            // It has to warm beyond this once more to be a new one.
+            self.heated = 0;
+            let minutes = now.0.wrapping_sub(self.defrost_at) as f32 * (1.0 / 60_000.0);
+            events.add(EventKind::DefrostEnds, now.1, [Some(number(coil, 8)), Some(minutes), None]);
+        }
+    }
+}
+
+/// Finds the one temperature of the machine: the mean of all its temperatures, where at least two agree.
+fn one_temperature(averages: &Averages) -> Option<f32> {
+    let (mut low, mut high, mut sum, mut count) = (i32::MAX, i32::MIN, 0, 0);
+    for channel in EVAPORATOR_OUTLET..=SUPPLY_AIR + 2 {
+        if let Some(value) = averages.whole(channel) {
+            (low, high) = (low.min(value), high.max(value));
+            sum += value;
+            count += 1;
+        }
+    }
+    if count < 2 || high - low > ONE_TEMPERATURE {
+        return None;
+    }
+    Some(number(sum.checked_div(count)?, 8))
+}

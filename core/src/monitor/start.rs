@@ -1,0 +1,257 @@
+//! The first minutes after a start: inrush, start gear, liquid, and what stays.
+
+use super::event::{EventKind, Events};
+use super::fixed::number;
+use super::settings::Plate;
+
+/// Superheat below which the suction line is taken to carry liquid, 1/256 K.
+const COLLAPSED: i32 = 5 * 128;
+/// Superheat above which it has recovered, 1/256 K.
+const RECOVERED: i32 = 5 * 256;
+/// Time after the start before superheat is judged: the clamp still shows the stopped machine, ms.
+const SETTLE_MS: u32 = 20_000;
+/// Least time of collapsed superheat that counts, ms.
+const COLLAPSE_MS: u32 = 12_000;
+/// Time that superheat must stay recovered, ms.
+const RECOVERY_MS: u32 = 15_000;
+/// Time after which a start is judged even where nothing has recovered, ms.
+const JUDGE_MS: u32 = 360_000;
+/// Longest time that a start is left open while the machine pulls down, ms.
+const LONGEST_MS: u32 = 1_800_000;
+/// Longest run that ends as a failed start, ms.
+pub(super) const FAILED_MS: u32 = 60_000;
+/// Time that the current of start gear must last, ms: a start winding is cut out within one second (common practice).
+const GEAR_MS: u32 = 4_000;
+
+/// How far the judgement of a start has come.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+enum Stage {
+    /// No start to judge.
+    Idle,
+    /// Superheat and current are followed.
+    Open,
+}
+
+/// What is followed from a start until it is judged.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct Start {
+    stage: Stage,
+    inrush_told: bool,
+    gear_told: bool,
+    since: u32,
+    last: u32,
+    peak: i32,
+    peak_volts: Option<i32>,
+    high_ms: u32,
+    pressures: Option<(i32, i32)>,
+    moved: bool,
+    smooth: i32,
+    collapsed_ms: u32,
+    collapsed_sum: i32,
+    collapsed_count: u16,
+    lowest: i32,
+    recovered_ms: u32,
+}
+
+/// The middle values that the judgement needs.
+pub(super) struct Now {
+    pub(super) time_ms: u64,
+    pub(super) now: u32,
+    pub(super) current: Option<i32>,
+    pub(super) raw_current: Option<i32>,
+    pub(super) volts: Option<i32>,
+    pub(super) pressures: Option<(i32, i32)>,
+    /// Superheat at the compressor inlet, or at the evaporator outlet, 1/256 K.
+    pub(super) superheat: Option<i32>,
+    pub(super) pulling_down: bool,
+}
+
+impl Start {
+    pub(super) const fn new() -> Self {
+        Self {
+            stage: Stage::Idle,
+            inrush_told: true,
+            gear_told: true,
+            since: 0,
+            last: 0,
+            peak: 0,
+            peak_volts: None,
+            high_ms: 0,
+            pressures: None,
+            moved: false,
+            smooth: 0,
+            collapsed_ms: 0,
+            collapsed_sum: 0,
+            collapsed_count: 0,
+            lowest: i32::MAX,
+            recovered_ms: 0,
+        }
+    }
+
+    /// Begins to follow a start; `peak` is the current of its first sample.
+    pub(super) fn begin(&mut self, since: u32, peak: Option<i32>, now: &Now) {
+        *self = Self {
+            stage: Stage::Open,
+            inrush_told: peak.is_none(),
+            gear_told: false,
+            since,
+            last: since,
+            peak: peak.unwrap_or(0),
+            peak_volts: now.volts,
+            pressures: now.pressures,
+            smooth: now.current.unwrap_or(0),
+            ..Self::new()
+        };
+    }
+
+    /// Ends the following, unjudged.
+    pub(super) fn end(&mut self) {
+        self.stage = Stage::Idle;
+        self.inrush_told = true;
+    }
+
+    /// The highest current of the last start, 1/1024 A, 0 where none was seen.
+    pub(super) fn peak(&self) -> i32 {
+        self.peak
+    }
+
+    /// Finds the current above which the start is not over: between that of a running and of a locked motor.
+    fn high(&self, plate: &Plate, volts: Option<i32>) -> i32 {
+        if plate.rated > 0 {
+            plate.rated + plate.rated * 11 / 16
+        } else if plate.locked > 0 {
+            plate.locked_at(volts) / 3
+        } else {
+            self.peak / 2
+        }
+    }
+
+    fn of_locked(&self, plate: &Plate) -> Option<f32> {
+        let locked = plate.locked_at(self.peak_volts);
+        (locked > 0).then(|| self.peak as f32 / locked as f32)
+    }
+
+    /// Follows the start by one sample.
+    pub(super) fn push(&mut self, plate: &Plate, at: &Now, events: &mut Events) {
+        if self.stage == Stage::Idle {
+            return;
+        }
+        let elapsed = at.now.wrapping_sub(self.since);
+        let step = at.now.wrapping_sub(self.last);
+        self.last = at.now;
+        if let (Some((low, high)), Some((low_then, high_then))) = (at.pressures, self.pressures) {
+            // A compressor that turns draws suction down and pushes discharge up by more than the gauges scatter.
+            self.moved |= low < low_then - low_then / 16 && high > high_then + high_then / 32;
+        }
+        if let Some(current) = at.current {
+            self.inrush(plate, at, current, elapsed, events);
+            self.smooth += (current - self.smooth + 4) >> 3;
+        }
+        self.judge(plate, at, elapsed, step, events);
+    }
+
+    fn inrush(&mut self, plate: &Plate, at: &Now, current: i32, elapsed: u32, events: &mut Events) {
+        let high = self.high(plate, at.volts);
+        // One sample beyond the first may still belong to an inrush that the middle of three would hide.
+        let seen = if elapsed < 1500 { at.raw_current.unwrap_or(current).max(current) } else { current };
+        if seen > self.peak && (elapsed < 1500 || current > high) {
+            self.peak = seen;
+            self.peak_volts = at.volts;
+        }
+        if current > high {
+            self.high_ms = elapsed;
+        }
+        let amps = |current| Some(number(current, 10));
+        let locked = plate.locked_at(at.volts);
+        let turns = self.moved || (locked > 0 && current < locked / 2);
+        if !self.gear_told && current > high && elapsed >= GEAR_MS && turns {
+            self.gear_told = true;
+            let rated = (plate.rated > 0).then(|| current as f32 / plate.rated as f32);
+            let seconds = Some(elapsed as f32 * 0.001);
+            events.add(EventKind::StartGearStaysIn, at.time_ms, [amps(current), seconds, rated]);
+        }
+        if !self.inrush_told && current <= high && elapsed > self.high_ms {
+            self.inrush_told = true;
+            let seconds = Some(self.high_ms as f32 * 0.001);
+            events.add(EventKind::Inrush, at.time_ms, [amps(self.peak), seconds, self.of_locked(plate)]);
+        }
+    }
+
+    fn judge(&mut self, plate: &Plate, at: &Now, elapsed: u32, step: u32, events: &mut Events) {
+        if elapsed < SETTLE_MS {
+            return;
+        }
+        let seconds = |ms: u32| Some(ms as f32 * 0.001);
+        if let Some(superheat) = at.superheat {
+            self.lowest = self.lowest.min(superheat);
+            if superheat < COLLAPSED {
+                self.collapsed_ms = self.collapsed_ms.saturating_add(step);
+                self.recovered_ms = 0;
+                if let Some(current) = at.current
+                    && self.collapsed_count < 400
+                {
+                    self.collapsed_sum = self.collapsed_sum.saturating_add(current);
+                    self.collapsed_count += 1;
+                }
+            } else if superheat > RECOVERED {
+                self.recovered_ms = self.recovered_ms.saturating_add(step);
+            }
+            if self.collapsed_ms >= COLLAPSE_MS && self.recovered_ms >= RECOVERY_MS {
+                self.stage = Stage::Idle;
+                let early = self.collapsed_sum.checked_div(i32::from(self.collapsed_count)).unwrap_or(0);
+                let ratio = (self.smooth > 0 && early > 0).then(|| early as f32 / self.smooth as f32);
+                let kind = match ratio {
+                    Some(ratio) if ratio >= 1.08 => EventKind::LiquidOnStart,
+                    _ => EventKind::StartNotTold,
+                };
+                let values = [Some(number(self.lowest, 8)), ratio, seconds(self.collapsed_ms)];
+                match kind {
+                    EventKind::LiquidOnStart => events.add(kind, at.time_ms, values),
+                    _ => self.settle(kind, plate, at, elapsed, events),
+                }
+                return;
+            }
+        }
+        if elapsed < JUDGE_MS || (at.pulling_down && elapsed < LONGEST_MS) {
+            return;
+        }
+        self.stage = Stage::Idle;
+        let kind = if at.current.is_none() || plate.rated <= 0 {
+            EventKind::StartNotTold
+        } else if self.smooth > plate.rated + plate.rated / 16 {
+            EventKind::StaysHigh
+        } else if self.smooth > plate.rated || self.collapsed_ms >= COLLAPSE_MS {
+            EventKind::StartNotTold
+        } else {
+            EventKind::CleanStart
+        };
+        self.settle(kind, plate, at, elapsed, events);
+    }
+
+    fn settle(&self, kind: EventKind, plate: &Plate, at: &Now, elapsed: u32, events: &mut Events) {
+        let current = (self.smooth > 0).then(|| number(self.smooth, 10));
+        let rated = (plate.rated > 0 && self.smooth > 0).then(|| self.smooth as f32 / plate.rated as f32);
+        events.add(kind, at.time_ms, [current, rated, Some(elapsed as f32 * (1.0 / 60_000.0))]);
+    }
+
+    /// Tells whether a run that ends now was a start that failed, and says so.
+    ///
+    /// It failed when the current had not come down from that of a start when its supply was cut.
+    pub(super) fn failed(
+        &self,
+        plate: &Plate,
+        time_ms: u64,
+        ran_ms: u32,
+        last: Option<i32>,
+        events: &mut Events,
+    ) -> bool {
+        let Some(last) = last else { return false };
+        let failed =
+            ran_ms < FAILED_MS && last > self.high(plate, self.peak_volts) && self.stage == Stage::Open;
+        if failed {
+            let values = [Some(number(self.peak, 10)), Some(ran_ms as f32 * 0.001), self.of_locked(plate)];
+            events.add(EventKind::FailedStart, time_ms, values);
+        }
+        failed
+    }
+}

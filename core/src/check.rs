@@ -10,7 +10,7 @@ use crate::refrigerant::Refrigerant;
 ///
 /// # Errors
 /// The first field that no machine can show, with what is wrong with it.
-pub(crate) fn check(refrigerant: Option<&Refrigerant<'_>>, visit: &Visit<'_>) -> Result<(), Invalid> {
+pub fn check(refrigerant: Option<&Refrigerant<'_>>, visit: &Visit<'_>) -> Result<(), Invalid> {
     let system = &visit.system;
     section("system.design", crate::system::Design::FIELDS, &system.design.numbers())?;
     section("system.compressor", crate::system::CompressorPlate::FIELDS, &system.compressor.numbers())?;

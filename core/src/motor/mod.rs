@@ -4,6 +4,7 @@ pub mod balance;
 pub mod capacitor;
 mod examine;
 pub mod finding;
+pub mod impedance;
 pub mod insulation;
 pub mod ohmmeter;
 pub mod start_gear;

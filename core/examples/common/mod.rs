@@ -1,0 +1,153 @@
+//! What the examples share: their arguments, their lines of input, and units for people.
+
+use rimewise::estimate::Estimate;
+use rimewise::json::FieldError;
+use rimewise::quantity::{Atmosphere, Pressure, Temperature};
+use std::io::{Read, Write};
+
+/// Where the input comes from.
+#[derive(Debug, PartialEq, Eq)]
+pub(crate) enum Input {
+    /// The example's own.
+    BuiltIn,
+    /// Standard input.
+    Standard,
+    /// A file.
+    File(String),
+}
+
+impl Input {
+    /// Reads all of it.
+    pub(crate) fn read(&self) -> Result<Vec<u8>, String> {
+        match self {
+            Self::BuiltIn => Ok(Vec::new()),
+            Self::Standard => {
+                let mut bytes = Vec::new();
+                std::io::stdin().read_to_end(&mut bytes).map_err(|e| format!("standard input: {e}"))?;
+                Ok(bytes)
+            }
+            Self::File(path) => std::fs::read(path).map_err(|e| format!("{path}: {e}")),
+        }
+    }
+}
+
+/// What the command line asks for.
+#[derive(Debug)]
+pub(crate) struct Options {
+    /// Where the input comes from.
+    pub(crate) input: Input,
+    /// Whether to write JSON Lines.
+    pub(crate) json: bool,
+    /// The units for people.
+    pub(crate) units: Units,
+}
+
+/// Reads the command line; the error is a message for people.
+pub(crate) fn arguments(args: impl Iterator<Item = String>) -> Result<Options, String> {
+    let mut options = Options {
+        input: Input::BuiltIn,
+        json: false,
+        units: Units { us: false, atmosphere: Atmosphere::SEA_LEVEL },
+    };
+    let mut args = args;
+    while let Some(arg) = args.next() {
+        match arg.as_str() {
+            "--json" => options.json = true,
+            "--us" => options.units.us = true,
+            "--altitude" => {
+                let metres = args.next().and_then(|m| m.parse::<f32>().ok());
+                let metres = metres.filter(|m| (-500.0..=11_000.0).contains(m));
+                let metres = metres.ok_or("--altitude takes metres, -500 to 11000")?;
+                options.units.atmosphere = Atmosphere::at_altitude_m(metres);
+            }
+            other if other.starts_with("--") => return Err(format!("{other} is not an option")),
+            path if options.input == Input::BuiltIn => {
+                options.input = if path == "-" { Input::Standard } else { Input::File(path.to_owned()) };
+            }
+            other => return Err(format!("one input at a time, {other} is a second one")),
+        }
+    }
+    Ok(options)
+}
+
+/// Splits the input into visits or questions: the whole of it where it is one JSON value, else its lines.
+pub(crate) fn lines(input: &[u8]) -> Vec<Result<String, FieldError>> {
+    if let Ok(whole) = std::str::from_utf8(input)
+        && serde_json::from_str::<serde::de::IgnoredAny>(whole).is_ok()
+    {
+        return vec![Ok(whole.to_owned())];
+    }
+    input
+        .split(|byte| *byte == b'\n')
+        .filter(|line| !line.trim_ascii().is_empty())
+        .map(|line| match std::str::from_utf8(line) {
+            Ok(line) => Ok(line.to_owned()),
+            Err(_) => Err(FieldError { field: String::new(), error: "is not JSON: not UTF-8".to_owned() }),
+        })
+        .collect()
+}
+
+/// Prints a line; false where nobody reads any more.
+pub(crate) fn print(text: &str) -> bool {
+    writeln!(std::io::stdout(), "{text}").is_ok()
+}
+
+/// Units for people: bar and degC, with psi (gauge) and degF beside them where wanted.
+#[derive(Debug)]
+pub(crate) struct Units {
+    /// Whether psi and degF stand beside.
+    pub(crate) us: bool,
+    /// The air a gauge reads against.
+    pub(crate) atmosphere: Atmosphere,
+}
+
+#[allow(dead_code)]
+impl Units {
+    /// A pressure, from kPa absolute.
+    pub(crate) fn pressure(&self, kpa: f32) -> String {
+        let p = Pressure::from_kilopascals(kpa);
+        if self.us {
+            format!("{:.2} bar ({:.1} psig)", p.bar(), p.psi_gauge(self.atmosphere))
+        } else {
+            format!("{:.2} bar", p.bar())
+        }
+    }
+    /// A pressure with its uncertainty.
+    pub(crate) fn pressure_pm(&self, e: Estimate) -> String {
+        let p = Pressure::from_kilopascals(e.value);
+        let us = if self.us {
+            let u = Pressure::from_kilopascals(e.u).psi();
+            format!(" ({:.1} +- {u:.1} psig)", p.psi_gauge(self.atmosphere))
+        } else {
+            String::new()
+        };
+        format!("{:.2} +- {:.2} bar{us}", p.bar(), e.u / 100.0)
+    }
+    /// A temperature, from degC.
+    pub(crate) fn temperature(&self, c: f32) -> String {
+        if self.us {
+            format!("{c:.1} degC ({:.1} degF)", Temperature::from_celsius(c).fahrenheit())
+        } else {
+            format!("{c:.1} degC")
+        }
+    }
+    /// A temperature with its uncertainty.
+    pub(crate) fn temperature_pm(&self, e: Estimate) -> String {
+        let us = if self.us {
+            let f = Temperature::from_celsius(e.value).fahrenheit();
+            format!(" ({f:.1} +- {:.1} degF)", 1.8 * e.u)
+        } else {
+            String::new()
+        };
+        format!("{:.1} +- {:.1} degC{us}", e.value, e.u)
+    }
+    /// A temperature difference with its uncertainty.
+    pub(crate) fn difference_pm(&self, e: Estimate) -> String {
+        let us = if self.us {
+            format!(" ({:.1} +- {:.1} degF)", 1.8 * e.value, 1.8 * e.u)
+        } else {
+            String::new()
+        };
+        format!("{:.1} +- {:.1} K{us}", e.value, e.u)
+    }
+}

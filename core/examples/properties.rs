@@ -1,0 +1,40 @@
+//! Property questions, answered line by line.
+//!
+//! `properties` answers a few built-in questions; `properties FILE` or `properties -` reads JSON Lines such as
+//! `{"refrigerant":"R448A","pressure_kpa":300.0}` and writes one JSON line each.
+
+mod common;
+
+use common::{Input, arguments, lines};
+use rimewise::json::{answer_property, write_error};
+use std::process::ExitCode;
+
+const BUILT_IN: &str = r#"{"refrigerant":"R448A","pressure_kpa":300.0}
+{"refrigerant":"R448A","temperature_c":-10.0}
+{"refrigerant":"R448A","pressure_kpa":300.0,"temperature_c":20.0}
+{"refrigerant":"propane"}
+{"list":true}
+"#;
+
+fn main() -> ExitCode {
+    let options = arguments(std::env::args().skip(1));
+    let input = options.and_then(|options| match options.input {
+        Input::BuiltIn => Ok(BUILT_IN.as_bytes().to_vec()),
+        given => given.read(),
+    });
+    let input = match input {
+        Ok(input) => input,
+        Err(message) => {
+            eprintln!("properties: {message}");
+            eprintln!("usage: properties [FILE | -]");
+            return ExitCode::from(2);
+        }
+    };
+    for line in lines(&input) {
+        let text = line.map_or_else(|error| write_error(&error), |line| answer_property(&line));
+        if !common::print(&text) {
+            break;
+        }
+    }
+    ExitCode::SUCCESS
+}

@@ -36,10 +36,10 @@ fi
 locked=$(sed -n 's/^wasm-bindgen = "=\(.*\)"/\1/p' Cargo.toml)
 grep -q "wasm-bindgen-cli-support = \"=$locked\"" bindgen/Cargo.toml ||
   { echo "wasm: bindgen/Cargo.toml must ask for wasm-bindgen-cli-support $locked" >&2; exit 1; }
-generator=$tools/bindgen-$locked/release/rimewise-bindgen
-if [ ! -x "$generator" ] || [ bindgen/src/main.rs -nt "$generator" ]; then
+generator=$tools/bindgen-$locked-$(cksum < bindgen/src/main.rs | cut -d' ' -f1)/release/rimewise-bindgen
+if [ ! -x "$generator" ]; then
   say "building the glue generator (once)"
-  (cd bindgen && CARGO_TARGET_DIR=$tools/bindgen-$locked cargo build -q --release -j"$jobs")
+  (cd bindgen && CARGO_TARGET_DIR=${generator%/release/*} cargo build -q --release -j"$jobs")
 fi
 rm -rf js/glue pkg
 "$generator" "$compiled" js/glue rimewise
@@ -49,7 +49,9 @@ if [ ! -x node_modules/.bin/wasm-opt ] || [ package-lock.json -nt node_modules/.
   say "installing the JavaScript tools"
   npm ci --silent
 fi
-node_modules/.bin/wasm-opt -Oz --all-features --strip-debug --strip-producers \
+node_modules/.bin/wasm-opt -Oz --enable-bulk-memory --enable-bulk-memory-opt \
+  --enable-sign-ext --enable-mutable-globals --enable-nontrapping-float-to-int --enable-multivalue \
+  --enable-reference-types --enable-call-indirect-overlong --strip-debug --strip-producers \
   js/glue/rimewise_bg.wasm -o js/glue/rimewise_bg.wasm
 
 say "compiling the package"
@@ -57,7 +59,8 @@ node_modules/.bin/tsc -p js
 rm -f pkg/types.js
 mkdir -p pkg/glue
 cp js/glue/rimewise.js js/glue/rimewise.d.ts js/glue/rimewise_bg.wasm pkg/glue/
-cp js/package.json README.md ../LICENSE-MIT ../LICENSE-APACHE pkg/
+cp js/package.json README.md pkg/
+for licence in ../LICENSE-MIT ../LICENSE-APACHE; do [ ! -f "$licence" ] || cp "$licence" pkg/; done
 (cd pkg && npm pack --silent > /dev/null)
 
 # The gate: the tarball, which npm gzips, with every refrigerant.

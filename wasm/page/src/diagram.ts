@@ -201,6 +201,13 @@ function facet(points: Cycle, scale: (kpa: number) => number): Facet {
   return [points.map((c) => c?.h ?? Number.NaN), points.map((c) => (c === null ? Number.NaN : scale(c.p)))];
 }
 
+/** Labels a logarithmic axis at 1, 2 and 5 of each decade. */
+function tick(value: number | null): string {
+  if (value === null) return "";
+  const first = value.toExponential(3);
+  return /^[125]\.000/.test(first) ? String(Number(value.toPrecision(3))) : "";
+}
+
 let plot: uPlot | undefined;
 
 /** Draws the diagram into a box; `print` draws it black on white. */
@@ -241,7 +248,7 @@ export function draw(box: HTMLElement, made: Diagram | undefined, units: Units, 
           ticks: { stroke: c.grid },
           labelSize: 22,
           size: 52,
-          values: (_u, splits) => splits.map((v) => (v === null ? "" : /^[125]/.test(String(v).replace(/^0\.0*/, "")) ? String(Number(v.toPrecision(3))) : "")),
+          values: (_u: uPlot, splits: (number | null)[]) => splits.map(tick),
         },
       ],
       series: [

@@ -36,7 +36,7 @@ export interface Group {
   fields: readonly Field[];
 }
 
-type Row = readonly [kind: Kind, label: string, unit?: string, hint?: string];
+type Row = readonly [kind: Kind, label: string, unit?: string | undefined, hint?: string | undefined];
 
 function numbers<T>(section: string, rows: { [K in keyof T]?: Row }, signedAll = false): NumberField[] {
   return Object.entries<Row | undefined>(rows as Record<string, Row | undefined>).map(([name, row]) => {
@@ -56,7 +56,7 @@ function numbers<T>(section: string, rows: { [K in keyof T]?: Row }, signedAll =
 
 type NumberName<T> = Exclude<keyof T, "running" | "pump_down_valve" | "pump_down_ended_by">;
 
-function readings(rows: { [K in NumberName<Readings>]?: readonly [kind: Kind, unit?: string, hint?: string] }): NumberField[] {
+function readings(rows: { [K in NumberName<Readings>]?: readonly [kind: Kind, unit?: string | undefined, hint?: string | undefined] }): NumberField[] {
   const named: Record<string, Row> = {};
   for (const [name, row] of Object.entries(rows)) {
     const [kind, unit, hint] = row as readonly [Kind, string | undefined, string | undefined];

@@ -228,7 +228,7 @@ fn nearest<'a>(record: &'a [Readings], today: &Nominal) -> Option<&'a Readings> 
 
 /// Finds the healthy balance, going to today's conditions in steps where one step is too long.
 fn start(fluid: Fluid<'_>, machine: &Machine) -> Option<(Unknowns, Run, Jacobian)> {
-    let guess = machine.first_guess(fluid);
+    let guess = machine.first_guess();
     if let Some(found) = solve(machine, fluid, Fault::NONE, &guess) {
         return Some(found);
     }

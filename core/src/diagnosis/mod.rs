@@ -7,6 +7,7 @@
 pub mod cause;
 mod decided;
 mod evidence;
+mod gauge;
 mod next_measurement;
 mod posterior;
 mod rule_out;
@@ -47,6 +48,22 @@ pub(crate) struct Diagnosis {
     pub(crate) still_open: Vec<CauseAndMeasurements, 10>,
 }
 
+/// Today's visit beside the nominal machine.
+pub(crate) struct Today<'a> {
+    fluid: Fluid<'a>,
+    nominal: Nominal,
+    visit: &'a Visit<'a>,
+    /// The readings that count: those of a running machine.
+    readings: Readings,
+}
+
+impl Today<'_> {
+    /// Reads the channels of some readings with today's conditions and instruments.
+    fn measured(&self, readings: &Readings) -> Measured {
+        Measured::new(self.fluid, &self.nominal, &self.visit.system, readings, &self.visit.uncertainty)
+    }
+}
+
 /// Bits below which a measurement is not worth naming.
 const WORTH_NAMING_BITS: f32 = 0.02;
 /// Nats below which a reading's word is not worth naming.
@@ -71,7 +88,8 @@ pub(crate) fn weigh(
         let _ =
             warnings.push(Warning { section: "system", field: "record", kind: WarningKind::RecordUnused });
     }
-    let measured = Measured::new(fluid, &nominal, system, &readings, &visit.uncertainty);
+    let today = Today { fluid, nominal, visit, readings };
+    let measured = today.measured(&readings);
     let mut ladders: [Ladder; Cause::COUNT - 1] = core::array::from_fn(|_| Ladder::new());
     for (ladder, cause) in ladders.iter_mut().zip(Cause::ALL.iter().skip(1)) {
         *ladder = signature::ladder(fluid, &nominal, &healthy, *cause);
@@ -93,6 +111,7 @@ pub(crate) fn weigh(
         let _ = warnings.push(Warning { section: "readings", field, kind: WarningKind::ContradictsOthers });
     }
 
+    gauge::notice(&today, &healthy, &ladders, &factors, warnings);
     let noise = candidate_noise(&measured, visit);
     let information = information(&judge, &healthy.covariance, &noise, &ladders, &factors, conditions);
     let (ruled_out, still_open) = rule_out::split(&posterior, &information);

@@ -175,6 +175,12 @@ impl Hypothesis {
 
 /// Calls `each` with every hypothesis: healthy, every cause at six severities, every pair at nine.
 pub(crate) fn hypotheses(ladders: &[Ladder; Cause::COUNT - 1], mut each: impl FnMut(&Hypothesis)) {
+    singles(ladders, &mut each);
+    pairs(ladders, &mut each);
+}
+
+/// Calls `each` with healthy and every cause at six severities.
+pub(crate) fn singles(ladders: &[Ladder; Cause::COUNT - 1], mut each: impl FnMut(&Hypothesis)) {
     each(&Hypothesis {
         causes: [None, None],
         severities: [0.0; 2],
@@ -208,6 +214,10 @@ pub(crate) fn hypotheses(ladders: &[Ladder; Cause::COUNT - 1], mut each: impl Fn
             }
         }
     }
+}
+
+/// Calls `each` with every pair of causes at nine severities.
+fn pairs(ladders: &[Ladder; Cause::COUNT - 1], mut each: impl FnMut(&Hypothesis)) {
     let pair = libm::logf(PRIOR_PAIR / (36.0 * 9.0));
     let named = || Cause::ALL.iter().skip(1).zip(ladders);
     for (i, (first, one)) in named().enumerate() {
@@ -241,15 +251,13 @@ pub(crate) struct Posterior {
     pub(crate) probability: [f32; Cause::COUNT],
     /// Mean severity where present.
     pub(crate) severity: [f32; Cause::COUNT],
-    /// ln odds of each cause with a channel left out, minus nothing: see `evidence`.
-    pub(crate) ln_odds: [f32; Cause::COUNT],
+    /// What each channel and each other piece of evidence adds to the log-odds of each cause.
     pub(crate) without_channel: [[f32; Cause::COUNT]; CHANNELS],
     pub(crate) without_factor: [[f32; Cause::COUNT]; Factors::COUNT],
     /// Probability that each channel's reading is grossly wrong.
     pub(crate) wrong: Vector,
     /// Squared distance of the hypothesis that explains the readings best.
     pub(crate) best_square: f32,
-    pub(crate) best_ln: f32,
 }
 
 /// Sums over classes that give ln odds in the end.
@@ -353,12 +361,10 @@ impl Posterior {
         Self {
             probability: tally.probability(),
             severity: severity.map(|(_, _, mean)| mean),
-            ln_odds: odds,
             without_channel: channel_word,
             without_factor: factor_word,
             wrong: wrong.map(|sum| libm::expf((sum.ln() - all).max(-80.0).min(0.0))),
             best_square,
-            best_ln,
         }
     }
 }

@@ -39,8 +39,6 @@ pub(crate) struct Run {
     pub(crate) suction_dew_k: f32,
     /// Mean of bubble and dew at the gauge's pressure, non-condensables included.
     pub(crate) condensing_k: f32,
-    pub(crate) suction_pa: f32,
-    pub(crate) discharge_pa: f32,
     pub(crate) outlet_k: f32,
     pub(crate) inlet_k: f32,
     pub(crate) discharge_k: f32,
@@ -209,8 +207,6 @@ impl Machine {
             evaporating_dew_k: low.dew_k,
             suction_dew_k: inlet.dew_k,
             condensing_k: shown,
-            suction_pa: regulated_pa,
-            discharge_pa,
             outlet_k,
             inlet_k,
             discharge_k: vapor_k,
@@ -226,10 +222,8 @@ impl Machine {
         })
     }
 
-    /// Where to start looking for today's balance.
-    pub(crate) fn first_guess(&self, fluid: Fluid<'_>) -> Unknowns {
-        // Both saturation temperatures keep their design difference to the air, damped on the warm side.
-        let _ = fluid;
+    /// Where to start looking for today's balance: the design point.
+    pub(crate) fn first_guess(&self) -> Unknowns {
         [self.design_ln_suction, self.design_ln_condensing, self.valve_superheat, self.design_subcooling]
     }
 }

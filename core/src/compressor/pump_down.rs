@@ -39,10 +39,11 @@ const CLEARANCE: f32 = 0.03;
 const EXPONENT: f32 = 1.1;
 /// Flow that a compressor in good order loses past rings and valves, as a fraction.
 const GOOD_LOSS: f32 = 0.03;
-/// Standard deviation of the logarithm of the limit: clearance .03 +- .012, valve lift, oil giving off refrigerant.
-const LIMIT_SPREAD: f32 = 0.45;
+/// Standard deviation of the logarithm of the limit: clearance .03 +- .012, valve lift, oil giving off refrigerant; two
+/// of it reach from the usual limit to atmospheric pressure, which practice still calls good order.
+const LIMIT_SPREAD: f32 = 0.55;
 /// The same behind a liquid-line valve, where the evaporator's oil and last liquid keep boiling.
-const LIMIT_SPREAD_LIQUID_LINE: f32 = 0.60;
+const LIMIT_SPREAD_LIQUID_LINE: f32 = 0.70;
 /// Probability that a test says nothing: a valve that did not close, a gauge before the wrong port.
 const SPOILT: f32 = 0.04;
 /// Width of the logarithm of pressure over which a spoilt test may end anywhere.
@@ -109,11 +110,14 @@ const HOLDS_BELOW: f32 = 2.0;
 /// Probability of the rise seen: a compressor in good order mostly holds or creeps, a leaking one comes back, unless
 /// its leak is one that closes when it stops (a discharge valve alone, shut off by the suction valve).
 fn rise_density(rise_kpa_per_min: f32, flow_loss: f32) -> f32 {
-    // Chances of holding, creeping (up to 20 kPa/min) and coming back fast.
+    // Chances of holding, creeping (up to 20 kPa/min) and coming back fast: our own figures, wide for the rise and
+    // narrow for holding, so that practice's own sign of good order, to atmospheric pressure and holds, counts five
+    // to one.
     let good = [0.70, 0.22, 0.08];
-    let weak = [0.05, 0.45, 0.50];
-    // From one to the other over the first quarter of flow lost.
-    let share = (flow_loss / 0.25).clamp(0.0, 1.0);
+    let weak = [0.02, 0.48, 0.50];
+    // From one to the other over the first tenth of flow lost: even that, flowing back into a shell of a few litres,
+    // raises its pressure by kilopascals a second.
+    let share = (flow_loss / 0.1).clamp(0.0, 1.0);
     let band = if rise_kpa_per_min < HOLDS_BELOW {
         0
     } else if rise_kpa_per_min < 10.0 * HOLDS_BELOW {

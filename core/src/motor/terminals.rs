@@ -43,7 +43,7 @@ pub enum Identification {
     },
 }
 
-/// Probability that start and run are told apart rightly, above which they count as identified.
+/// Probability of the assignment above which the terminals count as identified.
 const SURE: f32 = 0.99;
 /// Combined uncertainties by which the sum may miss before the readings contradict each other.
 const CONSISTENT: f32 = 4.0;
@@ -98,11 +98,15 @@ pub fn identify(
         residual_ohm: residual,
     };
     let apart = combine(&[run.0.u, start.0.u]);
-    let order_sure = apart > 0.0 && below((start.0.value - run.0.value) / apart) >= SURE;
-    // Common is certain while the next pair cannot be the sum in the place of the largest.
-    let other = start.0.value - largest.0.value - run.0.value;
-    let common_sure = libm::fabsf(other) > CONSISTENT * residual.u;
-    Some(if order_sure && common_sure {
+    let order = if apart > 0.0 { below((start.0.value - run.0.value) / apart) } else { 0.0 };
+    // The rival for common: the next pair as the sum in the place of the largest, by the odds of both residuals.
+    let misses = |sum: Estimate, part: Estimate| {
+        let z = (sum.value - part.value - run.0.value) / residual.u;
+        0.5 * z * z
+    };
+    let odds = misses(largest.0, start.0) - misses(start.0, largest.0);
+    let common = 1.0 / (1.0 + libm::expf(odds.min(80.0)));
+    Some(if order * common >= SURE {
         Identification::Identified(terminals)
     } else {
         Identification::Ambiguous(terminals)

@@ -1,1 +1,3 @@
 //! Host-only tests that span the crates of Rimewise.
+
+pub mod rig;

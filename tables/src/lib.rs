@@ -1,1 +1,14 @@
-//! The property compiler of Rimewise: published equations of state in, compact tables out.
+//! The property compiler: published equations of state in, compact tables of Rimewise out.
+
+pub mod compile;
+pub mod data;
+pub mod encode;
+pub mod fit;
+pub mod ideal;
+pub mod linear;
+pub mod measure;
+pub mod mixture;
+pub mod output;
+pub mod saturation;
+pub mod substance;
+pub mod term;

@@ -7,7 +7,7 @@
 /// Bytes of one piece: two binary32 (value and slope at the middle), four 16-bit higher coefficients.
 pub const PIECE: usize = 16;
 /// Kelvin in one step of a 16-bit coefficient.
-pub const STEP: f32 = 1.0 / 1024.0;
+pub const STEP: f32 = 1.0 / 512.0;
 
 /// One saturation curve.
 #[derive(Clone, Copy, Debug)]

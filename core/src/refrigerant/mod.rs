@@ -175,7 +175,7 @@ impl<'a> Refrigerant<'a> {
         Curve {
             pieces: self.parts.dew,
             first: short(self.parts.fixed, at::DEW_FIRST) as u32,
-            resolution: self.parts.fixed[at::RESOLUTION] as u32,
+            resolution: u32::from(self.parts.fixed[at::RESOLUTION] & 3),
         }
     }
     #[inline(always)]
@@ -183,7 +183,7 @@ impl<'a> Refrigerant<'a> {
         Curve {
             pieces: self.parts.bubble,
             first: short(self.parts.fixed, at::BUBBLE_FIRST) as u32,
-            resolution: self.parts.fixed[at::RESOLUTION] as u32,
+            resolution: u32::from(self.parts.fixed[at::RESOLUTION] >> 4),
         }
     }
 

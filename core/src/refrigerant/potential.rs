@@ -6,7 +6,7 @@
 //! properties come from derivatives of one function, so the Maxwell relations hold by construction.
 
 /// Coefficients of the ideal-gas polynomial.
-pub const IDEAL_TERMS: usize = 7;
+pub const IDEAL_TERMS: usize = 9;
 /// Degrees in t of the rows d^1, d^2, ... of the vapor.
 pub const VAPOR_ROWS: [usize; 5] = [4, 3, 2, 2, 1];
 /// Coefficients of the vapor.
@@ -16,7 +16,7 @@ pub const LIQUID_ROWS: [usize; 5] = [5, 4, 3, 2, 1];
 /// Coefficients of the liquid.
 pub const LIQUID_TERMS: usize = 20;
 /// Coefficients of the polynomial that starts the liquid density.
-pub const START_TERMS: usize = 4;
+pub const START_TERMS: usize = 5;
 
 /// Evaluates a polynomial and its derivative, coefficients from the constant up.
 #[inline(always)]

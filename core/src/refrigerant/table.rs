@@ -29,7 +29,7 @@ pub mod at {
     pub const SAFETY: usize = 13;
     /// Number of components.
     pub const COMPONENTS: usize = 14;
-    /// Binary logarithm of the number of curve pieces in an octave of pressure.
+    /// Binary logarithm of the number of curve pieces in an octave of pressure: low 4 bits dew, high 4 bits bubble.
     pub const RESOLUTION: usize = 15;
     /// Number of pieces of the dew curve, u16.
     pub const DEW_PIECES: usize = 16;
@@ -147,7 +147,7 @@ pub(super) const fn split(bytes: &[u8]) -> Result<Parts<'_>, TableError> {
     let dew = dew.as_chunks::<PIECE>().0;
     let one_curve = fixed[at::FLAGS] & 2 != 0;
     let bubble = if one_curve { dew } else { bubble.as_chunks::<PIECE>().0 };
-    if dew.is_empty() || bubble.is_empty() || fixed[at::RESOLUTION] > 3 {
+    if dew.is_empty() || bubble.is_empty() || fixed[at::RESOLUTION] & 0xCC != 0 {
         return Err(TableError::Content);
     }
     Ok(Parts { fixed, dew, bubble, designation, components })

@@ -1,0 +1,112 @@
+//! Compiles substances to tables.
+
+use crate::data::Library;
+use crate::measure::{Errors, measure};
+use crate::saturation::Kind;
+use crate::substance::Substance;
+use crate::{encode, fit};
+use rimewise::refrigerant::Refrigerant;
+use std::sync::Mutex;
+
+/// A compiled refrigerant.
+#[derive(Clone, Debug)]
+pub struct Compiled {
+    /// The substance.
+    pub substance: Substance,
+    /// The table.
+    pub bytes: Vec<u8>,
+    /// Its measured errors.
+    pub errors: Errors,
+}
+
+/// Worst saturation error accepted before the curves are cut finer, K.
+const CURVE_TARGET: f64 = 0.004;
+/// Finest division of an octave, as a power of two.
+const FINEST: u32 = 2;
+
+/// Compiles one substance.
+pub fn compile(substance: Substance) -> Result<Compiled, String> {
+    let potentials = fit::potentials(&substance)?;
+    let mut finer = [0u32; 2];
+    let mut best: Option<(Vec<u8>, Errors)> = None;
+    loop {
+        let dew = fit::curve(&substance, Kind::Dew, finer[0])?;
+        let bubble =
+            if substance.is_pure() { None } else { Some(fit::curve(&substance, Kind::Bubble, finer[1])?) };
+        if substance.is_pure() {
+            finer[1] = finer[0];
+        }
+        let bytes = encode::table(&substance, &dew, bubble.as_ref(), &potentials)?;
+        let table = Refrigerant::from_bytes(&bytes).map_err(|e| e.to_string())?;
+        let errors = measure(&substance, &table);
+        let coarse = [errors.dew > CURVE_TARGET, errors.bubble > CURVE_TARGET];
+        best = Some((bytes, errors));
+        let mut changed = false;
+        for (finer, coarse) in finer.iter_mut().zip(coarse) {
+            if coarse && *finer < FINEST {
+                *finer += 1;
+                changed = true;
+            }
+        }
+        if !changed {
+            break;
+        }
+    }
+    let (bytes, errors) = best.ok_or("no table")?;
+    Ok(Compiled { substance, bytes, errors })
+}
+
+/// A job: what to compile.
+type Job<'l> = Box<dyn Fn() -> Result<Substance, String> + Send + Sync + 'l>;
+
+/// Compiles everything in the library, on two threads, in the order of designations.
+pub fn compile_all(library: &Library) -> Result<Vec<Compiled>, String> {
+    let mut jobs: Vec<(String, Job<'_>)> = Vec::new();
+    for fluid in &library.fluids {
+        jobs.push((fluid.designation.clone(), Box::new(move || Substance::pure(fluid))));
+    }
+    for blend in &library.blends {
+        jobs.push((blend.designation.clone(), Box::new(move || Substance::blend(library, blend))));
+    }
+    let next = Mutex::new(0usize);
+    let done: Mutex<Vec<(usize, Result<Compiled, String>)>> = Mutex::new(Vec::new());
+    std::thread::scope(|scope| {
+        for _ in 0..2 {
+            scope.spawn(|| {
+                loop {
+                    let index = {
+                        let Ok(mut next) = next.lock() else { return };
+                        *next += 1;
+                        *next - 1
+                    };
+                    let Some((name, job)) = jobs.get(index) else { return };
+                    let result = job().and_then(compile).map_err(|e| format!("{name}: {e}"));
+                    if let Ok(mut done) = done.lock() {
+                        done.push((index, result));
+                    }
+                }
+            });
+        }
+    });
+    let mut done = done.into_inner().map_err(|e| e.to_string())?;
+    done.sort_by_key(|(index, _)| *index);
+    let (mut compiled, mut failed) = (Vec::new(), Vec::new());
+    for (_, result) in done {
+        match result {
+            Ok(c) => compiled.push(c),
+            Err(e) => failed.push(e),
+        }
+    }
+    if !failed.is_empty() {
+        return Err(failed.join("\n"));
+    }
+    compiled.sort_by_key(|c| sort_key(&c.substance.designation));
+    Ok(compiled)
+}
+
+/// Orders designations by their number first.
+fn sort_key(designation: &str) -> (u32, String) {
+    let digits: String =
+        designation.chars().skip_while(|c| !c.is_ascii_digit()).take_while(char::is_ascii_digit).collect();
+    (digits.parse().unwrap_or(0), designation.to_string())
+}

@@ -1,0 +1,82 @@
+//! Writes a substance and its fit as the bytes of a table.
+
+use crate::fit::{Curve, Potentials};
+use crate::saturation::{Kind, Specification};
+use crate::substance::Substance;
+use rimewise::refrigerant::SafetyClass;
+use rimewise::refrigerant::table::{FIXED, MAGIC, VERSION, at, checksum};
+
+/// Makes the bytes of a table; the bubble curve is none where one curve serves as both.
+pub fn table(
+    substance: &Substance,
+    dew: &Curve,
+    bubble: Option<&Curve>,
+    potentials: &Potentials,
+) -> Result<Vec<u8>, String> {
+    let mut bytes = vec![0u8; FIXED];
+    let (tr, rho_r) = substance.reducing();
+    let wet = bubble.unwrap_or(dew);
+    let one_atmosphere = |kind| substance.saturated(kind, Specification::Pressure(101_325.0)).map(|s| s.t);
+    let boiling = one_atmosphere(Kind::Bubble);
+    let glide = match (one_atmosphere(Kind::Dew), boiling, bubble) {
+        (Some(dew), Some(bubble), Some(_)) => dew - bubble,
+        _ => 0.0,
+    };
+    let class = match &substance.safety_class {
+        None => 0,
+        Some(name) => SafetyClass::from_name(name).ok_or_else(|| format!("no safety class {name}"))? as u8,
+    };
+    let short = |v: usize| u16::try_from(v).map_err(|_| format!("{}: table too long", substance.designation));
+    bytes[..4].copy_from_slice(&MAGIC);
+    let mut put_short = |offset: usize, v: u16| bytes[offset..offset + 2].copy_from_slice(&v.to_le_bytes());
+    put_short(at::VERSION, VERSION);
+    put_short(at::DEW_PIECES, short(dew.pieces.len())?);
+    put_short(at::BUBBLE_PIECES, short(bubble.map_or(0, |b| b.pieces.len()))?);
+    put_short(at::DEW_FIRST, short(dew.first as usize)?);
+    put_short(at::BUBBLE_FIRST, short(wet.first as usize)?);
+    bytes[at::FLAGS] =
+        u8::from(!substance.mixture.estimated.is_empty()) | if bubble.is_none() { 2 } else { 0 };
+    bytes[at::SAFETY] = class;
+    bytes[at::COMPONENTS] = substance.components.len() as u8;
+    bytes[at::RESOLUTION] = dew.resolution as u8 | (wet.resolution as u8) << 4;
+    let mut put = |offset: usize, values: &[f64]| {
+        for (i, v) in values.iter().enumerate() {
+            bytes[offset + 4 * i..offset + 4 * i + 4].copy_from_slice(&(*v as f32).to_le_bytes());
+        }
+    };
+    put(at::MOLAR_MASS, &[substance.molar_mass * 1e3]);
+    put(at::CRITICAL_TEMPERATURE, &[substance.t_critical]);
+    put(at::CRITICAL_PRESSURE, &[substance.p_critical]);
+    put(at::NORMAL_BOILING, &[boiling.unwrap_or(substance.t_min)]);
+    put(at::GLIDE, &[glide]);
+    put(at::T_MIN, &[substance.t_min]);
+    put(at::T_MAX, &[substance.t_max]);
+    put(at::DEW_P_MIN, &[dew.range.0, dew.range.1, wet.range.0, wet.range.1]);
+    put(at::GAS_CONSTANT, &[substance.mixture.gas_constant / substance.molar_mass]);
+    put(at::T_REDUCING, &[tr]);
+    put(at::RHO_REDUCING, &[rho_r * substance.molar_mass]);
+    put(at::TAU_CENTER, &[potentials.tau_center]);
+    put(at::LIQUID_CENTER, &[potentials.liquid_center]);
+    put(at::IDEAL, &potentials.ideal);
+    put(at::VAPOR, &potentials.vapor);
+    put(at::LIQUID, &potentials.liquid);
+    put(at::START, &potentials.start);
+    for piece in dew.pieces.iter().chain(bubble.iter().flat_map(|b| &b.pieces)) {
+        piece.low.iter().for_each(|v| bytes.extend(v.to_le_bytes()));
+        piece.high.iter().for_each(|v| bytes.extend(v.to_le_bytes()));
+    }
+    let text = |bytes: &mut Vec<u8>, text: &str| {
+        bytes.push(text.len() as u8);
+        bytes.extend(text.as_bytes());
+    };
+    text(&mut bytes, &substance.designation);
+    for (name, fraction) in &substance.components {
+        text(&mut bytes, name);
+        bytes.extend((*fraction as f32).to_le_bytes());
+    }
+    let length = short(bytes.len())?;
+    bytes[at::LENGTH..at::LENGTH + 2].copy_from_slice(&length.to_le_bytes());
+    let sum = checksum(&bytes[at::FLAGS..]);
+    bytes[at::CHECKSUM..at::CHECKSUM + 4].copy_from_slice(&sum.to_le_bytes());
+    Ok(bytes)
+}

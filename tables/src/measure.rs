@@ -1,0 +1,194 @@
+//! Measures a table, through the library's own code, against the equation of state at points between the fit's.
+
+use crate::fit::{crowded, level};
+use crate::saturation::{Kind, Specification};
+use crate::substance::{BELOW_CRITICAL, Substance};
+use rimewise::quantity::{Pressure, Temperature};
+use rimewise::refrigerant::{Refrigerant, State};
+
+/// Worst errors of density (relative), enthalpy and entropy (of the latent values), all in percent.
+#[derive(Clone, Copy, Debug, Default)]
+pub struct Caloric {
+    /// Density, % of itself.
+    pub density: f64,
+    /// Enthalpy, % of latent heat.
+    pub enthalpy: f64,
+    /// Entropy, % of latent entropy.
+    pub entropy: f64,
+    /// Number of points compared.
+    pub points: usize,
+    /// Points that the equation or the table did not answer.
+    pub missing: usize,
+}
+
+impl Caloric {
+    /// The worst of the three.
+    pub fn worst(&self) -> f64 {
+        self.density.max(self.enthalpy).max(self.entropy)
+    }
+}
+
+/// The measured errors of one table.
+#[derive(Clone, Copy, Debug, Default)]
+pub struct Errors {
+    /// Worst error of dew temperature, K.
+    pub dew: f64,
+    /// Worst error of bubble temperature, K.
+    pub bubble: f64,
+    /// Worst jump of a saturation temperature where two pieces meet, K.
+    pub jump: f64,
+    /// Worst relative error of a saturation pressure from temperature.
+    pub pressure: f64,
+    /// Vapor, 0 to 80 K superheat, up to 8 K below critical.
+    pub vapor: Caloric,
+    /// Vapor, 80 to 120 K superheat.
+    pub hot_vapor: Caloric,
+    /// Liquid, 0 to 40 K subcooling, up to 8 K below critical.
+    pub liquid: Caloric,
+    /// Vapor and liquid, the last 8 K to 2 K below critical.
+    pub near_critical: Caloric,
+    /// Points of saturation that the table did not answer.
+    pub missing: usize,
+}
+
+/// Measures a table.
+pub fn measure(substance: &Substance, table: &Refrigerant<'_>) -> Errors {
+    let mut errors = Errors::default();
+    saturation(substance, table, &mut errors);
+    let critical = substance.t_max + BELOW_CRITICAL;
+    for t_sat in crowded(substance.t_min, critical - 8.0, critical, 23, 0.0) {
+        for superheat in [0.0, 0.4, 1.0, 2.5, 5.0, 9.0, 14.0, 22.0, 33.0, 47.0, 63.0, 80.0] {
+            vapor(substance, table, t_sat, superheat, &mut errors.vapor);
+        }
+        for superheat in [90.0, 105.0, 120.0] {
+            vapor(substance, table, t_sat, superheat, &mut errors.hot_vapor);
+        }
+        for subcooling in [0.0, 0.4, 1.0, 2.5, 5.0, 9.0, 14.0, 22.0, 31.0, 40.0] {
+            liquid(substance, table, t_sat, subcooling, &mut errors.liquid);
+        }
+    }
+    for below in [7.0, 5.0, 3.5, 2.2] {
+        for distance in [0.0, 1.0, 4.0, 15.0, 40.0] {
+            vapor(substance, table, critical - below, distance, &mut errors.near_critical);
+            liquid(substance, table, critical - below, distance, &mut errors.near_critical);
+        }
+    }
+    errors
+}
+
+fn saturation(substance: &Substance, table: &Refrigerant<'_>, errors: &mut Errors) {
+    const COUNT: usize = 157;
+    for kind in [Kind::Dew, Kind::Bubble] {
+        for k in 0..COUNT {
+            let t = substance.t_min + (substance.t_max - substance.t_min) * (k as f64 + 0.5) / COUNT as f64;
+            let Some(point) = substance.saturated(kind, Specification::Temperature(t)) else {
+                errors.missing += 1;
+                continue;
+            };
+            let p = Pressure::from_pascals(point.p as f32);
+            let at = Temperature::from_kelvins(t as f32);
+            let (found, back, slot) = match kind {
+                Kind::Dew => (table.dew_temperature(p), table.dew_pressure(at), &mut errors.dew),
+                Kind::Bubble => (table.bubble_temperature(p), table.bubble_pressure(at), &mut errors.bubble),
+            };
+            match (found, back) {
+                (Ok(found), Ok(back)) => {
+                    *slot = slot.max((f64::from(found.kelvins()) - t).abs());
+                    errors.pressure =
+                        errors.pressure.max((f64::from(back.pascals()) / point.p - 1.0).abs());
+                }
+                _ => errors.missing += 1,
+            }
+        }
+    }
+    // Neighbouring floats on both sides of every power of two and its parts.
+    let (low, high) = table.pressure_range();
+    let mut bits = low.pascals().to_bits() >> 20;
+    loop {
+        bits += 1;
+        let edge = f32::from_bits(bits << 20);
+        if edge >= high.pascals() {
+            break;
+        }
+        let before = Pressure::from_pascals(f32::from_bits((bits << 20) - 1));
+        let after = Pressure::from_pascals(edge);
+        for (a, b) in [
+            (table.dew_temperature(before), table.dew_temperature(after)),
+            (table.bubble_temperature(before), table.bubble_temperature(after)),
+        ] {
+            if let (Ok(a), Ok(b)) = (a, b) {
+                errors.jump = errors.jump.max(f64::from((b - a).kelvins()).abs());
+            }
+        }
+    }
+}
+
+fn vapor(substance: &Substance, table: &Refrigerant<'_>, t_sat: f64, superheat: f64, into: &mut Caloric) {
+    let Some(level) = level(substance, Kind::Dew, t_sat) else {
+        into.missing += 1;
+        return;
+    };
+    let t = level.dew.t + superheat;
+    if t > substance.t_limit {
+        return;
+    }
+    let mut rho = level.dew.rho;
+    // In steps, so that the density root stays the vapor's.
+    for step in 1..=4 {
+        match substance.density(level.dew.t + superheat * f64::from(step) / 4.0, level.dew.p, rho) {
+            Some(found) => rho = found,
+            None => {
+                into.missing += 1;
+                return;
+            }
+        }
+    }
+    let found =
+        table.vapor(Pressure::from_pascals(level.dew.p as f32), Temperature::from_kelvins(t as f32)).ok();
+    compare(substance, t, rho, found, level.latent_heat, level.latent_entropy, into);
+}
+
+fn liquid(substance: &Substance, table: &Refrigerant<'_>, t_sat: f64, subcooling: f64, into: &mut Caloric) {
+    let Some(level) = level(substance, Kind::Bubble, t_sat) else {
+        into.missing += 1;
+        return;
+    };
+    let t = level.bubble.t - subcooling;
+    if t < substance.t_min {
+        return;
+    }
+    let mut rho = level.bubble.rho;
+    for step in 1..=4 {
+        match substance.density(level.bubble.t - subcooling * f64::from(step) / 4.0, level.bubble.p, rho) {
+            Some(found) => rho = found,
+            None => {
+                into.missing += 1;
+                return;
+            }
+        }
+    }
+    let p = Pressure::from_pascals(level.bubble.p as f32);
+    let found = table.liquid(p, Temperature::from_kelvins((t as f32).max(substance.t_min as f32))).ok();
+    compare(substance, t, rho, found, level.latent_heat, level.latent_entropy, into);
+}
+
+fn compare(
+    substance: &Substance,
+    t: f64,
+    rho: f64,
+    found: Option<State>,
+    latent_heat: f64,
+    latent_entropy: f64,
+    into: &mut Caloric,
+) {
+    let Some(found) = found else {
+        into.missing += 1;
+        return;
+    };
+    let exact = substance.state(t, rho);
+    let worst = |slot: &mut f64, error: f64| *slot = slot.max(100.0 * error.abs());
+    worst(&mut into.density, f64::from(found.density.kg_per_m3()) / exact.density - 1.0);
+    worst(&mut into.enthalpy, (f64::from(found.enthalpy.joules_per_kg()) - exact.h) / latent_heat);
+    worst(&mut into.entropy, (f64::from(found.entropy.joules_per_kg_k()) - exact.s) / latent_entropy);
+    into.points += 1;
+}

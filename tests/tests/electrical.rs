@@ -1,4 +1,5 @@
 //! Motor, capacitor, supply and compressor checks against published values and worked examples.
+#![allow(clippy::disallowed_methods, reason = "a check on the host, against std's own functions")]
 
 use rimewise::compressor::current::{self, Current};
 use rimewise::compressor::efficiency::{self, Enthalpies};

@@ -1,1 +1,32 @@
-//! The C API of Rimewise: conversion and checks only.
+//! The C API of Rimewise: conversion and checks only; everything is decided in core.
+//!
+//! The header `include/rimewise.h` is the manual. It is written from this crate by
+//! `cargo run -p rimewise-header`, whose configuration holds the contract that stands at the
+//! header's top.
+#![cfg_attr(target_os = "none", no_std)]
+// The safety contract of every function is the one contract of the header: pointers are NULL or valid.
+#![allow(clippy::missing_safety_doc)]
+
+mod boundary;
+pub mod code;
+pub mod cycle;
+pub mod diagnose;
+pub mod estimate;
+pub mod expected;
+pub mod field;
+pub mod input;
+pub mod invalid;
+pub mod property;
+pub mod refrigerant;
+pub mod report;
+pub mod status;
+pub mod text;
+pub mod unit;
+pub mod version;
+
+/// Never reached: a release image holds no call of it, and a test of the linked image shows so.
+#[cfg(target_os = "none")]
+#[panic_handler]
+fn panic(_: &core::panic::PanicInfo<'_>) -> ! {
+    loop {}
+}

@@ -151,7 +151,7 @@ build_meter_library() {
     local target=$1
     # The tables are the only cargo messages worth seeing here, so they go to standard error.
     cross_cargo "$target" rustc -q -p rimewise-ffi --lib --release --crate-type staticlib >&2
-    echo "$(cross_target_dir "$target")/$target/release/librimewise.a"
+    echo "$(cross_target_dir "$target")/$target/release/librimewise_ffi.a"
 }
 
 # Builds the C library for this machine, static and shared, and prints the directory it lies in.

@@ -1,0 +1,2443 @@
+// Rimewise: diagnostics for small refrigeration machines. The C API.
+//
+// Written by `cargo run -p rimewise-header`; do not edit.
+//
+// THE CONTRACT, which holds for every function and is not repeated below:
+//
+//  * Names begin with rimewise_, Rimewise or RIMEWISE_.
+//  * Every function that can fail returns a RimewiseStatus; 0 is done. A result is written through a pointer, the last
+//    argument or arguments, all or nothing: after any other status the result is untouched.
+//  * A pointer is NULL or points to memory that is valid for its type. NULL gives RIMEWISE_STATUS_NULL_POINTER, except
+//    where a function says what NULL means there.
+//  * Units stand in the names: _kpa is kilopascal ABSOLUTE, never gauge; _c degree Celsius; _k kelvin of difference;
+//    _a ampere; _v volt; _ohm; _megohm; _uf microfarad; _kg; _w; _nats; _bits. Numbers are binary32.
+//  * Going in, NaN means not measured and RIMEWISE_NOT_KNOWN (-1) means not known, and both are normal; the
+//    rimewise_..._clear functions set them. In a resistance or capacitance INFINITY means that the meter reads open.
+//  * Coming out, no number is NaN. What is absent is 0 with a clear bit in the `valid` mask beside it.
+//  * Codes are int32_t with permanent numbers, never reused. An unknown one gives RIMEWISE_STATUS_UNKNOWN_CODE.
+//  * A struct whose first member is `size` may grow at its end; the caller sets `size` to its own sizeof, and a program
+//    built with an older header keeps working. A size that the library does not know, which is one that the first
+//    release with this struct did not reach or one above the library's own, gives RIMEWISE_STATUS_WRONG_SIZE. A struct
+//    without a size never changes within one major version (while that is 0: within one minor version).
+//  * No allocation, nothing to free, no global state, no last error: every function is re-entrant and may run in any
+//    number of threads or interrupts at once, as long as no two write the same memory of the caller.
+//  * Texts are English, end with NUL and live as long as the program.
+//  * The same input gives the same output, to the last bit, on every target.
+//
+// A refrigerant is a constant: &rimewise_r290 links that one table, rimewise_refrigerant_find() links all of them.
+//
+// WHAT THIS IS NOT: a safety device. Refrigerant circuits are under pressure, burn by cold, may be flammable or toxic;
+// capacitors hold charge; terminals are live and can vent. The report's cautions name what belongs to each step. Local
+// codes and licensed practice go before anything this library says. Never bypass a safety control to get a reading.
+
+
+#ifndef RIMEWISE_H
+#define RIMEWISE_H
+
+#include <stdint.h>
+#define RIMEWISE_OK RIMEWISE_STATUS_OK
+
+
+// The longest record that rimewise_diagnose_with_record takes.
+#define RIMEWISE_RECORD_MAX 8
+
+// In every integer of the inputs: not known, not measured, not observed.
+#define RIMEWISE_NOT_KNOWN -1
+
+// Number of causes, `none` included.
+#define RIMEWISE_CAUSES 10
+
+// Most entries of evidence in a report.
+#define RIMEWISE_EVIDENCE_MAX 48
+
+// Most next measurements in a report.
+#define RIMEWISE_NEXT_MAX 8
+
+// Most measurements that rule out one cause, or would.
+#define RIMEWISE_MEASUREMENTS_MAX 3
+
+// Most warnings in a report.
+#define RIMEWISE_WARNINGS_MAX 16
+
+// Most electrical findings in a report.
+#define RIMEWISE_ELECTRICAL_MAX 16
+
+// Most cautions in a report.
+#define RIMEWISE_CAUTIONS_MAX 24
+
+// The bit of RimewiseReport.valid that says `fits` is there.
+#define RIMEWISE_REPORT_FITS 1
+
+// The bit of RimewiseCauseProbability.valid that says `severity` is there.
+#define RIMEWISE_CAUSE_SEVERITY 1
+
+// The bit of RimewiseFinding.valid that says `value` is there.
+#define RIMEWISE_FINDING_VALUE 1
+
+// The bit of RimewiseFinding.valid that says `limit` is there.
+#define RIMEWISE_FINDING_LIMIT 2
+
+// Major version; a change breaks callers.
+#define RIMEWISE_VERSION_MAJOR 0
+
+// Minor version; while the major version is 0, a change may break callers.
+#define RIMEWISE_VERSION_MINOR 1
+
+// Patch version.
+#define RIMEWISE_VERSION_PATCH 0
+
+// What a function returns. Every number is permanent.
+enum RimewiseStatus
+#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+  : int32_t
+#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+ {
+    // Done; the results are written.
+    RIMEWISE_STATUS_OK = 0,
+    // A pointer is NULL that must not be.
+    RIMEWISE_STATUS_NULL_POINTER = 1,
+    // The `size` of a struct is not one that this library knows.
+    RIMEWISE_STATUS_WRONG_SIZE = 2,
+    // An integer holds a code that this library does not know.
+    RIMEWISE_STATUS_UNKNOWN_CODE = 3,
+    // A number is NaN or infinite where it must not be.
+    RIMEWISE_STATUS_NOT_FINITE = 4,
+    // A number or a count lies outside what the function takes.
+    RIMEWISE_STATUS_OUT_OF_RANGE = 5,
+    // The caller's buffer is too short; the length needed is written all the same.
+    RIMEWISE_STATUS_SHORT_BUFFER = 6,
+    // No built-in refrigerant has this designation.
+    RIMEWISE_STATUS_UNKNOWN_DESIGNATION = 7,
+    // The visit holds a value that no machine can show; RimewiseInvalid names the field.
+    RIMEWISE_STATUS_INVALID_INPUT = 8,
+    // The pressure lies outside the refrigerant's table.
+    RIMEWISE_STATUS_PRESSURE_OUTSIDE_TABLE = 20,
+    // The temperature lies outside the refrigerant's table.
+    RIMEWISE_STATUS_TEMPERATURE_OUTSIDE_TABLE = 21,
+    // The state is liquid and vapor together; pressure and temperature do not fix it.
+    RIMEWISE_STATUS_TWO_PHASE = 22,
+    // The state lies in the other phase.
+    RIMEWISE_STATUS_OTHER_PHASE = 23,
+    // The state lies above the critical point, where there is no saturation.
+    RIMEWISE_STATUS_TRANSCRITICAL = 24,
+    // The bytes are not a refrigerant table.
+    RIMEWISE_STATUS_NOT_A_TABLE = 30,
+    // The table has a format version that this library does not know.
+    RIMEWISE_STATUS_TABLE_VERSION = 31,
+    // The length that the table states is not the length given.
+    RIMEWISE_STATUS_TABLE_LENGTH = 32,
+    // The table was altered: its checksum does not match.
+    RIMEWISE_STATUS_TABLE_CHECKSUM = 33,
+    // The parts of the table do not fit together.
+    RIMEWISE_STATUS_TABLE_CONTENT = 34,
+};
+#ifndef __cplusplus
+#if __STDC_VERSION__ >= 202311L
+typedef enum RimewiseStatus RimewiseStatus;
+#else
+typedef int32_t RimewiseStatus;
+#endif // __STDC_VERSION__ >= 202311L
+#endif // __cplusplus
+
+// A unit of pressure. The gauge units are above the local atmosphere.
+enum RimewisePressureUnit
+#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+  : int32_t
+#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+ {
+    // Pascal, absolute.
+    RIMEWISE_PRESSURE_UNIT_PA = 1,
+    // Kilopascal, absolute.
+    RIMEWISE_PRESSURE_UNIT_KPA = 2,
+    // Bar, absolute.
+    RIMEWISE_PRESSURE_UNIT_BAR = 3,
+    // Pound per square inch, absolute (psia).
+    RIMEWISE_PRESSURE_UNIT_PSI = 4,
+    // Kilopascal above the local atmosphere.
+    RIMEWISE_PRESSURE_UNIT_KPA_GAUGE = 5,
+    // Bar above the local atmosphere.
+    RIMEWISE_PRESSURE_UNIT_BAR_GAUGE = 6,
+    // Pound per square inch above the local atmosphere (psig).
+    RIMEWISE_PRESSURE_UNIT_PSI_GAUGE = 7,
+};
+#ifndef __cplusplus
+#if __STDC_VERSION__ >= 202311L
+typedef enum RimewisePressureUnit RimewisePressureUnit;
+#else
+typedef int32_t RimewisePressureUnit;
+#endif // __STDC_VERSION__ >= 202311L
+#endif // __cplusplus
+
+// A unit of temperature or of a temperature difference.
+enum RimewiseTemperatureUnit
+#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+  : int32_t
+#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+ {
+    // Degree Celsius; for a difference the same as kelvin.
+    RIMEWISE_TEMPERATURE_UNIT_C = 1,
+    // Degree Fahrenheit.
+    RIMEWISE_TEMPERATURE_UNIT_F = 2,
+    // Kelvin.
+    RIMEWISE_TEMPERATURE_UNIT_K = 3,
+};
+#ifndef __cplusplus
+#if __STDC_VERSION__ >= 202311L
+typedef enum RimewiseTemperatureUnit RimewiseTemperatureUnit;
+#else
+typedef int32_t RimewiseTemperatureUnit;
+#endif // __STDC_VERSION__ >= 202311L
+#endif // __cplusplus
+
+// A safety class of ANSI/ASHRAE Standard 34: toxicity A (lower) or B (higher), flammability 1 to 3.
+enum RimewiseSafetyClass
+#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+  : int32_t
+#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+ {
+    // No source gives one; treat the refrigerant as flammable and toxic.
+    RIMEWISE_SAFETY_CLASS_NOT_KNOWN = 0,
+    // Lower toxicity, no flame propagation.
+    RIMEWISE_SAFETY_CLASS_A1 = 1,
+    // Lower toxicity, lower flammability, slow flame.
+    RIMEWISE_SAFETY_CLASS_A2L = 2,
+    // Lower toxicity, flammable.
+    RIMEWISE_SAFETY_CLASS_A2 = 3,
+    // Lower toxicity, higher flammability.
+    RIMEWISE_SAFETY_CLASS_A3 = 4,
+    // Higher toxicity, no flame propagation.
+    RIMEWISE_SAFETY_CLASS_B1 = 5,
+    // Higher toxicity, lower flammability, slow flame.
+    RIMEWISE_SAFETY_CLASS_B2L = 6,
+    // Higher toxicity, flammable.
+    RIMEWISE_SAFETY_CLASS_B2 = 7,
+    // Higher toxicity, higher flammability.
+    RIMEWISE_SAFETY_CLASS_B3 = 8,
+};
+#ifndef __cplusplus
+#if __STDC_VERSION__ >= 202311L
+typedef enum RimewiseSafetyClass RimewiseSafetyClass;
+#else
+typedef int32_t RimewiseSafetyClass;
+#endif // __STDC_VERSION__ >= 202311L
+#endif // __cplusplus
+
+// The phase of a state.
+enum RimewisePhase
+#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+  : int32_t
+#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+ {
+    // Warmer than the dew point.
+    RIMEWISE_PHASE_VAPOR = 1,
+    // Colder than the bubble point.
+    RIMEWISE_PHASE_LIQUID = 2,
+    // From the bubble point to the dew point.
+    RIMEWISE_PHASE_TWO_PHASE = 3,
+};
+#ifndef __cplusplus
+#if __STDC_VERSION__ >= 202311L
+typedef enum RimewisePhase RimewisePhase;
+#else
+typedef int32_t RimewisePhase;
+#endif // __STDC_VERSION__ >= 202311L
+#endif // __cplusplus
+
+// What is wrong with a field.
+enum RimewiseProblem
+#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+  : int32_t
+#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+ {
+    // The number is NaN among numbers that are given, or infinite where a meter cannot read open.
+    RIMEWISE_PROBLEM_NOT_FINITE = 1,
+    // The number lies outside `min` to `max`, what a machine can show.
+    RIMEWISE_PROBLEM_OUT_OF_RANGE = 2,
+    // The pressure lies outside `min` to `max` kPa absolute, the refrigerant's table.
+    RIMEWISE_PROBLEM_OUTSIDE_TABLE = 3,
+    // The suction pressure lies above the discharge pressure of a running machine.
+    RIMEWISE_PROBLEM_ABOVE_DISCHARGE = 4,
+    // The number of phases is neither 1 nor 3.
+    RIMEWISE_PROBLEM_PHASES_UNKNOWN = 5,
+    // The integer is not a code that this library knows.
+    RIMEWISE_PROBLEM_UNKNOWN_CODE = 6,
+    // Something that this header does not know yet.
+    RIMEWISE_PROBLEM_OTHER = 7,
+};
+#ifndef __cplusplus
+#if __STDC_VERSION__ >= 202311L
+typedef enum RimewiseProblem RimewiseProblem;
+#else
+typedef int32_t RimewiseProblem;
+#endif // __STDC_VERSION__ >= 202311L
+#endif // __cplusplus
+
+// The unit of an electrical finding.
+enum RimewiseUnit
+#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+  : int32_t
+#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+ {
+    // The finding has no number.
+    RIMEWISE_UNIT_NONE = 0,
+    // Ohm.
+    RIMEWISE_UNIT_OHM = 1,
+    // Megohm.
+    RIMEWISE_UNIT_MEGOHM = 2,
+    // Microfarad.
+    RIMEWISE_UNIT_UF = 3,
+    // Volt.
+    RIMEWISE_UNIT_V = 4,
+    // Ampere.
+    RIMEWISE_UNIT_A = 5,
+    // Percent.
+    RIMEWISE_UNIT_PERCENT = 6,
+};
+#ifndef __cplusplus
+#if __STDC_VERSION__ >= 202311L
+typedef enum RimewiseUnit RimewiseUnit;
+#else
+typedef int32_t RimewiseUnit;
+#endif // __STDC_VERSION__ >= 202311L
+#endif // __cplusplus
+
+// A bit of the valid mask of RimewiseCycle.
+enum RimewiseCycleValid
+#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+  : uint32_t
+#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+ {
+    // `suction_saturation_c` is there.
+    RIMEWISE_CYCLE_VALID_SUCTION_SATURATION_C = 1,
+    // `evaporator_saturation_c` is there.
+    RIMEWISE_CYCLE_VALID_EVAPORATOR_SATURATION_C = 2,
+    // `condensing_c` is there.
+    RIMEWISE_CYCLE_VALID_CONDENSING_C = 4,
+    // `superheat_k` is there.
+    RIMEWISE_CYCLE_VALID_SUPERHEAT_K = 8,
+    // `compressor_superheat_k` is there.
+    RIMEWISE_CYCLE_VALID_COMPRESSOR_SUPERHEAT_K = 16,
+    // `subcooling_k` is there.
+    RIMEWISE_CYCLE_VALID_SUBCOOLING_K = 32,
+    // `pressure_ratio` is there.
+    RIMEWISE_CYCLE_VALID_PRESSURE_RATIO = 64,
+    // `evaporator_td_k` is there.
+    RIMEWISE_CYCLE_VALID_EVAPORATOR_TD_K = 128,
+    // `condenser_td_k` is there.
+    RIMEWISE_CYCLE_VALID_CONDENSER_TD_K = 256,
+    // `discharge_superheat_k` is there.
+    RIMEWISE_CYCLE_VALID_DISCHARGE_SUPERHEAT_K = 512,
+    // `drier_drop_k` is there.
+    RIMEWISE_CYCLE_VALID_DRIER_DROP_K = 1024,
+    // `supply_air_drop_k` is there.
+    RIMEWISE_CYCLE_VALID_SUPPLY_AIR_DROP_K = 2048,
+    // `exhaust_air_rise_k` is there.
+    RIMEWISE_CYCLE_VALID_EXHAUST_AIR_RISE_K = 4096,
+};
+#ifndef __cplusplus
+#if __STDC_VERSION__ >= 202311L
+typedef enum RimewiseCycleValid RimewiseCycleValid;
+#else
+typedef uint32_t RimewiseCycleValid;
+#endif // __STDC_VERSION__ >= 202311L
+#endif // __cplusplus
+
+// A bit of the valid mask of RimewiseExpected.
+enum RimewiseExpectedValid
+#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+  : uint32_t
+#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+ {
+    // `suction_saturation_c` is there.
+    RIMEWISE_EXPECTED_VALID_SUCTION_SATURATION_C = 1,
+    // `condensing_c` is there.
+    RIMEWISE_EXPECTED_VALID_CONDENSING_C = 2,
+    // `suction_pressure_kpa` is there.
+    RIMEWISE_EXPECTED_VALID_SUCTION_PRESSURE_KPA = 4,
+    // `discharge_pressure_kpa` is there.
+    RIMEWISE_EXPECTED_VALID_DISCHARGE_PRESSURE_KPA = 8,
+    // `superheat_k` is there.
+    RIMEWISE_EXPECTED_VALID_SUPERHEAT_K = 16,
+    // `compressor_superheat_k` is there.
+    RIMEWISE_EXPECTED_VALID_COMPRESSOR_SUPERHEAT_K = 32,
+    // `subcooling_k` is there.
+    RIMEWISE_EXPECTED_VALID_SUBCOOLING_K = 64,
+    // `pressure_ratio` is there.
+    RIMEWISE_EXPECTED_VALID_PRESSURE_RATIO = 128,
+    // `evaporator_outlet_c` is there.
+    RIMEWISE_EXPECTED_VALID_EVAPORATOR_OUTLET_C = 256,
+    // `suction_line_c` is there.
+    RIMEWISE_EXPECTED_VALID_SUCTION_LINE_C = 512,
+    // `discharge_line_c` is there.
+    RIMEWISE_EXPECTED_VALID_DISCHARGE_LINE_C = 1024,
+    // `liquid_line_c` is there.
+    RIMEWISE_EXPECTED_VALID_LIQUID_LINE_C = 2048,
+    // `drier_outlet_c` is there.
+    RIMEWISE_EXPECTED_VALID_DRIER_OUTLET_C = 4096,
+    // `supply_air_c` is there.
+    RIMEWISE_EXPECTED_VALID_SUPPLY_AIR_C = 8192,
+    // `condenser_exhaust_c` is there.
+    RIMEWISE_EXPECTED_VALID_CONDENSER_EXHAUST_C = 16384,
+    // `current_a` is there.
+    RIMEWISE_EXPECTED_VALID_CURRENT_A = 32768,
+    // `pump_down_kpa` is there.
+    RIMEWISE_EXPECTED_VALID_PUMP_DOWN_KPA = 65536,
+};
+#ifndef __cplusplus
+#if __STDC_VERSION__ >= 202311L
+typedef enum RimewiseExpectedValid RimewiseExpectedValid;
+#else
+typedef uint32_t RimewiseExpectedValid;
+#endif // __STDC_VERSION__ >= 202311L
+#endif // __cplusplus
+
+// What can hurt.
+enum RimewiseCautionCode
+#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+  : int32_t
+#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+ {
+    // The circuit is under pressure.
+    RIMEWISE_CAUTION_CODE_PRESSURE = 1,
+    // Escaping liquid refrigerant burns by cold.
+    RIMEWISE_CAUTION_CODE_COLD_BURN = 2,
+    // The refrigerant can burn.
+    RIMEWISE_CAUTION_CODE_FLAMMABLE = 3,
+    // The refrigerant is toxic.
+    RIMEWISE_CAUTION_CODE_TOXIC = 4,
+    // Refrigerant vapour displaces air.
+    RIMEWISE_CAUTION_CODE_ASPHYXIATION = 5,
+    // A capacitor holds its charge.
+    RIMEWISE_CAUTION_CODE_CAPACITOR = 6,
+    // Terminals are live.
+    RIMEWISE_CAUTION_CODE_LIVE_TERMINALS = 7,
+    // A damaged terminal can blow out of the shell.
+    RIMEWISE_CAUTION_CODE_TERMINAL_VENTING = 8,
+    // Law asks for recovery and for a licence.
+    RIMEWISE_CAUTION_CODE_RECOVERY_LAW = 9,
+    // A motor must not be energised or insulation-tested under vacuum.
+    RIMEWISE_CAUTION_CODE_NO_VACUUM_ENERGISE = 10,
+    // Not every compressor may be pumped down into vacuum.
+    RIMEWISE_CAUTION_CODE_NO_VACUUM_PUMP_DOWN = 11,
+    // Air must never be compressed with oil and refrigerant.
+    RIMEWISE_CAUTION_CODE_AIR_IN_CIRCUIT = 12,
+    // A zeotropic blend is charged as liquid.
+    RIMEWISE_CAUTION_CODE_BLEND_CHARGE_LIQUID = 13,
+    // A pressure control is never bypassed to get a reading.
+    RIMEWISE_CAUTION_CODE_KEEP_SAFETY_CONTROLS = 14,
+    // Pipes and shell are hot.
+    RIMEWISE_CAUTION_CODE_HOT_SURFACE = 15,
+};
+#ifndef __cplusplus
+#if __STDC_VERSION__ >= 202311L
+typedef enum RimewiseCautionCode RimewiseCautionCode;
+#else
+typedef int32_t RimewiseCautionCode;
+#endif // __STDC_VERSION__ >= 202311L
+#endif // __cplusplus
+
+// The step a caution belongs to.
+enum RimewiseStep
+#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+  : int32_t
+#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+ {
+    // Looking and clamping.
+    RIMEWISE_STEP_LOOK = 1,
+    // Attaching and removing gauges.
+    RIMEWISE_STEP_GAUGES = 2,
+    // Measuring at electrical terminals.
+    RIMEWISE_STEP_ELECTRICAL = 3,
+    // Closing valves for the pump-down test.
+    RIMEWISE_STEP_PUMP_DOWN = 4,
+    // Adding or removing refrigerant.
+    RIMEWISE_STEP_CHARGING = 5,
+    // Opening the refrigerant circuit.
+    RIMEWISE_STEP_OPENS_SYSTEM = 6,
+};
+#ifndef __cplusplus
+#if __STDC_VERSION__ >= 202311L
+typedef enum RimewiseStep RimewiseStep;
+#else
+typedef int32_t RimewiseStep;
+#endif // __STDC_VERSION__ >= 202311L
+#endif // __cplusplus
+
+// The temperature scale a map's coefficients were made for.
+enum RimewiseCompressorScale
+#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+  : int32_t
+#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+ {
+    // Degrees Celsius.
+    RIMEWISE_COMPRESSOR_SCALE_CELSIUS = 1,
+    // Degrees Fahrenheit.
+    RIMEWISE_COMPRESSOR_SCALE_FAHRENHEIT = 2,
+};
+#ifndef __cplusplus
+#if __STDC_VERSION__ >= 202311L
+typedef enum RimewiseCompressorScale RimewiseCompressorScale;
+#else
+typedef int32_t RimewiseCompressorScale;
+#endif // __STDC_VERSION__ >= 202311L
+#endif // __cplusplus
+
+// What makes the machine behave as it does, in the order that breaks ties.
+enum RimewiseCause
+#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+  : int32_t
+#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+ {
+    // Nothing that costs 5 % or more of capacity or COP.
+    RIMEWISE_CAUSE_NONE = 0,
+    // Less refrigerant than the machine needs.
+    RIMEWISE_CAUSE_UNDERCHARGE = 1,
+    // More refrigerant than the machine needs.
+    RIMEWISE_CAUSE_OVERCHARGE = 2,
+    // A restriction in the liquid line: drier, strainer, kinked pipe.
+    RIMEWISE_CAUSE_LIQUID_LINE_RESTRICTION = 3,
+    // The metering device passes too little.
+    RIMEWISE_CAUSE_METERING_UNDERFEED = 4,
+    // The metering device passes too much and liquid returns to the compressor.
+    RIMEWISE_CAUSE_FLOOD_BACK = 5,
+    // The compressor pumps less than it should.
+    RIMEWISE_CAUSE_WEAK_COMPRESSOR = 6,
+    // Too little air over the condenser.
+    RIMEWISE_CAUSE_CONDENSER_AIRFLOW = 7,
+    // Too little air over the evaporator.
+    RIMEWISE_CAUSE_EVAPORATOR_AIRFLOW = 8,
+    // Air or nitrogen in the refrigerant circuit.
+    RIMEWISE_CAUSE_NON_CONDENSABLES = 9,
+};
+#ifndef __cplusplus
+#if __STDC_VERSION__ >= 202311L
+typedef enum RimewiseCause RimewiseCause;
+#else
+typedef int32_t RimewiseCause;
+#endif // __STDC_VERSION__ >= 202311L
+#endif // __cplusplus
+
+// The effort a measurement takes.
+enum RimewiseEffort
+#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+  : int32_t
+#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+ {
+    // Look, listen, or read an air thermometer.
+    RIMEWISE_EFFORT_LOOK = 1,
+    // Put a clamp on a pipe.
+    RIMEWISE_EFFORT_CLAMP = 2,
+    // Put an electrical meter on terminals.
+    RIMEWISE_EFFORT_METER = 3,
+    // Attach a gauge or turn a valve at a fitted port.
+    RIMEWISE_EFFORT_VALVE = 4,
+    // Open the refrigerant circuit, or fit a port that is not there.
+    RIMEWISE_EFFORT_OPENS_SYSTEM = 5,
+};
+#ifndef __cplusplus
+#if __STDC_VERSION__ >= 202311L
+typedef enum RimewiseEffort RimewiseEffort;
+#else
+typedef int32_t RimewiseEffort;
+#endif // __STDC_VERSION__ >= 202311L
+#endif // __cplusplus
+
+// A reading, an observation, or a quantity derived from them.
+//
+// Readings have numbers from 1, observations from 100, derived quantities from 200. The name of a reading is the
+// name of its input field; the name of a derived quantity is its key in the report.
+enum RimewiseMeasurement
+#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+  : int32_t
+#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+ {
+    // The reading `suction_pressure_kpa`.
+    RIMEWISE_MEASUREMENT_SUCTION_PRESSURE = 1,
+    // The reading `evaporator_pressure_kpa`.
+    RIMEWISE_MEASUREMENT_EVAPORATOR_PRESSURE = 2,
+    // The reading `discharge_pressure_kpa`.
+    RIMEWISE_MEASUREMENT_DISCHARGE_PRESSURE = 3,
+    // The reading `liquid_pressure_kpa`.
+    RIMEWISE_MEASUREMENT_LIQUID_PRESSURE = 4,
+    // The reading `evaporator_outlet_c`.
+    RIMEWISE_MEASUREMENT_EVAPORATOR_OUTLET = 5,
+    // The reading `suction_line_c`.
+    RIMEWISE_MEASUREMENT_SUCTION_LINE = 6,
+    // The reading `discharge_line_c`.
+    RIMEWISE_MEASUREMENT_DISCHARGE_LINE = 7,
+    // The reading `liquid_line_c`.
+    RIMEWISE_MEASUREMENT_LIQUID_LINE = 8,
+    // The reading `drier_outlet_c`.
+    RIMEWISE_MEASUREMENT_DRIER_OUTLET = 9,
+    // The reading `space_c`.
+    RIMEWISE_MEASUREMENT_SPACE = 10,
+    // The reading `supply_air_c`.
+    RIMEWISE_MEASUREMENT_SUPPLY_AIR = 11,
+    // The reading `ambient_c`.
+    RIMEWISE_MEASUREMENT_AMBIENT = 12,
+    // The reading `condenser_exhaust_c`.
+    RIMEWISE_MEASUREMENT_CONDENSER_EXHAUST = 13,
+    // The reading `current_a`.
+    RIMEWISE_MEASUREMENT_CURRENT = 14,
+    // The reading `voltage_v`.
+    RIMEWISE_MEASUREMENT_VOLTAGE = 15,
+    // The reading `pump_down_kpa`.
+    RIMEWISE_MEASUREMENT_PUMP_DOWN = 16,
+    // The reading `pump_down_rise_kpa_per_min`.
+    RIMEWISE_MEASUREMENT_PUMP_DOWN_RISE = 17,
+    // The reading `standing_pressure_kpa`.
+    RIMEWISE_MEASUREMENT_STANDING_PRESSURE = 18,
+    // The reading `standing_temperature_c`.
+    RIMEWISE_MEASUREMENT_STANDING_TEMPERATURE = 19,
+    // The reading `winding_run_ohm`.
+    RIMEWISE_MEASUREMENT_WINDING_RUN = 20,
+    // The reading `winding_start_ohm`.
+    RIMEWISE_MEASUREMENT_WINDING_START = 21,
+    // The reading `winding_run_to_start_ohm`.
+    RIMEWISE_MEASUREMENT_WINDING_RUN_TO_START = 22,
+    // The reading `winding_to_frame_megohm`.
+    RIMEWISE_MEASUREMENT_WINDING_TO_FRAME = 23,
+    // The reading `run_capacitor_uf`.
+    RIMEWISE_MEASUREMENT_RUN_CAPACITOR = 24,
+    // The reading `start_capacitor_uf`.
+    RIMEWISE_MEASUREMENT_START_CAPACITOR = 25,
+    // The reading `minutes_running`.
+    RIMEWISE_MEASUREMENT_MINUTES_RUNNING = 26,
+    // The reading `start_current_a`.
+    RIMEWISE_MEASUREMENT_START_CURRENT = 27,
+    // The reading `power_w`.
+    RIMEWISE_MEASUREMENT_POWER = 28,
+    // The reading `space_wet_bulb_c`.
+    RIMEWISE_MEASUREMENT_SPACE_WET_BULB = 29,
+    // The reading `winding_c`.
+    RIMEWISE_MEASUREMENT_WINDING_TEMPERATURE = 30,
+    // The reading `insulation_test_v`.
+    RIMEWISE_MEASUREMENT_INSULATION_TEST = 31,
+    // The reading `terminal_12_ohm`.
+    RIMEWISE_MEASUREMENT_TERMINAL12 = 32,
+    // The reading `terminal_23_ohm`.
+    RIMEWISE_MEASUREMENT_TERMINAL23 = 33,
+    // The reading `terminal_13_ohm`.
+    RIMEWISE_MEASUREMENT_TERMINAL13 = 34,
+    // The reading `running`.
+    RIMEWISE_MEASUREMENT_RUNNING = 35,
+    // The reading `pump_down_valve`.
+    RIMEWISE_MEASUREMENT_PUMP_DOWN_VALVE = 36,
+    // The reading `pump_down_ended_by`.
+    RIMEWISE_MEASUREMENT_PUMP_DOWN_ENDED_BY = 37,
+    // The reading `line_voltages_v`.
+    RIMEWISE_MEASUREMENT_LINE_VOLTAGES = 38,
+    // The reading `line_currents_a`.
+    RIMEWISE_MEASUREMENT_LINE_CURRENTS = 39,
+    // The observation `start_noise`.
+    RIMEWISE_MEASUREMENT_START_NOISE = 100,
+    // The observation `frost_on_compressor`.
+    RIMEWISE_MEASUREMENT_FROST_ON_COMPRESSOR = 101,
+    // The observation `sight_glass`.
+    RIMEWISE_MEASUREMENT_SIGHT_GLASS = 102,
+    // The observation `coil_iced`.
+    RIMEWISE_MEASUREMENT_COIL_ICED = 103,
+    // The derived quantity `suction_saturation_c`.
+    RIMEWISE_MEASUREMENT_SUCTION_SATURATION = 200,
+    // The derived quantity `superheat_k`.
+    RIMEWISE_MEASUREMENT_SUPERHEAT = 201,
+    // The derived quantity `compressor_superheat_k`.
+    RIMEWISE_MEASUREMENT_COMPRESSOR_SUPERHEAT = 202,
+    // The derived quantity `subcooling_k`.
+    RIMEWISE_MEASUREMENT_SUBCOOLING = 203,
+    // The derived quantity `pressure_ratio`.
+    RIMEWISE_MEASUREMENT_PRESSURE_RATIO = 204,
+    // The derived quantity `evaporator_saturation_c`.
+    RIMEWISE_MEASUREMENT_EVAPORATOR_SATURATION = 205,
+    // The derived quantity `condensing_c`.
+    RIMEWISE_MEASUREMENT_CONDENSING = 206,
+    // The derived quantity `evaporator_td_k`.
+    RIMEWISE_MEASUREMENT_EVAPORATOR_DIFFERENCE = 207,
+    // The derived quantity `condenser_td_k`.
+    RIMEWISE_MEASUREMENT_CONDENSER_DIFFERENCE = 208,
+    // The derived quantity `discharge_superheat_k`.
+    RIMEWISE_MEASUREMENT_DISCHARGE_SUPERHEAT = 209,
+    // The derived quantity `drier_drop_k`.
+    RIMEWISE_MEASUREMENT_LIQUID_TEMPERATURE_DROP = 210,
+    // The derived quantity `supply_air_drop_k`.
+    RIMEWISE_MEASUREMENT_SUPPLY_AIR_DROP = 211,
+    // The derived quantity `exhaust_air_rise_k`.
+    RIMEWISE_MEASUREMENT_EXHAUST_AIR_RISE = 212,
+};
+#ifndef __cplusplus
+#if __STDC_VERSION__ >= 202311L
+typedef enum RimewiseMeasurement RimewiseMeasurement;
+#else
+typedef int32_t RimewiseMeasurement;
+#endif // __STDC_VERSION__ >= 202311L
+#endif // __cplusplus
+
+// What happened.
+//
+// `EventKind::value_names` tells what the figures of an event are, with their units in the name.
+enum RimewiseMonitorEventKind
+#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+  : int32_t
+#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+ {
+    // The compressor started.
+    RIMEWISE_MONITOR_EVENT_KIND_START = 1,
+    // The compressor stopped.
+    RIMEWISE_MONITOR_EVENT_KIND_STOP = 2,
+    // The current of the start has come down to that of a running motor.
+    RIMEWISE_MONITOR_EVENT_KIND_INRUSH = 3,
+    // The motor did not come up and its supply was cut.
+    RIMEWISE_MONITOR_EVENT_KIND_FAILED_START = 4,
+    // Starts fail one after the other: the overload opens and closes again.
+    RIMEWISE_MONITOR_EVENT_KIND_OVERLOAD_CYCLING = 5,
+    // The compressor turns, and its current stays as high as with the start winding or start capacitor still in.
+    RIMEWISE_MONITOR_EVENT_KIND_START_GEAR_STAYS_IN = 6,
+    // It started after a long stop with a cold compressor: refrigerant has probably moved into its oil.
+    RIMEWISE_MONITOR_EVENT_KIND_MIGRATION_LIKELY = 7,
+    // Superheat was collapsed and current high after the start, and both recovered together.
+    RIMEWISE_MONITOR_EVENT_KIND_LIQUID_ON_START = 8,
+    // Current is above the plate's rated load and stays there, with no liquid to explain it.
+    RIMEWISE_MONITOR_EVENT_KIND_STAYS_HIGH = 9,
+    // The start showed neither liquid nor a current that stays high.
+    RIMEWISE_MONITOR_EVENT_KIND_CLEAN_START = 10,
+    // The start was unusual, but what was measured does not tell in which way.
+    RIMEWISE_MONITOR_EVENT_KIND_START_NOT_TOLD = 11,
+    // It is now pulling down.
+    RIMEWISE_MONITOR_EVENT_KIND_PULLING_DOWN = 12,
+    // It is now steady.
+    RIMEWISE_MONITOR_EVENT_KIND_STEADY = 13,
+    // The suction pressure swings regularly: the valve hunts.
+    RIMEWISE_MONITOR_EVENT_KIND_HUNTING = 14,
+    // A valve was closed and the compressor pumps down.
+    RIMEWISE_MONITOR_EVENT_KIND_PUMP_DOWN = 15,
+    // The pump-down has ended, with the lowest pressure it reached.
+    RIMEWISE_MONITOR_EVENT_KIND_PUMP_DOWN_LOWEST = 16,
+    // The rise of pressure after the pump-down was measured.
+    RIMEWISE_MONITOR_EVENT_KIND_PUMP_DOWN_RISE = 17,
+    // The compressor makes short runs one after the other.
+    RIMEWISE_MONITOR_EVENT_KIND_SHORT_CYCLING = 18,
+    // The pressures of the stopped machine have become equal.
+    RIMEWISE_MONITOR_EVENT_KIND_EQUALIZED = 19,
+    // The pressure of the stopped machine has come to rest.
+    RIMEWISE_MONITOR_EVENT_KIND_STANDING_PRESSURE = 20,
+    // Current rises while both pressures fall.
+    RIMEWISE_MONITOR_EVENT_KIND_CURRENT_RISES = 21,
+    // The coil of the stopped machine is being heated.
+    RIMEWISE_MONITOR_EVENT_KIND_DEFROST_BEGINS = 22,
+    // The coil is no longer heated.
+    RIMEWISE_MONITOR_EVENT_KIND_DEFROST_ENDS = 23,
+    // Samples were missing for so long that nothing is known across the gap.
+    RIMEWISE_MONITOR_EVENT_KIND_GAP = 24,
+};
+#ifndef __cplusplus
+#if __STDC_VERSION__ >= 202311L
+typedef enum RimewiseMonitorEventKind RimewiseMonitorEventKind;
+#else
+typedef int32_t RimewiseMonitorEventKind;
+#endif // __STDC_VERSION__ >= 202311L
+#endif // __cplusplus
+
+// Why a sample could not be used, whole or in part.
+enum RimewiseMonitorSampleProblem
+#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+  : int32_t
+#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+ {
+    // The time is that of the sample before: nothing was used.
+    RIMEWISE_MONITOR_SAMPLE_PROBLEM_REPEATED_TIME = 1,
+    // The time lies before that of a sample already taken: nothing was used.
+    RIMEWISE_MONITOR_SAMPLE_PROBLEM_BACKWARD_TIME = 2,
+    // No channel holds a number that a machine can show: nothing but the time was used.
+    RIMEWISE_MONITOR_SAMPLE_PROBLEM_NOTHING_MEASURED = 3,
+    // Some channels hold what no machine can show; they were left out and the others used.
+    RIMEWISE_MONITOR_SAMPLE_PROBLEM_SOME_UNUSABLE = 4,
+};
+#ifndef __cplusplus
+#if __STDC_VERSION__ >= 202311L
+typedef enum RimewiseMonitorSampleProblem RimewiseMonitorSampleProblem;
+#else
+typedef int32_t RimewiseMonitorSampleProblem;
+#endif // __STDC_VERSION__ >= 202311L
+#endif // __cplusplus
+
+// What the machine does at the moment.
+//
+// The three running states are statements about the last two minutes (at least one, and none of the first minute
+// after a start): `State::Steady` when nothing measured drifts or scatters beyond its limit,
+// `State::PullingDown` when the suction pressure falls smoothly, `State::Unsteady` otherwise.
+enum RimewiseMonitorState
+#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+  : int32_t
+#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+ {
+    // Not enough was seen yet, or a gap has just ended.
+    RIMEWISE_MONITOR_STATE_UNKNOWN = 0,
+    // The compressor is off in the ordinary cycle.
+    RIMEWISE_MONITOR_STATE_OFF = 1,
+    // The compressor was started less than one minute ago, whether or not it turns.
+    RIMEWISE_MONITOR_STATE_STARTING = 2,
+    // It runs and the suction pressure falls smoothly.
+    RIMEWISE_MONITOR_STATE_PULLING_DOWN = 3,
+    // It runs and holds still.
+    RIMEWISE_MONITOR_STATE_STEADY = 4,
+    // It runs and does neither: not settled yet, hunting, or taking up a load.
+    RIMEWISE_MONITOR_STATE_UNSTEADY = 5,
+    // It pumps down against a closed valve.
+    RIMEWISE_MONITOR_STATE_PUMPING_DOWN = 6,
+    // It stands after a pump-down, the valve still closed.
+    RIMEWISE_MONITOR_STATE_HOLDING = 7,
+    // It stands and its coil is being heated.
+    RIMEWISE_MONITOR_STATE_DEFROST = 8,
+    // It stands because its overload opened, or a start failed.
+    RIMEWISE_MONITOR_STATE_STOPPED = 9,
+};
+#ifndef __cplusplus
+#if __STDC_VERSION__ >= 202311L
+typedef enum RimewiseMonitorState RimewiseMonitorState;
+#else
+typedef int32_t RimewiseMonitorState;
+#endif // __STDC_VERSION__ >= 202311L
+#endif // __cplusplus
+
+// One finding of the electrical checks.
+enum RimewiseFindingKind
+#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+  : int32_t
+#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+ {
+    // The windings agree with each other and with the plate.
+    RIMEWISE_FINDING_KIND_WINDINGS_GOOD = 1,
+    // A winding is open.
+    RIMEWISE_FINDING_KIND_OPEN_WINDING = 2,
+    // The internal overload is open; it may close again once the compressor is cool.
+    RIMEWISE_FINDING_KIND_OVERLOAD_OPEN = 3,
+    // A winding reads low enough for shorted turns.
+    RIMEWISE_FINDING_KIND_SHORTED_TURNS = 4,
+    // A winding leaks to the frame.
+    RIMEWISE_FINDING_KIND_WINDING_TO_FRAME = 5,
+    // The three winding resistances contradict each other.
+    RIMEWISE_FINDING_KIND_WINDINGS_INCONSISTENT = 6,
+    // The run capacitor is within its tolerance.
+    RIMEWISE_FINDING_KIND_RUN_CAPACITOR_GOOD = 7,
+    // The run capacitor is below its tolerance.
+    RIMEWISE_FINDING_KIND_RUN_CAPACITOR_LOW = 8,
+    // The run capacitor is above its tolerance.
+    RIMEWISE_FINDING_KIND_RUN_CAPACITOR_HIGH = 9,
+    // The run capacitor is open.
+    RIMEWISE_FINDING_KIND_RUN_CAPACITOR_OPEN = 10,
+    // The start capacitor is within its tolerance.
+    RIMEWISE_FINDING_KIND_START_CAPACITOR_GOOD = 11,
+    // The start capacitor is below its tolerance.
+    RIMEWISE_FINDING_KIND_START_CAPACITOR_LOW = 12,
+    // The start capacitor is above its tolerance.
+    RIMEWISE_FINDING_KIND_START_CAPACITOR_HIGH = 13,
+    // The start capacitor is open.
+    RIMEWISE_FINDING_KIND_START_CAPACITOR_OPEN = 14,
+    // The supply voltage is low.
+    RIMEWISE_FINDING_KIND_LOW_VOLTAGE = 15,
+    // The supply voltage is high.
+    RIMEWISE_FINDING_KIND_HIGH_VOLTAGE = 16,
+    // The three line voltages differ too much.
+    RIMEWISE_FINDING_KIND_VOLTAGE_UNBALANCE = 17,
+    // The current is above its rated load.
+    RIMEWISE_FINDING_KIND_CURRENT_ABOVE_RATED = 18,
+    // The current is below what the pressures ask for.
+    RIMEWISE_FINDING_KIND_CURRENT_BELOW_EXPECTED = 19,
+    // The current is what the pressures ask for.
+    RIMEWISE_FINDING_KIND_CURRENT_NORMAL = 20,
+    // The current stays near the locked-rotor current.
+    RIMEWISE_FINDING_KIND_LOCKED_ROTOR = 21,
+    // A winding reads higher than any plausible temperature explains, as a poor connection does.
+    RIMEWISE_FINDING_KIND_HIGH_RESISTANCE_CONNECTION = 22,
+    // The three line currents differ too much.
+    RIMEWISE_FINDING_KIND_CURRENT_UNBALANCE = 23,
+    // The windings are sound against the frame; said where nothing else of the windings was measured.
+    RIMEWISE_FINDING_KIND_INSULATION_GOOD = 24,
+    // The insulation is between the limits: warm, dry, measure again before anything is condemned.
+    RIMEWISE_FINDING_KIND_INSULATION_DOUBTFUL = 25,
+    // Start and run of unmarked terminals are too close for this meter to tell apart.
+    RIMEWISE_FINDING_KIND_TERMINALS_AMBIGUOUS = 26,
+};
+#ifndef __cplusplus
+#if __STDC_VERSION__ >= 202311L
+typedef enum RimewiseFindingKind RimewiseFindingKind;
+#else
+typedef int32_t RimewiseFindingKind;
+#endif // __STDC_VERSION__ >= 202311L
+#endif // __cplusplus
+
+// Which valve was closed for the pump-down test.
+enum RimewisePumpDownValve
+#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+  : int32_t
+#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+ {
+    // The compressor's suction service valve: only the compressor itself is pumped down.
+    RIMEWISE_PUMP_DOWN_VALVE_SUCTION_SERVICE = 1,
+    // A liquid-line valve: the whole low side is pumped down, and a rise may be boiling refrigerant or oil.
+    RIMEWISE_PUMP_DOWN_VALVE_LIQUID_LINE = 2,
+};
+#ifndef __cplusplus
+#if __STDC_VERSION__ >= 202311L
+typedef enum RimewisePumpDownValve RimewisePumpDownValve;
+#else
+typedef int32_t RimewisePumpDownValve;
+#endif // __STDC_VERSION__ >= 202311L
+#endif // __cplusplus
+
+// What ended the pump-down test.
+enum RimewisePumpDownEnd
+#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+  : int32_t
+#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+ {
+    // The pressure fell no further: a measurement of what the compressor can pull.
+    RIMEWISE_PUMP_DOWN_END_LIMIT = 1,
+    // The low-pressure control stopped it: only an upper bound.
+    RIMEWISE_PUMP_DOWN_END_LOW_PRESSURE_CONTROL = 2,
+    // The technician stopped it: only an upper bound.
+    RIMEWISE_PUMP_DOWN_END_TECHNICIAN = 3,
+};
+#ifndef __cplusplus
+#if __STDC_VERSION__ >= 202311L
+typedef enum RimewisePumpDownEnd RimewisePumpDownEnd;
+#else
+typedef int32_t RimewisePumpDownEnd;
+#endif // __STDC_VERSION__ >= 202311L
+#endif // __cplusplus
+
+// How the noise behaves from the moment the compressor starts.
+enum RimewiseStartNoise
+#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+  : int32_t
+#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+ {
+    // No unusual noise.
+    RIMEWISE_START_NOISE_NONE = 0,
+    // Loud at first, then fading within minutes.
+    RIMEWISE_START_NOISE_FADES = 1,
+    // Loud and staying so.
+    RIMEWISE_START_NOISE_STAYS = 2,
+};
+#ifndef __cplusplus
+#if __STDC_VERSION__ >= 202311L
+typedef enum RimewiseStartNoise RimewiseStartNoise;
+#else
+typedef int32_t RimewiseStartNoise;
+#endif // __STDC_VERSION__ >= 202311L
+#endif // __cplusplus
+
+// What the liquid line's sight glass shows.
+enum RimewiseSightGlass
+#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+  : int32_t
+#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+ {
+    // Clear liquid.
+    RIMEWISE_SIGHT_GLASS_CLEAR = 1,
+    // Bubbles or flash gas.
+    RIMEWISE_SIGHT_GLASS_BUBBLES = 2,
+    // There is none.
+    RIMEWISE_SIGHT_GLASS_NONE_FITTED = 3,
+};
+#ifndef __cplusplus
+#if __STDC_VERSION__ >= 202311L
+typedef enum RimewiseSightGlass RimewiseSightGlass;
+#else
+typedef int32_t RimewiseSightGlass;
+#endif // __STDC_VERSION__ >= 202311L
+#endif // __cplusplus
+
+// What is suspicious about an input that is answered all the same.
+enum RimewiseWarningKind
+#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+  : int32_t
+#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+ {
+    // The pressure fits far better after adding one atmosphere.
+    RIMEWISE_WARNING_KIND_READS_LIKE_GAUGE = 1,
+    // The reading contradicts the others.
+    RIMEWISE_WARNING_KIND_CONTRADICTS_OTHERS = 2,
+    // Suction and discharge look swapped.
+    RIMEWISE_WARNING_KIND_READS_SWAPPED = 3,
+    // The plate or design value is missing, and what is usual stands in its place.
+    RIMEWISE_WARNING_KIND_USUAL_VALUE_ASSUMED = 4,
+    // The machine has run too short a time to have settled.
+    RIMEWISE_WARNING_KIND_NOT_SETTLED = 5,
+    // The refrigerant is not known, so pressures say nothing.
+    RIMEWISE_WARNING_KIND_REFRIGERANT_UNKNOWN = 6,
+    // The point lies outside what the machine model can follow.
+    RIMEWISE_WARNING_KIND_OUTSIDE_MODEL = 7,
+    // The record cannot be used.
+    RIMEWISE_WARNING_KIND_RECORD_UNUSED = 8,
+    // Two causes explain the readings equally well.
+    RIMEWISE_WARNING_KIND_TWO_CAUSES_ALIKE = 9,
+    // The machine is said to be stopped.
+    RIMEWISE_WARNING_KIND_NOT_RUNNING = 10,
+};
+#ifndef __cplusplus
+#if __STDC_VERSION__ >= 202311L
+typedef enum RimewiseWarningKind RimewiseWarningKind;
+#else
+typedef int32_t RimewiseWarningKind;
+#endif // __STDC_VERSION__ >= 202311L
+#endif // __cplusplus
+
+// The device that meters liquid into the evaporator.
+enum RimewiseMetering
+#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+  : int32_t
+#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+ {
+    // A capillary tube, with or without a suction-liquid exchanger.
+    RIMEWISE_METERING_CAPILLARY = 1,
+    // A fixed orifice or piston.
+    RIMEWISE_METERING_ORIFICE = 2,
+    // A thermostatic expansion valve.
+    RIMEWISE_METERING_THERMOSTATIC_VALVE = 3,
+    // An electronic expansion valve.
+    RIMEWISE_METERING_ELECTRONIC_VALVE = 4,
+};
+#ifndef __cplusplus
+#if __STDC_VERSION__ >= 202311L
+typedef enum RimewiseMetering RimewiseMetering;
+#else
+typedef int32_t RimewiseMetering;
+#endif // __STDC_VERSION__ >= 202311L
+#endif // __cplusplus
+
+// What the machine is for, which fixes what is usual where its maker's data is missing.
+enum RimewiseDuty
+#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+  : int32_t
+#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+ {
+    // Holds frozen goods, space near -20 degC.
+    RIMEWISE_DUTY_FREEZER = 1,
+    // Holds chilled goods, space near +3 degC.
+    RIMEWISE_DUTY_COOLER = 2,
+    // Cools rooms for people, space near 26 degC.
+    RIMEWISE_DUTY_AIR_CONDITIONING = 3,
+};
+#ifndef __cplusplus
+#if __STDC_VERSION__ >= 202311L
+typedef enum RimewiseDuty RimewiseDuty;
+#else
+typedef int32_t RimewiseDuty;
+#endif // __STDC_VERSION__ >= 202311L
+#endif // __cplusplus
+
+// One refrigerant. Opaque: take the address of a built-in one, look one up, or load one from a table.
+typedef struct RimewiseRefrigerant RimewiseRefrigerant;
+
+// What is known of the machine; its refrigerant is an argument of its own.
+//
+// NaN and RIMEWISE_NOT_KNOWN are normal. `design_...` is the point the machine was designed for, as far as its maker
+// tells; what is left out falls back to what is usual for the duty and metering, with its wide spread.
+// `compressor_...` is what the compressor's plate and data sheet say.
+typedef struct RimewiseSystem {
+    // The size of this struct, which rimewise_system_clear sets.
+    uint32_t size;
+    // A RimewiseMetering; not known: the diagnosis allows for each kind.
+    int32_t metering;
+    // 1 where a liquid receiver stands behind the condenser, else 0; not known: usual for the metering.
+    int32_t receiver;
+    // 1 where a regulator holds the compressor's inlet pressure down, else 0; not known: 0.
+    int32_t suction_pressure_regulator;
+    // A RimewiseDuty.
+    int32_t duty;
+    // Nameplate charge, kg.
+    float charge_kg;
+    // Tolerance of the run capacitor's plate value, percent; 6 unless given.
+    float run_capacitor_tolerance_percent;
+    // Space air temperature, degC.
+    float design_space_c;
+    // Air temperature onto the condenser, degC.
+    float design_ambient_c;
+    // Space air minus evaporating dew temperature, K.
+    float design_evaporator_td_k;
+    // Condensing temperature (mean of bubble and dew) minus ambient, K.
+    float design_condenser_td_k;
+    // Superheat at the compressor inlet, K.
+    float design_suction_superheat_k;
+    // Subcooling at the condenser outlet, K.
+    float design_subcooling_k;
+    // The maker's target suction pressure, kPa absolute; goes before `evaporator_td_k`.
+    float design_suction_pressure_kpa;
+    // The maker's target discharge pressure, kPa absolute; goes before `condenser_td_k`.
+    float design_discharge_pressure_kpa;
+    // Rated-load current, A; a machine at its design point usually runs below it.
+    float compressor_rated_load_a;
+    // Locked-rotor current at rated voltage, A.
+    float compressor_locked_rotor_a;
+    // Rated voltage, V.
+    float compressor_rated_v;
+    // Number of phases, 1 or 3.
+    float compressor_phases;
+    // Supply frequency, Hz.
+    float compressor_hz;
+    // Resistance of the run winding (common to run), ohm.
+    float compressor_run_winding_ohm;
+    // Resistance of the start winding (common to start), ohm.
+    float compressor_start_winding_ohm;
+    // Temperature the winding resistances refer to, degC.
+    float compressor_winding_reference_c;
+    // Rated run capacitor, microfarad.
+    float compressor_run_capacitor_uf;
+    // Rated start capacitor, microfarad.
+    float compressor_start_capacitor_uf;
+} RimewiseSystem;
+// A machine of which nothing is known.
+#define RimewiseSystem_BLANK (RimewiseSystem){ .size = (uint32_t)(size_of){  }, .metering = RIMEWISE_NOT_KNOWN, .receiver = RIMEWISE_NOT_KNOWN, .suction_pressure_regulator = RIMEWISE_NOT_KNOWN, .duty = RIMEWISE_NOT_KNOWN, .charge_kg = f32_NAN, .run_capacitor_tolerance_percent = f32_NAN, .design_space_c = f32_NAN, .design_ambient_c = f32_NAN, .design_evaporator_td_k = f32_NAN, .design_condenser_td_k = f32_NAN, .design_suction_superheat_k = f32_NAN, .design_subcooling_k = f32_NAN, .design_suction_pressure_kpa = f32_NAN, .design_discharge_pressure_kpa = f32_NAN, .compressor_rated_load_a = f32_NAN, .compressor_locked_rotor_a = f32_NAN, .compressor_rated_v = f32_NAN, .compressor_phases = f32_NAN, .compressor_hz = f32_NAN, .compressor_run_winding_ohm = f32_NAN, .compressor_start_winding_ohm = f32_NAN, .compressor_winding_reference_c = f32_NAN, .compressor_run_capacitor_uf = f32_NAN, .compressor_start_capacitor_uf = f32_NAN }
+
+// The numbers read on the visit. Pressures are absolute, kPa; temperatures degC.
+//
+// NaN: not measured. INFINITY in a resistance or a capacitance: the meter reads open.
+typedef struct RimewiseReadings {
+    // The size of this struct, which rimewise_readings_clear sets.
+    uint32_t size;
+    // 1 where the compressor runs while the pressures are read, else 0; not known: it runs.
+    int32_t running;
+    // A RimewisePumpDownValve: which valve the pump-down was made against.
+    int32_t pump_down_valve;
+    // A RimewisePumpDownEnd: what ended the pump-down.
+    int32_t pump_down_ended_by;
+    // Pressure at the compressor's suction, kPa absolute.
+    float suction_pressure_kpa;
+    // Pressure at the evaporator outlet, kPa absolute.
+    float evaporator_pressure_kpa;
+    // Pressure at the compressor's discharge, kPa absolute.
+    float discharge_pressure_kpa;
+    // Pressure at the condenser or receiver outlet, kPa absolute.
+    float liquid_pressure_kpa;
+    // Pipe temperature at the evaporator outlet, degC.
+    float evaporator_outlet_c;
+    // Pipe temperature at the compressor inlet, degC.
+    float suction_line_c;
+    // Pipe temperature at the compressor outlet, degC.
+    float discharge_line_c;
+    // Pipe temperature of the liquid line ahead of the drier, degC.
+    float liquid_line_c;
+    // Pipe temperature behind the drier, degC.
+    float drier_outlet_c;
+    // Air temperature of the cooled space, onto the evaporator, degC.
+    float space_c;
+    // Air temperature off the evaporator, degC.
+    float supply_air_c;
+    // Air temperature onto the condenser, degC.
+    float ambient_c;
+    // Air temperature off the condenser, degC.
+    float condenser_exhaust_c;
+    // Compressor current, A.
+    float current_a;
+    // Supply voltage while running, V.
+    float voltage_v;
+    // Lowest suction pressure reached against a closed valve, kPa absolute.
+    float pump_down_kpa;
+    // Rise of that pressure after the compressor stopped, kPa/min.
+    float pump_down_rise_kpa_per_min;
+    // Pressure of the stopped, equalised machine, kPa absolute.
+    float standing_pressure_kpa;
+    // The one temperature of the stopped, equalised machine, degC.
+    float standing_temperature_c;
+    // Resistance common to run, ohm.
+    float winding_run_ohm;
+    // Resistance common to start, ohm.
+    float winding_start_ohm;
+    // Resistance run to start, ohm.
+    float winding_run_to_start_ohm;
+    // Insulation resistance winding to frame, megohm.
+    float winding_to_frame_megohm;
+    // Run capacitor, microfarad.
+    float run_capacitor_uf;
+    // Start capacitor, microfarad.
+    float start_capacitor_uf;
+    // Time since the compressor started, minutes.
+    float minutes_running;
+    // Highest current in the first moment after the start, A.
+    float start_current_a;
+    // Compressor power, W.
+    float power_w;
+    // Wet-bulb temperature of the cooled space, degC.
+    float space_wet_bulb_c;
+    // Temperature of the windings when their resistances were measured, degC.
+    float winding_c;
+    // Test voltage of the insulation measurement, V.
+    float insulation_test_v;
+    // Resistance between unmarked terminals 1 and 2, ohm.
+    float terminal_12_ohm;
+    // Resistance between unmarked terminals 2 and 3, ohm.
+    float terminal_23_ohm;
+    // Resistance between unmarked terminals 1 and 3, ohm.
+    float terminal_13_ohm;
+    // The three line-to-line voltages, V; all NaN where they were not measured.
+    float line_voltages_v[3];
+    // The three line currents, A; all NaN where they were not measured.
+    float line_currents_a[3];
+} RimewiseReadings;
+
+// Standard uncertainties (k = 1) of the instruments; NaN takes the usual value.
+typedef struct RimewiseUncertainty {
+    // The size of this struct, which rimewise_uncertainty_clear sets.
+    uint32_t size;
+    // Pressure, percent of reading; 1 % and 2 kPa unless given.
+    float pressure_percent;
+    // Span of the gauge, kPa; given, `pressure_percent` is of this span.
+    float pressure_span_kpa;
+    // Pipe temperature, K; 0.7 K unless given, beside the clamp's bias.
+    float line_temperature_k;
+    // Air temperature, K; 0.5 K unless given.
+    float air_temperature_k;
+    // Current, percent of reading; 1.5 % unless given.
+    float current_percent;
+} RimewiseUncertainty;
+// Instruments of the usual uncertainty.
+#define RimewiseUncertainty_BLANK (RimewiseUncertainty){ .size = (uint32_t)(size_of){  }, .pressure_percent = f32_NAN, .pressure_span_kpa = f32_NAN, .line_temperature_k = f32_NAN, .air_temperature_k = f32_NAN, .current_percent = f32_NAN }
+
+// A value with its standard uncertainty (k = 1), both in the unit of the name they stand under.
+typedef struct RimewiseEstimate {
+    // The value; 0 where the bit in the valid mask is clear.
+    float value;
+    // The standard uncertainty; 0 where the bit in the valid mask is clear.
+    float u;
+} RimewiseEstimate;
+
+// The quantities of the cycle, each with its standard uncertainty. Signed, never clamped.
+typedef struct RimewiseCycle {
+    // Which quantities are there, RimewiseCycleValid bits; the others are 0.
+    uint32_t valid;
+    // Dew temperature at the compressor's suction pressure, degC.
+    struct RimewiseEstimate suction_saturation_c;
+    // Dew temperature at the evaporator outlet (its own pressure when given), degC.
+    struct RimewiseEstimate evaporator_saturation_c;
+    // Condensing temperature, mean of bubble and dew at the discharge (else liquid) pressure, degC.
+    struct RimewiseEstimate condensing_c;
+    // Superheat at the evaporator outlet, K; signed.
+    struct RimewiseEstimate superheat_k;
+    // Superheat at the compressor inlet, K; signed.
+    struct RimewiseEstimate compressor_superheat_k;
+    // Subcooling, from the liquid pressure, else from discharge with its larger uncertainty, K; signed.
+    struct RimewiseEstimate subcooling_k;
+    // Discharge pressure over suction pressure, both absolute.
+    struct RimewiseEstimate pressure_ratio;
+    // Space air minus evaporating dew temperature, K.
+    struct RimewiseEstimate evaporator_td_k;
+    // Condensing temperature minus ambient, K.
+    struct RimewiseEstimate condenser_td_k;
+    // Discharge line above the dew temperature at the discharge pressure, K.
+    struct RimewiseEstimate discharge_superheat_k;
+    // Liquid line minus drier outlet, K.
+    struct RimewiseEstimate drier_drop_k;
+    // Space air minus supply air, K.
+    struct RimewiseEstimate supply_air_drop_k;
+    // Condenser exhaust minus ambient, K.
+    struct RimewiseEstimate exhaust_air_rise_k;
+} RimewiseCycle;
+
+// Which field of a visit cannot be used, and why.
+typedef struct RimewiseInvalid {
+    // The size of this struct; set it before the call.
+    uint32_t size;
+    // The field, for rimewise_field_text.
+    int32_t field;
+    // The position in `record` of the readings that hold the field; -1 for the visit itself.
+    int32_t record;
+    // A RimewiseProblem.
+    int32_t problem;
+    // The lowest value that can be; 0 where the problem has no range.
+    float min;
+    // The highest value that can be, INFINITY where there is none; 0 where the problem has no range.
+    float max;
+} RimewiseInvalid;
+
+// What was seen and heard on the visit.
+typedef struct RimewiseObservations {
+    // The size of this struct, which rimewise_observations_clear sets.
+    uint32_t size;
+    // A RimewiseStartNoise: how the noise behaves after the start.
+    int32_t start_noise;
+    // 1 where frost or sweat covers the compressor body, else 0.
+    int32_t frost_on_compressor;
+    // A RimewiseSightGlass: what the sight glass shows.
+    int32_t sight_glass;
+    // 1 where the evaporator coil is iced over, else 0.
+    int32_t coil_iced;
+} RimewiseObservations;
+// Observations of which nothing was looked at.
+#define RimewiseObservations_BLANK (RimewiseObservations){ .size = (uint32_t)(size_of){  }, .start_noise = RIMEWISE_NOT_KNOWN, .frost_on_compressor = RIMEWISE_NOT_KNOWN, .sight_glass = RIMEWISE_NOT_KNOWN, .coil_iced = RIMEWISE_NOT_KNOWN }
+
+// The probability and the mean severity of one cause.
+typedef struct RimewiseCauseProbability {
+    // A RimewiseCause.
+    int32_t cause;
+    // RIMEWISE_CAUSE_SEVERITY where `severity` is there.
+    uint32_t valid;
+    // Its probability, from every single cause and every pair that holds it, 0 to 1.
+    float probability;
+    // The fraction lost or added where the cause is present.
+    float severity;
+} RimewiseCauseProbability;
+
+// One reading's word for or against one cause.
+typedef struct RimewiseEvidence {
+    // A RimewiseCause.
+    int32_t cause;
+    // A RimewiseMeasurement.
+    int32_t reading;
+    // Log-odds of the cause with all readings minus with this one left out, nats; positive speaks for it.
+    float weight_nats;
+} RimewiseEvidence;
+
+// A measurement not yet taken and what it would tell.
+typedef struct RimewiseNextMeasurement {
+    // A RimewiseMeasurement.
+    int32_t measurement;
+    // A RimewiseEffort.
+    int32_t effort;
+    // The information expected on the cause, bits.
+    float information_bits;
+} RimewiseNextMeasurement;
+
+// A cause and the measurements that rule it out, or would.
+typedef struct RimewiseCauseAndMeasurements {
+    // A RimewiseCause.
+    int32_t cause;
+    // Number of entries of `measurements`.
+    uint32_t measurement_count;
+    // RimewiseMeasurement numbers, the strongest first; the rest is 0.
+    int32_t measurements[RIMEWISE_MEASUREMENTS_MAX];
+} RimewiseCauseAndMeasurements;
+
+// Something suspicious about one field of the visit.
+typedef struct RimewiseWarning {
+    // A RimewiseWarningKind.
+    int32_t kind;
+    // The field, for rimewise_field_text.
+    int32_t field;
+} RimewiseWarning;
+
+// An electrical finding with the value it rests on and the limit it was held against.
+typedef struct RimewiseFinding {
+    // A RimewiseFindingKind.
+    int32_t finding;
+    // A RimewiseUnit, of both numbers.
+    int32_t unit;
+    // RIMEWISE_FINDING_VALUE and RIMEWISE_FINDING_LIMIT; no value: the meter read open.
+    uint32_t valid;
+    // The value.
+    float value;
+    // The limit.
+    float limit;
+} RimewiseFinding;
+
+// One caution at the step it belongs to.
+typedef struct RimewiseCaution {
+    // A RimewiseCautionCode.
+    int32_t code;
+    // A RimewiseStep.
+    int32_t step;
+} RimewiseCaution;
+
+// What this machine would show if it were healthy, here and now.
+typedef struct RimewiseExpected {
+    // Which quantities are there, RimewiseExpectedValid bits; the others are 0.
+    uint32_t valid;
+    // Saturation (dew) temperature at the compressor's suction, degC.
+    struct RimewiseEstimate suction_saturation_c;
+    // Condensing temperature (mean of bubble and dew), degC.
+    struct RimewiseEstimate condensing_c;
+    // Suction pressure, kPa absolute.
+    struct RimewiseEstimate suction_pressure_kpa;
+    // Discharge pressure, kPa absolute.
+    struct RimewiseEstimate discharge_pressure_kpa;
+    // Superheat at the evaporator outlet, K.
+    struct RimewiseEstimate superheat_k;
+    // Superheat at the compressor inlet, K.
+    struct RimewiseEstimate compressor_superheat_k;
+    // Subcooling, K.
+    struct RimewiseEstimate subcooling_k;
+    // Discharge pressure over suction pressure.
+    struct RimewiseEstimate pressure_ratio;
+    // Pipe temperature at the evaporator outlet, degC.
+    struct RimewiseEstimate evaporator_outlet_c;
+    // Pipe temperature at the compressor inlet, degC.
+    struct RimewiseEstimate suction_line_c;
+    // Pipe temperature at the compressor outlet, degC.
+    struct RimewiseEstimate discharge_line_c;
+    // Pipe temperature of the liquid line, degC.
+    struct RimewiseEstimate liquid_line_c;
+    // Pipe temperature behind the drier, degC.
+    struct RimewiseEstimate drier_outlet_c;
+    // Air temperature off the evaporator, degC.
+    struct RimewiseEstimate supply_air_c;
+    // Air temperature off the condenser, degC.
+    struct RimewiseEstimate condenser_exhaust_c;
+    // Compressor current, A.
+    struct RimewiseEstimate current_a;
+    // Lowest pump-down pressure of a compressor in good order, kPa absolute.
+    struct RimewiseEstimate pump_down_kpa;
+} RimewiseExpected;
+
+// The whole answer to one visit. Entries of an array past its count are 0.
+typedef struct RimewiseReport {
+    // The size of this struct; set it before the call.
+    uint32_t size;
+    // RIMEWISE_REPORT_FITS where `fits` is there.
+    uint32_t valid;
+    // 1 where acting on `leading` is justified by the rule's stated error rates, else 0.
+    int32_t decided;
+    // The most probable RimewiseCause, `none` included.
+    int32_t leading;
+    // How probable readings as odd as these are under the best explanation, 0 to 1.
+    //
+    // Below 0.01 nothing is decided: check the readings against each other, the load, the door, the controls and the
+    // refrigerant itself.
+    float fits;
+    // All causes, most probable first.
+    struct RimewiseCauseProbability causes[RIMEWISE_CAUSES];
+    // Number of entries of `evidence`.
+    uint32_t evidence_count;
+    // The readings' words for and against the leading causes, the strongest first.
+    struct RimewiseEvidence evidence[RIMEWISE_EVIDENCE_MAX];
+    // Number of entries of `next`.
+    uint32_t next_count;
+    // What to measure next, the most telling first.
+    struct RimewiseNextMeasurement next[RIMEWISE_NEXT_MAX];
+    // Number of entries of `ruled_out`.
+    uint32_t ruled_out_count;
+    // Causes with a probability below 0.02 and what excludes them.
+    struct RimewiseCauseAndMeasurements ruled_out[RIMEWISE_CAUSES];
+    // Number of entries of `still_open`.
+    uint32_t still_open_count;
+    // The other causes and what would close them.
+    struct RimewiseCauseAndMeasurements still_open[RIMEWISE_CAUSES];
+    // Number of entries of `warnings`.
+    uint32_t warning_count;
+    // What is suspicious about the input.
+    struct RimewiseWarning warnings[RIMEWISE_WARNINGS_MAX];
+    // Number of entries of `electrical`.
+    uint32_t electrical_count;
+    // What the motor and supply readings show.
+    struct RimewiseFinding electrical[RIMEWISE_ELECTRICAL_MAX];
+    // Number of entries of `cautions`.
+    uint32_t caution_count;
+    // What to take care of, step by step.
+    struct RimewiseCaution cautions[RIMEWISE_CAUTIONS_MAX];
+    // What the readings say the machine does.
+    struct RimewiseCycle cycle;
+    // What it would do if healthy.
+    struct RimewiseExpected expected;
+} RimewiseReport;
+
+// Density, enthalpy and entropy of one state; enthalpy and entropy are on the IIR reference state.
+typedef struct RimewiseState {
+    // Mass density, kg/m3.
+    float density_kg_m3;
+    // Specific enthalpy, kJ/kg.
+    float enthalpy_kj_kg;
+    // Specific entropy, kJ/(kg K).
+    float entropy_kj_kg_k;
+} RimewiseState;
+
+// Memory of the caller for a refrigerant that is loaded from a table. Its content is private.
+typedef struct RimewiseRefrigerantStorage {
+    // Private.
+    const void *opaque[12];
+} RimewiseRefrigerantStorage;
+
+// What a refrigerant's table says of the refrigerant itself.
+typedef struct RimewiseRefrigerantInfo {
+    // The size of this struct; set it before the call.
+    uint32_t size;
+    // A RimewiseSafetyClass, 0 where no source gives one.
+    int32_t safety_class;
+    // 1 where a binary pair of the blend had no published parameters and was estimated, else 0.
+    int32_t estimated_pair;
+    // Number of components; 1 for a pure fluid.
+    uint32_t component_count;
+    // Molar mass, g/mol.
+    float molar_mass_g_mol;
+    // Critical temperature, degC.
+    float critical_c;
+    // Critical pressure, kPa absolute.
+    float critical_kpa;
+    // Bubble temperature at one standard atmosphere, degC.
+    float normal_boiling_c;
+    // Dew minus bubble temperature at one standard atmosphere, K; 0 for a pure fluid.
+    float glide_k;
+    // Lowest saturation temperature of the table, degC.
+    float temperature_min_c;
+    // Highest saturation temperature of the table, degC.
+    float temperature_max_c;
+    // Lowest pressure that both saturation curves cover, kPa absolute.
+    float pressure_min_kpa;
+    // Highest pressure that both saturation curves cover, kPa absolute.
+    float pressure_max_kpa;
+} RimewiseRefrigerantInfo;
+
+// All statuses.
+#define RimewiseStatus_ALL { RimewiseStatus_Ok, RimewiseStatus_NullPointer, RimewiseStatus_WrongSize, RimewiseStatus_UnknownCode, RimewiseStatus_NotFinite, RimewiseStatus_OutOfRange, RimewiseStatus_ShortBuffer, RimewiseStatus_UnknownDesignation, RimewiseStatus_InvalidInput, RimewiseStatus_PressureOutsideTable, RimewiseStatus_TemperatureOutsideTable, RimewiseStatus_TwoPhase, RimewiseStatus_OtherPhase, RimewiseStatus_Transcritical, RimewiseStatus_NotATable, RimewiseStatus_TableVersion, RimewiseStatus_TableLength, RimewiseStatus_TableChecksum, RimewiseStatus_TableContent, }
+
+#ifdef __cplusplus
+extern "C" {
+#endif // __cplusplus
+
+// R11: a pure fluid, safety class A1.
+extern const struct RimewiseRefrigerant rimewise_r11;
+
+// R12: a pure fluid, safety class A1.
+extern const struct RimewiseRefrigerant rimewise_r12;
+
+// R13: a pure fluid, safety class A1.
+extern const struct RimewiseRefrigerant rimewise_r13;
+
+// R13I1: a pure fluid, safety class A1.
+extern const struct RimewiseRefrigerant rimewise_r13i1;
+
+// R21: a pure fluid, safety class B1.
+extern const struct RimewiseRefrigerant rimewise_r21;
+
+// R22: a pure fluid, safety class A1.
+extern const struct RimewiseRefrigerant rimewise_r22;
+
+// R23: a pure fluid, safety class A1.
+extern const struct RimewiseRefrigerant rimewise_r23;
+
+// R32: a pure fluid, safety class A2L.
+extern const struct RimewiseRefrigerant rimewise_r32;
+
+// R40: a pure fluid, safety class B2.
+extern const struct RimewiseRefrigerant rimewise_r40;
+
+// R41: a pure fluid, safety class not known.
+extern const struct RimewiseRefrigerant rimewise_r41;
+
+// R113: a pure fluid, safety class A1.
+extern const struct RimewiseRefrigerant rimewise_r113;
+
+// R114: a pure fluid, safety class A1.
+extern const struct RimewiseRefrigerant rimewise_r114;
+
+// R115: a pure fluid, safety class A1.
+extern const struct RimewiseRefrigerant rimewise_r115;
+
+// R116: a pure fluid, safety class A1.
+extern const struct RimewiseRefrigerant rimewise_r116;
+
+// R123: a pure fluid, safety class B1.
+extern const struct RimewiseRefrigerant rimewise_r123;
+
+// R124: a pure fluid, safety class A1.
+extern const struct RimewiseRefrigerant rimewise_r124;
+
+// R125: a pure fluid, safety class A1.
+extern const struct RimewiseRefrigerant rimewise_r125;
+
+// R134a: a pure fluid, safety class A1.
+extern const struct RimewiseRefrigerant rimewise_r134a;
+
+// R141b: a pure fluid, safety class not known.
+extern const struct RimewiseRefrigerant rimewise_r141b;
+
+// R142b: a pure fluid, safety class A2.
+extern const struct RimewiseRefrigerant rimewise_r142b;
+
+// R143a: a pure fluid, safety class A2L.
+extern const struct RimewiseRefrigerant rimewise_r143a;
+
+// RE143a: a pure fluid, safety class not known.
+extern const struct RimewiseRefrigerant rimewise_re143a;
+
+// R152a: a pure fluid, safety class A2.
+extern const struct RimewiseRefrigerant rimewise_r152a;
+
+// R161: a pure fluid, safety class not known.
+extern const struct RimewiseRefrigerant rimewise_r161;
+
+// R170: a pure fluid, safety class A3.
+extern const struct RimewiseRefrigerant rimewise_r170;
+
+// RE170: a pure fluid, safety class A3.
+extern const struct RimewiseRefrigerant rimewise_re170;
+
+// R218: a pure fluid, safety class A1.
+extern const struct RimewiseRefrigerant rimewise_r218;
+
+// R227ea: a pure fluid, safety class A1.
+extern const struct RimewiseRefrigerant rimewise_r227ea;
+
+// R236ea: a pure fluid, safety class not known.
+extern const struct RimewiseRefrigerant rimewise_r236ea;
+
+// R236fa: a pure fluid, safety class A1.
+extern const struct RimewiseRefrigerant rimewise_r236fa;
+
+// R245ca: a pure fluid, safety class not known.
+extern const struct RimewiseRefrigerant rimewise_r245ca;
+
+// R245fa: a pure fluid, safety class B1.
+extern const struct RimewiseRefrigerant rimewise_r245fa;
+
+// RC270: a pure fluid, safety class not known.
+extern const struct RimewiseRefrigerant rimewise_rc270;
+
+// R290: a pure fluid, safety class A3.
+extern const struct RimewiseRefrigerant rimewise_r290;
+
+// RC318: a pure fluid, safety class A1.
+extern const struct RimewiseRefrigerant rimewise_rc318;
+
+// R365mfc: a pure fluid, safety class not known.
+extern const struct RimewiseRefrigerant rimewise_r365mfc;
+
+// R401A: a blend, safety class A1.
+extern const struct RimewiseRefrigerant rimewise_r401a;
+
+// R401B: a blend, safety class A1.
+extern const struct RimewiseRefrigerant rimewise_r401b;
+
+// R401C: a blend, safety class A1.
+extern const struct RimewiseRefrigerant rimewise_r401c;
+
+// R402A: a blend, safety class A1.
+extern const struct RimewiseRefrigerant rimewise_r402a;
+
+// R402B: a blend, safety class A1.
+extern const struct RimewiseRefrigerant rimewise_r402b;
+
+// R403A: a blend, safety class A2.
+extern const struct RimewiseRefrigerant rimewise_r403a;
+
+// R403B: a blend, safety class A1.
+extern const struct RimewiseRefrigerant rimewise_r403b;
+
+// R404A: a blend, safety class A1.
+extern const struct RimewiseRefrigerant rimewise_r404a;
+
+// R405A: a blend, safety class not known.
+extern const struct RimewiseRefrigerant rimewise_r405a;
+
+// R406A: a blend, safety class A2.
+extern const struct RimewiseRefrigerant rimewise_r406a;
+
+// R407A: a blend, safety class A1.
+extern const struct RimewiseRefrigerant rimewise_r407a;
+
+// R407B: a blend, safety class A1.
+extern const struct RimewiseRefrigerant rimewise_r407b;
+
+// R407C: a blend, safety class A1.
+extern const struct RimewiseRefrigerant rimewise_r407c;
+
+// R407D: a blend, safety class A1.
+extern const struct RimewiseRefrigerant rimewise_r407d;
+
+// R407E: a blend, safety class A1.
+extern const struct RimewiseRefrigerant rimewise_r407e;
+
+// R407F: a blend, safety class A1.
+extern const struct RimewiseRefrigerant rimewise_r407f;
+
+// R407G: a blend, safety class A1.
+extern const struct RimewiseRefrigerant rimewise_r407g;
+
+// R407H: a blend, safety class A1.
+extern const struct RimewiseRefrigerant rimewise_r407h;
+
+// R407I: a blend, safety class A1.
+extern const struct RimewiseRefrigerant rimewise_r407i;
+
+// R408A: a blend, safety class A1.
+extern const struct RimewiseRefrigerant rimewise_r408a;
+
+// R409A: a blend, safety class A1.
+extern const struct RimewiseRefrigerant rimewise_r409a;
+
+// R409B: a blend, safety class A1.
+extern const struct RimewiseRefrigerant rimewise_r409b;
+
+// R410A: a blend, safety class A1.
+extern const struct RimewiseRefrigerant rimewise_r410a;
+
+// R410B: a blend, safety class A1.
+extern const struct RimewiseRefrigerant rimewise_r410b;
+
+// R411A: a blend, safety class A2.
+extern const struct RimewiseRefrigerant rimewise_r411a;
+
+// R411B: a blend, safety class A2.
+extern const struct RimewiseRefrigerant rimewise_r411b;
+
+// R412A: a blend, safety class A2.
+extern const struct RimewiseRefrigerant rimewise_r412a;
+
+// R413A: a blend, safety class A2.
+extern const struct RimewiseRefrigerant rimewise_r413a;
+
+// R414A: a blend, safety class A1.
+extern const struct RimewiseRefrigerant rimewise_r414a;
+
+// R414B: a blend, safety class A1.
+extern const struct RimewiseRefrigerant rimewise_r414b;
+
+// R415A: a blend, safety class A2.
+extern const struct RimewiseRefrigerant rimewise_r415a;
+
+// R415B: a blend, safety class A2.
+extern const struct RimewiseRefrigerant rimewise_r415b;
+
+// R416A: a blend, safety class A1.
+extern const struct RimewiseRefrigerant rimewise_r416a;
+
+// R417A: a blend, safety class A1.
+extern const struct RimewiseRefrigerant rimewise_r417a;
+
+// R417B: a blend, safety class A1.
+extern const struct RimewiseRefrigerant rimewise_r417b;
+
+// R417C: a blend, safety class A1.
+extern const struct RimewiseRefrigerant rimewise_r417c;
+
+// R418A: a blend, safety class A2.
+extern const struct RimewiseRefrigerant rimewise_r418a;
+
+// R419A: a blend, safety class A2.
+extern const struct RimewiseRefrigerant rimewise_r419a;
+
+// R419B: a blend, safety class A2.
+extern const struct RimewiseRefrigerant rimewise_r419b;
+
+// R420A: a blend, safety class A1.
+extern const struct RimewiseRefrigerant rimewise_r420a;
+
+// R421A: a blend, safety class A1.
+extern const struct RimewiseRefrigerant rimewise_r421a;
+
+// R421B: a blend, safety class A1.
+extern const struct RimewiseRefrigerant rimewise_r421b;
+
+// R422A: a blend, safety class A1.
+extern const struct RimewiseRefrigerant rimewise_r422a;
+
+// R422B: a blend, safety class A1.
+extern const struct RimewiseRefrigerant rimewise_r422b;
+
+// R422C: a blend, safety class A1.
+extern const struct RimewiseRefrigerant rimewise_r422c;
+
+// R422D: a blend, safety class A1.
+extern const struct RimewiseRefrigerant rimewise_r422d;
+
+// R422E: a blend, safety class A1.
+extern const struct RimewiseRefrigerant rimewise_r422e;
+
+// R423A: a blend, safety class A1.
+extern const struct RimewiseRefrigerant rimewise_r423a;
+
+// R424A: a blend, safety class A1.
+extern const struct RimewiseRefrigerant rimewise_r424a;
+
+// R425A: a blend, safety class A1.
+extern const struct RimewiseRefrigerant rimewise_r425a;
+
+// R426A: a blend, safety class A1.
+extern const struct RimewiseRefrigerant rimewise_r426a;
+
+// R427A: a blend, safety class A1.
+extern const struct RimewiseRefrigerant rimewise_r427a;
+
+// R427C: a blend, safety class A1.
+extern const struct RimewiseRefrigerant rimewise_r427c;
+
+// R428A: a blend, safety class A1.
+extern const struct RimewiseRefrigerant rimewise_r428a;
+
+// R429A: a blend, safety class A3.
+extern const struct RimewiseRefrigerant rimewise_r429a;
+
+// R430A: a blend, safety class A3.
+extern const struct RimewiseRefrigerant rimewise_r430a;
+
+// R431A: a blend, safety class A3.
+extern const struct RimewiseRefrigerant rimewise_r431a;
+
+// R432A: a blend, safety class A3.
+extern const struct RimewiseRefrigerant rimewise_r432a;
+
+// R433A: a blend, safety class A3.
+extern const struct RimewiseRefrigerant rimewise_r433a;
+
+// R433B: a blend, safety class A3.
+extern const struct RimewiseRefrigerant rimewise_r433b;
+
+// R433C: a blend, safety class A3.
+extern const struct RimewiseRefrigerant rimewise_r433c;
+
+// R434A: a blend, safety class A1.
+extern const struct RimewiseRefrigerant rimewise_r434a;
+
+// R435A: a blend, safety class A3.
+extern const struct RimewiseRefrigerant rimewise_r435a;
+
+// R436A: a blend, safety class A3.
+extern const struct RimewiseRefrigerant rimewise_r436a;
+
+// R436B: a blend, safety class A3.
+extern const struct RimewiseRefrigerant rimewise_r436b;
+
+// R436C: a blend, safety class A3.
+extern const struct RimewiseRefrigerant rimewise_r436c;
+
+// R437A: a blend, safety class A1.
+extern const struct RimewiseRefrigerant rimewise_r437a;
+
+// R438A: a blend, safety class A1.
+extern const struct RimewiseRefrigerant rimewise_r438a;
+
+// R439A: a blend, safety class A2.
+extern const struct RimewiseRefrigerant rimewise_r439a;
+
+// R440A: a blend, safety class A2.
+extern const struct RimewiseRefrigerant rimewise_r440a;
+
+// R441A: a blend, safety class A3.
+extern const struct RimewiseRefrigerant rimewise_r441a;
+
+// R442A: a blend, safety class A1.
+extern const struct RimewiseRefrigerant rimewise_r442a;
+
+// R443A: a blend, safety class A3.
+extern const struct RimewiseRefrigerant rimewise_r443a;
+
+// R444A: a blend, safety class A2L.
+extern const struct RimewiseRefrigerant rimewise_r444a;
+
+// R444B: a blend, safety class A2L.
+extern const struct RimewiseRefrigerant rimewise_r444b;
+
+// R445A: a blend, safety class A2L.
+extern const struct RimewiseRefrigerant rimewise_r445a;
+
+// R446A: a blend, safety class A2L.
+extern const struct RimewiseRefrigerant rimewise_r446a;
+
+// R447A: a blend, safety class A2L.
+extern const struct RimewiseRefrigerant rimewise_r447a;
+
+// R447B: a blend, safety class A2L.
+extern const struct RimewiseRefrigerant rimewise_r447b;
+
+// R448A: a blend, safety class A1.
+extern const struct RimewiseRefrigerant rimewise_r448a;
+
+// R448B: a blend, safety class A1.
+extern const struct RimewiseRefrigerant rimewise_r448b;
+
+// R449A: a blend, safety class A1.
+extern const struct RimewiseRefrigerant rimewise_r449a;
+
+// R449B: a blend, safety class A1.
+extern const struct RimewiseRefrigerant rimewise_r449b;
+
+// R449C: a blend, safety class A1.
+extern const struct RimewiseRefrigerant rimewise_r449c;
+
+// R450A: a blend, safety class A1.
+extern const struct RimewiseRefrigerant rimewise_r450a;
+
+// R451A: a blend, safety class A2L.
+extern const struct RimewiseRefrigerant rimewise_r451a;
+
+// R451B: a blend, safety class A2L.
+extern const struct RimewiseRefrigerant rimewise_r451b;
+
+// R452A: a blend, safety class A1.
+extern const struct RimewiseRefrigerant rimewise_r452a;
+
+// R452B: a blend, safety class A2L.
+extern const struct RimewiseRefrigerant rimewise_r452b;
+
+// R452C: a blend, safety class A1.
+extern const struct RimewiseRefrigerant rimewise_r452c;
+
+// R453A: a blend, safety class A1.
+extern const struct RimewiseRefrigerant rimewise_r453a;
+
+// R454A: a blend, safety class A2L.
+extern const struct RimewiseRefrigerant rimewise_r454a;
+
+// R454B: a blend, safety class A2L.
+extern const struct RimewiseRefrigerant rimewise_r454b;
+
+// R454C: a blend, safety class A2L.
+extern const struct RimewiseRefrigerant rimewise_r454c;
+
+// R455A: a blend, safety class A2L.
+extern const struct RimewiseRefrigerant rimewise_r455a;
+
+// R456A: a blend, safety class A1.
+extern const struct RimewiseRefrigerant rimewise_r456a;
+
+// R457A: a blend, safety class A2L.
+extern const struct RimewiseRefrigerant rimewise_r457a;
+
+// R457B: a blend, safety class A2L.
+extern const struct RimewiseRefrigerant rimewise_r457b;
+
+// R457C: a blend, safety class A2L.
+extern const struct RimewiseRefrigerant rimewise_r457c;
+
+// R458A: a blend, safety class A1.
+extern const struct RimewiseRefrigerant rimewise_r458a;
+
+// R459A: a blend, safety class A2L.
+extern const struct RimewiseRefrigerant rimewise_r459a;
+
+// R459B: a blend, safety class A2L.
+extern const struct RimewiseRefrigerant rimewise_r459b;
+
+// R460A: a blend, safety class A1.
+extern const struct RimewiseRefrigerant rimewise_r460a;
+
+// R460B: a blend, safety class A1.
+extern const struct RimewiseRefrigerant rimewise_r460b;
+
+// R460C: a blend, safety class A1.
+extern const struct RimewiseRefrigerant rimewise_r460c;
+
+// R461A: a blend, safety class A1.
+extern const struct RimewiseRefrigerant rimewise_r461a;
+
+// R462A: a blend, safety class A2.
+extern const struct RimewiseRefrigerant rimewise_r462a;
+
+// R463A: a blend, safety class A1.
+extern const struct RimewiseRefrigerant rimewise_r463a;
+
+// R464A: a blend, safety class A1.
+extern const struct RimewiseRefrigerant rimewise_r464a;
+
+// R465A: a blend, safety class A2.
+extern const struct RimewiseRefrigerant rimewise_r465a;
+
+// R466A: a blend, safety class A1.
+extern const struct RimewiseRefrigerant rimewise_r466a;
+
+// R467A: a blend, safety class A2L.
+extern const struct RimewiseRefrigerant rimewise_r467a;
+
+// R469A: a blend, safety class A1.
+extern const struct RimewiseRefrigerant rimewise_r469a;
+
+// R470A: a blend, safety class A1.
+extern const struct RimewiseRefrigerant rimewise_r470a;
+
+// R470B: a blend, safety class A1.
+extern const struct RimewiseRefrigerant rimewise_r470b;
+
+// R471A: a blend, safety class A1.
+extern const struct RimewiseRefrigerant rimewise_r471a;
+
+// R472A: a blend, safety class A1.
+extern const struct RimewiseRefrigerant rimewise_r472a;
+
+// R472B: a blend, safety class A1.
+extern const struct RimewiseRefrigerant rimewise_r472b;
+
+// R474A: a blend, safety class A2L.
+extern const struct RimewiseRefrigerant rimewise_r474a;
+
+// R475A: a blend, safety class A1.
+extern const struct RimewiseRefrigerant rimewise_r475a;
+
+// R476A: a blend, safety class A1.
+extern const struct RimewiseRefrigerant rimewise_r476a;
+
+// R500: a blend, safety class A1.
+extern const struct RimewiseRefrigerant rimewise_r500;
+
+// R501: a blend, safety class A1.
+extern const struct RimewiseRefrigerant rimewise_r501;
+
+// R502: a blend, safety class A1.
+extern const struct RimewiseRefrigerant rimewise_r502;
+
+// R503: a blend, safety class not known.
+extern const struct RimewiseRefrigerant rimewise_r503;
+
+// R504: a blend, safety class not known.
+extern const struct RimewiseRefrigerant rimewise_r504;
+
+// R507A: a blend, safety class A1.
+extern const struct RimewiseRefrigerant rimewise_r507a;
+
+// R508A: a blend, safety class A1.
+extern const struct RimewiseRefrigerant rimewise_r508a;
+
+// R508B: a blend, safety class A1.
+extern const struct RimewiseRefrigerant rimewise_r508b;
+
+// R509A: a blend, safety class A1.
+extern const struct RimewiseRefrigerant rimewise_r509a;
+
+// R510A: a blend, safety class A3.
+extern const struct RimewiseRefrigerant rimewise_r510a;
+
+// R511A: a blend, safety class A3.
+extern const struct RimewiseRefrigerant rimewise_r511a;
+
+// R512A: a blend, safety class A2.
+extern const struct RimewiseRefrigerant rimewise_r512a;
+
+// R513A: a blend, safety class A1.
+extern const struct RimewiseRefrigerant rimewise_r513a;
+
+// R513B: a blend, safety class A1.
+extern const struct RimewiseRefrigerant rimewise_r513b;
+
+// R514A: a blend, safety class B1.
+extern const struct RimewiseRefrigerant rimewise_r514a;
+
+// R515A: a blend, safety class A1.
+extern const struct RimewiseRefrigerant rimewise_r515a;
+
+// R515B: a blend, safety class A1.
+extern const struct RimewiseRefrigerant rimewise_r515b;
+
+// R516A: a blend, safety class A2L.
+extern const struct RimewiseRefrigerant rimewise_r516a;
+
+// R600: a pure fluid, safety class A3.
+extern const struct RimewiseRefrigerant rimewise_r600;
+
+// R600a: a pure fluid, safety class A3.
+extern const struct RimewiseRefrigerant rimewise_r600a;
+
+// R601: a pure fluid, safety class A3.
+extern const struct RimewiseRefrigerant rimewise_r601;
+
+// R601a: a pure fluid, safety class A3.
+extern const struct RimewiseRefrigerant rimewise_r601a;
+
+// R601b: a pure fluid, safety class not known.
+extern const struct RimewiseRefrigerant rimewise_r601b;
+
+// R610: a pure fluid, safety class not known.
+extern const struct RimewiseRefrigerant rimewise_r610;
+
+// R717: a pure fluid, safety class B2L.
+extern const struct RimewiseRefrigerant rimewise_r717;
+
+// R718: a pure fluid, safety class A1.
+extern const struct RimewiseRefrigerant rimewise_r718;
+
+// R744: a pure fluid, safety class A1.
+extern const struct RimewiseRefrigerant rimewise_r744;
+
+// R744A: a pure fluid, safety class not known.
+extern const struct RimewiseRefrigerant rimewise_r744a;
+
+// R764: a pure fluid, safety class B1.
+extern const struct RimewiseRefrigerant rimewise_r764;
+
+// R1123: a pure fluid, safety class not known.
+extern const struct RimewiseRefrigerant rimewise_r1123;
+
+// R1130(E): a pure fluid, safety class B1.
+extern const struct RimewiseRefrigerant rimewise_r1130_e;
+
+// R1132(E): a pure fluid, safety class not known.
+extern const struct RimewiseRefrigerant rimewise_r1132_e;
+
+// R1140: a pure fluid, safety class B2.
+extern const struct RimewiseRefrigerant rimewise_r1140;
+
+// R1150: a pure fluid, safety class A3.
+extern const struct RimewiseRefrigerant rimewise_r1150;
+
+// R1224yd(Z): a pure fluid, safety class A1.
+extern const struct RimewiseRefrigerant rimewise_r1224yd_z;
+
+// R1233zd(E): a pure fluid, safety class A1.
+extern const struct RimewiseRefrigerant rimewise_r1233zd_e;
+
+// R1234yf: a pure fluid, safety class A2L.
+extern const struct RimewiseRefrigerant rimewise_r1234yf;
+
+// R1234ze(E): a pure fluid, safety class A2L.
+extern const struct RimewiseRefrigerant rimewise_r1234ze_e;
+
+// R1234ze(Z): a pure fluid, safety class not known.
+extern const struct RimewiseRefrigerant rimewise_r1234ze_z;
+
+// R1243zf: a pure fluid, safety class not known.
+extern const struct RimewiseRefrigerant rimewise_r1243zf;
+
+// R1270: a pure fluid, safety class A3.
+extern const struct RimewiseRefrigerant rimewise_r1270;
+
+// R1336mzz(E): a pure fluid, safety class A1.
+extern const struct RimewiseRefrigerant rimewise_r1336mzz_e;
+
+// R1336mzz(Z): a pure fluid, safety class A1.
+extern const struct RimewiseRefrigerant rimewise_r1336mzz_z;
+
+// R7146: a pure fluid, safety class not known.
+extern const struct RimewiseRefrigerant rimewise_r7146;
+
+// Gives the name of a RimewiseCautionCode as text that lives as long as the program.
+//
+// Errors: UNKNOWN_CODE.
+RimewiseStatus rimewise_caution_code_text(int32_t code, const char **text);
+
+// Gives the name of a RimewiseStep as text that lives as long as the program.
+//
+// Errors: UNKNOWN_CODE.
+RimewiseStatus rimewise_step_text(int32_t code, const char **text);
+
+// Gives the name of a RimewiseCompressorScale as text that lives as long as the program.
+//
+// Errors: UNKNOWN_CODE.
+RimewiseStatus rimewise_compressor_scale_text(int32_t code, const char **text);
+
+// Gives the name of a RimewiseCause as text that lives as long as the program.
+//
+// Errors: UNKNOWN_CODE.
+RimewiseStatus rimewise_cause_text(int32_t code, const char **text);
+
+// Gives the name of a RimewiseEffort as text that lives as long as the program.
+//
+// Errors: UNKNOWN_CODE.
+RimewiseStatus rimewise_effort_text(int32_t code, const char **text);
+
+// Gives the name of a RimewiseMeasurement as text that lives as long as the program.
+//
+// Errors: UNKNOWN_CODE.
+RimewiseStatus rimewise_measurement_text(int32_t code, const char **text);
+
+// Gives the name of a RimewiseMonitorEventKind as text that lives as long as the program.
+//
+// Errors: UNKNOWN_CODE.
+RimewiseStatus rimewise_monitor_event_kind_text(int32_t code, const char **text);
+
+// Gives the name of a RimewiseMonitorSampleProblem as text that lives as long as the program.
+//
+// Errors: UNKNOWN_CODE.
+RimewiseStatus rimewise_monitor_sample_problem_text(int32_t code, const char **text);
+
+// Gives the name of a RimewiseMonitorState as text that lives as long as the program.
+//
+// Errors: UNKNOWN_CODE.
+RimewiseStatus rimewise_monitor_state_text(int32_t code, const char **text);
+
+// Gives the name of a RimewiseFindingKind as text that lives as long as the program.
+//
+// Errors: UNKNOWN_CODE.
+RimewiseStatus rimewise_finding_kind_text(int32_t code, const char **text);
+
+// Gives the name of a RimewisePumpDownValve as text that lives as long as the program.
+//
+// Errors: UNKNOWN_CODE.
+RimewiseStatus rimewise_pump_down_valve_text(int32_t code, const char **text);
+
+// Gives the name of a RimewisePumpDownEnd as text that lives as long as the program.
+//
+// Errors: UNKNOWN_CODE.
+RimewiseStatus rimewise_pump_down_end_text(int32_t code, const char **text);
+
+// Gives the name of a RimewiseStartNoise as text that lives as long as the program.
+//
+// Errors: UNKNOWN_CODE.
+RimewiseStatus rimewise_start_noise_text(int32_t code, const char **text);
+
+// Gives the name of a RimewiseSightGlass as text that lives as long as the program.
+//
+// Errors: UNKNOWN_CODE.
+RimewiseStatus rimewise_sight_glass_text(int32_t code, const char **text);
+
+// Gives the name of a RimewiseWarningKind as text that lives as long as the program.
+//
+// Errors: UNKNOWN_CODE.
+RimewiseStatus rimewise_warning_kind_text(int32_t code, const char **text);
+
+// Gives the name of a RimewiseMetering as text that lives as long as the program.
+//
+// Errors: UNKNOWN_CODE.
+RimewiseStatus rimewise_metering_text(int32_t code, const char **text);
+
+// Gives the name of a RimewiseDuty as text that lives as long as the program.
+//
+// Errors: UNKNOWN_CODE.
+RimewiseStatus rimewise_duty_text(int32_t code, const char **text);
+
+// Computes the quantities of the cycle that the readings give, with their standard uncertainties.
+//
+// `refrigerant` NULL: not known, so only what needs no saturation. `system`, `uncertainty` NULL: nothing known, usual
+// instruments. `invalid` NULL: the field at fault is not wanted. Errors: INVALID_INPUT, UNKNOWN_CODE (both write
+// `invalid`), WRONG_SIZE.
+RimewiseStatus rimewise_cycle(const struct RimewiseRefrigerant *refrigerant,
+                              const struct RimewiseSystem *system,
+                              const struct RimewiseReadings *readings,
+                              const struct RimewiseUncertainty *uncertainty,
+                              struct RimewiseCycle *cycle,
+                              struct RimewiseInvalid *invalid);
+
+// Diagnoses one visit.
+//
+// `refrigerant` NULL: not known, so pressures are not interpreted. `system`, `observations`, `uncertainty` NULL:
+// nothing known, nothing observed, usual instruments. `readings` must be there. `report->size` must be set before the
+// call. `invalid` NULL: the field at fault is not wanted; else `invalid->size` must be set.
+// Errors: INVALID_INPUT and UNKNOWN_CODE (both write `invalid`), WRONG_SIZE.
+RimewiseStatus rimewise_diagnose(const struct RimewiseRefrigerant *refrigerant,
+                                 const struct RimewiseSystem *system,
+                                 const struct RimewiseReadings *readings,
+                                 const struct RimewiseObservations *observations,
+                                 const struct RimewiseUncertainty *uncertainty,
+                                 struct RimewiseReport *report,
+                                 struct RimewiseInvalid *invalid);
+
+// Diagnoses one visit to a machine of which readings are recorded from when it was good.
+//
+// As rimewise_diagnose, with `record`, an array of `record_count` readings, each of `record->size` bytes. What is
+// known is used in the order record, target pressures, temperature differences, what is usual. Needs 3 KiB more stack.
+// Errors: OUT_OF_RANGE where `record_count` is above RIMEWISE_RECORD_MAX.
+RimewiseStatus rimewise_diagnose_with_record(const struct RimewiseRefrigerant *refrigerant,
+                                             const struct RimewiseSystem *system,
+                                             const struct RimewiseReadings *readings,
+                                             const struct RimewiseObservations *observations,
+                                             const struct RimewiseUncertainty *uncertainty,
+                                             const struct RimewiseReadings *record,
+                                             uint32_t record_count,
+                                             struct RimewiseReport *report,
+                                             struct RimewiseInvalid *invalid);
+
+// Gives the section and the name of a field of the visit: "readings" and "suction_pressure_kpa".
+//
+// `field` is the number in RimewiseInvalid or RimewiseWarning. A reading has the number of its RimewiseMeasurement,
+// and so has an observation; the fields of the system have numbers from 300, those of the uncertainty from 360.
+// Errors: UNKNOWN_CODE.
+RimewiseStatus rimewise_field_text(int32_t field,
+                                   const char **section,
+                                   const char **name);
+
+// Makes a system of which nothing is known.
+//
+// `size` is sizeof(*system), which is also stored in the struct. Errors: WRONG_SIZE.
+RimewiseStatus rimewise_system_clear(struct RimewiseSystem *system, uint32_t size);
+
+// Makes readings of which nothing was measured.
+//
+// `size` is sizeof(*readings), which is also stored in the struct. Errors: WRONG_SIZE.
+RimewiseStatus rimewise_readings_clear(struct RimewiseReadings *readings, uint32_t size);
+
+// Makes observations of which nothing was looked at.
+//
+// `size` is sizeof(*observations), which is also stored in the struct. Errors: WRONG_SIZE.
+RimewiseStatus rimewise_observations_clear(struct RimewiseObservations *observations, uint32_t size);
+
+// Makes uncertainties that take the usual values.
+//
+// `size` is sizeof(*uncertainty), which is also stored in the struct. Errors: WRONG_SIZE.
+RimewiseStatus rimewise_uncertainty_clear(struct RimewiseUncertainty *uncertainty, uint32_t size);
+
+// Finds the dew temperature at a pressure: where the last liquid has evaporated.
+//
+// `pressure_kpa` absolute. Writes `temperature_c`. Superheat is a pipe temperature minus this. Errors:
+// PRESSURE_OUTSIDE_TABLE, TRANSCRITICAL, NOT_FINITE.
+RimewiseStatus rimewise_dew_temperature(const struct RimewiseRefrigerant *refrigerant,
+                                        float pressure_kpa,
+                                        float *temperature_c);
+
+// Finds the bubble temperature at a pressure: where the first bubble forms.
+//
+// `pressure_kpa` absolute. Writes `temperature_c`. Subcooling is this minus a pipe temperature. Errors:
+// PRESSURE_OUTSIDE_TABLE, TRANSCRITICAL, NOT_FINITE.
+RimewiseStatus rimewise_bubble_temperature(const struct RimewiseRefrigerant *refrigerant,
+                                           float pressure_kpa,
+                                           float *temperature_c);
+
+// Finds the dew pressure at a temperature.
+//
+// Writes `pressure_kpa`, absolute. Errors: TEMPERATURE_OUTSIDE_TABLE, TRANSCRITICAL, NOT_FINITE.
+RimewiseStatus rimewise_dew_pressure(const struct RimewiseRefrigerant *refrigerant,
+                                     float temperature_c,
+                                     float *pressure_kpa);
+
+// Finds the bubble pressure at a temperature.
+//
+// Writes `pressure_kpa`, absolute. Errors: TEMPERATURE_OUTSIDE_TABLE, TRANSCRITICAL, NOT_FINITE.
+RimewiseStatus rimewise_bubble_pressure(const struct RimewiseRefrigerant *refrigerant,
+                                        float temperature_c,
+                                        float *pressure_kpa);
+
+// Tells the phase at a pressure and a temperature.
+//
+// `pressure_kpa` absolute. Writes `phase`, a RimewisePhase. Errors: PRESSURE_OUTSIDE_TABLE, TRANSCRITICAL,
+// NOT_FINITE.
+RimewiseStatus rimewise_phase(const struct RimewiseRefrigerant *refrigerant,
+                              float pressure_kpa,
+                              float temperature_c,
+                              int32_t *phase);
+
+// Finds the properties of vapor at a pressure and a temperature.
+//
+// `pressure_kpa` absolute. Answers from 2 K below the dew point to 160 K above it. Errors: PRESSURE_OUTSIDE_TABLE,
+// TEMPERATURE_OUTSIDE_TABLE, TWO_PHASE, OTHER_PHASE, TRANSCRITICAL, NOT_FINITE.
+RimewiseStatus rimewise_vapor(const struct RimewiseRefrigerant *refrigerant,
+                              float pressure_kpa,
+                              float temperature_c,
+                              struct RimewiseState *state);
+
+// Finds the properties of liquid at a pressure and a temperature.
+//
+// `pressure_kpa` absolute. Answers from 2 K above the bubble point to 60 K below it, not below the table's lowest
+// temperature. Errors: as rimewise_vapor.
+RimewiseStatus rimewise_liquid(const struct RimewiseRefrigerant *refrigerant,
+                               float pressure_kpa,
+                               float temperature_c,
+                               struct RimewiseState *state);
+
+// Finds the properties of saturated vapor at a pressure, at its dew temperature.
+//
+// `pressure_kpa` absolute. Errors: PRESSURE_OUTSIDE_TABLE, TRANSCRITICAL, NOT_FINITE.
+RimewiseStatus rimewise_saturated_vapor(const struct RimewiseRefrigerant *refrigerant,
+                                        float pressure_kpa,
+                                        struct RimewiseState *state);
+
+// Finds the properties of saturated liquid at a pressure, at its bubble temperature.
+//
+// `pressure_kpa` absolute. Errors: PRESSURE_OUTSIDE_TABLE, TRANSCRITICAL, NOT_FINITE.
+RimewiseStatus rimewise_saturated_liquid(const struct RimewiseRefrigerant *refrigerant,
+                                         float pressure_kpa,
+                                         struct RimewiseState *state);
+
+// Finds the temperature of vapor from its pressure and enthalpy.
+//
+// `pressure_kpa` absolute. The inverse of rimewise_vapor. Errors: PRESSURE_OUTSIDE_TABLE, TWO_PHASE (an enthalpy
+// below that of vapor), TEMPERATURE_OUTSIDE_TABLE, TRANSCRITICAL, NOT_FINITE.
+RimewiseStatus rimewise_vapor_temperature_at_enthalpy(const struct RimewiseRefrigerant *refrigerant,
+                                                      float pressure_kpa,
+                                                      float enthalpy_kj_kg,
+                                                      float *temperature_c);
+
+// Finds the temperature of vapor from its pressure and entropy.
+//
+// `pressure_kpa` absolute. With the discharge pressure and the entropy at the compressor's inlet this is the
+// isentropic discharge temperature. Errors: as rimewise_vapor_temperature_at_enthalpy.
+RimewiseStatus rimewise_vapor_temperature_at_entropy(const struct RimewiseRefrigerant *refrigerant,
+                                                     float pressure_kpa,
+                                                     float entropy_kj_kg_k,
+                                                     float *temperature_c);
+
+// Finds a built-in refrigerant by its designation or common name, as people write it.
+//
+// `designation` ends with NUL: "R404A", "R-404A", "r404a", "404A", "R290", "propane". Writes the refrigerant, which
+// lives as long as the program. Links every built-in table: where the refrigerant is fixed, name its constant
+// instead. Errors: UNKNOWN_DESIGNATION.
+RimewiseStatus rimewise_refrigerant_find(const char *designation,
+                                         const struct RimewiseRefrigerant **refrigerant);
+
+// Gives the built-in refrigerant at a position of the list, from 0, in the order of the designations.
+//
+// Links every built-in table. Errors: OUT_OF_RANGE past the end, which is how a loop over all ends.
+RimewiseStatus rimewise_refrigerant_at(uint32_t position, const struct RimewiseRefrigerant **refrigerant);
+
+// Loads a refrigerant from a table that the property compiler wrote, after checking all of it.
+//
+// The table stays where it is (flash or RAM): `table` and `storage` must both outlive every use of the refrigerant,
+// and neither may be changed meanwhile. Writes the refrigerant, whose address is that of `storage`.
+// Errors: NOT_A_TABLE, TABLE_VERSION, TABLE_LENGTH, TABLE_CHECKSUM, TABLE_CONTENT.
+RimewiseStatus rimewise_refrigerant_load(const uint8_t *table,
+                                         uint32_t length,
+                                         struct RimewiseRefrigerantStorage *storage,
+                                         const struct RimewiseRefrigerant **refrigerant);
+
+// Tells what a refrigerant is: safety class, critical point, range of its table.
+//
+// `info->size` must be set before the call.
+RimewiseStatus rimewise_refrigerant_info(const struct RimewiseRefrigerant *refrigerant,
+                                         struct RimewiseRefrigerantInfo *info);
+
+// Writes a refrigerant's designation, such as "R404A", ended by NUL.
+//
+// `capacity` is the size of `buffer` in bytes; 24 hold every built-in designation. Writes `length`, without the NUL.
+// Errors: SHORT_BUFFER, with nothing written but `length`.
+RimewiseStatus rimewise_refrigerant_designation(const struct RimewiseRefrigerant *refrigerant,
+                                                char *buffer,
+                                                uint32_t capacity,
+                                                uint32_t *length);
+
+// Writes one component of a refrigerant: its designation, ended by NUL, and its mass fraction, 0 to 1.
+//
+// `position` counts from 0 to `component_count` - 1. `buffer`, `capacity` and `length` as in
+// rimewise_refrigerant_designation. Errors: OUT_OF_RANGE, SHORT_BUFFER.
+RimewiseStatus rimewise_refrigerant_component(const struct RimewiseRefrigerant *refrigerant,
+                                              uint32_t position,
+                                              char *buffer,
+                                              uint32_t capacity,
+                                              uint32_t *length,
+                                              float *mass_fraction);
+
+// Gives a unit as text: "uF".
+//
+// `code` is a RimewiseUnit. Errors: UNKNOWN_CODE.
+RimewiseStatus rimewise_unit_text(int32_t code, const char **text);
+
+// Gives a status as a short English text that lives as long as the program.
+//
+// Errors: UNKNOWN_CODE.
+RimewiseStatus rimewise_status_text(int32_t status, const char **text);
+
+// Finds the pressure of the standard atmosphere at an altitude.
+//
+// `altitude_m` in metres above sea level, held at the nearer end of -500 m to 11,000 m. Writes `pressure_kpa`,
+// absolute. Errors: NOT_FINITE. Source: ICAO Doc 7488, manual of the standard atmosphere.
+RimewiseStatus rimewise_atmosphere_at_altitude(float altitude_m,
+                                               float *pressure_kpa);
+
+// Converts a pressure from a unit into kPa absolute.
+//
+// `unit` is a RimewisePressureUnit. `atmosphere_kpa` is the local atmosphere, from
+// rimewise_atmosphere_at_altitude or a barometer (station pressure), and is not used for the absolute units.
+// Errors: UNKNOWN_CODE, NOT_FINITE.
+RimewiseStatus rimewise_pressure_to_kpa(float value, int32_t unit, float atmosphere_kpa, float *pressure_kpa);
+
+// Converts a pressure from kPa absolute into a unit.
+//
+// `unit` and `atmosphere_kpa` as in rimewise_pressure_to_kpa. A gauge value is negative under vacuum.
+// Errors: UNKNOWN_CODE, NOT_FINITE.
+RimewiseStatus rimewise_pressure_from_kpa(float pressure_kpa,
+                                          int32_t unit,
+                                          float atmosphere_kpa,
+                                          float *value);
+
+// Converts a temperature from a unit into degC.
+//
+// `unit` is a RimewiseTemperatureUnit. Errors: UNKNOWN_CODE, NOT_FINITE.
+RimewiseStatus rimewise_temperature_to_c(float value, int32_t unit, float *temperature_c);
+
+// Converts a temperature from degC into a unit.
+//
+// `unit` is a RimewiseTemperatureUnit. Errors: UNKNOWN_CODE, NOT_FINITE.
+RimewiseStatus rimewise_temperature_from_c(float temperature_c, int32_t unit, float *value);
+
+// Converts a temperature difference from K into a unit: 10 K are 18 degF of difference.
+//
+// `unit` is a RimewiseTemperatureUnit. Errors: UNKNOWN_CODE, NOT_FINITE.
+RimewiseStatus rimewise_difference_from_k(float difference_k, int32_t unit, float *value);
+
+// Converts a temperature difference from a unit into K.
+//
+// `unit` is a RimewiseTemperatureUnit. Errors: UNKNOWN_CODE, NOT_FINITE.
+RimewiseStatus rimewise_difference_to_k(float value, int32_t unit, float *difference_k);
+
+// Gives the version of the library that is linked: major * 65536 + minor * 256 + patch.
+//
+// A program built from this header was built for RIMEWISE_VERSION_MAJOR, _MINOR and _PATCH.
+uint32_t rimewise_version(void);
+
+#ifdef __cplusplus
+}  // extern "C"
+#endif  // __cplusplus
+
+#endif  /* RIMEWISE_H */

@@ -620,6 +620,14 @@ fn a_pump_down_stopped_by_its_control_is_only_a_bound() {
 }
 
 #[test]
+fn a_pump_down_whose_end_nobody_noted_claims_less_than_a_limit() {
+    let noted = test(150.0, None, PumpDownEnd::Limit);
+    let unsaid = PumpDown { ended_by: None, ..noted };
+    let (noted, unsaid) = (ratio(&noted, Cause::None), ratio(&unsaid, Cause::None));
+    assert!(1.0 < unsaid && unsaid < 0.5 * noted, "{unsaid} of {noted}");
+}
+
+#[test]
 fn a_compressor_that_stops_high_and_creeps_up_is_weak_and_no_undercharge() {
     let stops = test(160.0, Some(6.0), PumpDownEnd::Limit);
     let r = ratio(&stops, Cause::None);

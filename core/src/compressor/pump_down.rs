@@ -18,7 +18,7 @@ pub struct PumpDown {
     pub rise_kpa_per_min: Option<f32>,
     /// The valve that was closed; not said: taken as a liquid-line valve, which claims less.
     pub valve: Option<PumpDownValve>,
-    /// What ended the test; not said: taken as the limit.
+    /// What ended the test; not said: most likely the limit, and weighed with that doubt.
     pub ended_by: Option<PumpDownEnd>,
 }
 
@@ -46,6 +46,8 @@ const LIMIT_SPREAD: f32 = 0.55;
 const LIMIT_SPREAD_LIQUID_LINE: f32 = 0.70;
 /// Probability that a test says nothing: a valve that did not close, a gauge before the wrong port.
 const SPOILT: f32 = 0.04;
+/// The same where nobody said what ended the test: it may have been stopped on the way down.
+const UNSAID: f32 = 0.25;
 /// Width of the logarithm of pressure over which a spoilt test may end anywhere.
 const SPOILT_WIDTH: f32 = 3.0;
 /// Severities over which a weak compressor is averaged, fraction of flow lost.
@@ -64,16 +66,16 @@ pub fn limit_kpa(conditions: &Conditions, flow_loss: f32) -> Option<Estimate> {
     if ![d, p0, d0].into_iter().all(positive) || !(0.0..=0.95).contains(&flow_loss) || p0 >= d0 {
         return None;
     }
-    let filled = |p: f32| p * (1.0 + CLEARANCE - CLEARANCE * libm::powf(d / p, 1.0 / EXPONENT));
+    let filled = |p: f32, d: f32| p * (1.0 + CLEARANCE - CLEARANCE * libm::powf(d / p, 1.0 / EXPONENT));
     let loss = GOOD_LOSS + (1.0 - GOOD_LOSS) * flow_loss;
-    let leak = loss * filled(p0 * (d / d0).max(1.0e-6)).max(0.0);
-    // The left side rises with p from below zero; halve the interval between a hard vacuum and the discharge.
-    let (mut low, mut high) = (1.0e-4 * d, d);
-    for _ in 0..32 {
-        let middle = 0.5 * (low + high);
-        if filled(middle) < leak { low = middle } else { high = middle }
+    let leak = loss * (filled(p0, d0) * (d / d0)).max(0.0);
+    // p = (leak + C d^(1/n) p^(1 - 1/n))/(1 + C): the small exponent takes eleven twelfths of the error each time.
+    let expansion = CLEARANCE * libm::powf(d, 1.0 / EXPONENT);
+    let mut limit = d;
+    for _ in 0..6 {
+        limit = (leak + expansion * libm::powf(limit, 1.0 - 1.0 / EXPONENT)) / (1.0 + CLEARANCE);
     }
-    Estimate::new(high, LIMIT_SPREAD * high)
+    Estimate::new(limit, LIMIT_SPREAD * limit)
 }
 
 /// Computes the natural logarithm of how probable an observation is for a compressor that lost a fraction of flow.
@@ -92,9 +94,8 @@ pub fn ln_likelihood(observation: &PumpDown, conditions: &Conditions, flow_loss:
         Some(PumpDownEnd::LowPressureControl | PumpDownEnd::Technician) => {
             (1.0 - SPOILT) * below((seen - expected) / spread) + SPOILT
         }
-        Some(PumpDownEnd::Limit) | None => {
-            (1.0 - SPOILT) * density(seen, expected, spread) + SPOILT / SPOILT_WIDTH
-        }
+        Some(PumpDownEnd::Limit) => (1.0 - SPOILT) * density(seen, expected, spread) + SPOILT / SPOILT_WIDTH,
+        None => (1.0 - UNSAID) * density(seen, expected, spread) + UNSAID / SPOILT_WIDTH,
     };
     let held = match observation.rise_kpa_per_min {
         Some(rise) if suction_service && rise.is_finite() => rise_density(rise, flow_loss),

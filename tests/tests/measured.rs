@@ -66,7 +66,8 @@ fn visit(readings: Value, record: Value) -> String {
 #[test]
 fn the_measured_heat_pump_reproduces_its_printed_superheat_and_subcooling() {
     for (n, row) in nist().iter().enumerate() {
-        let report: Value = serde_json::from_str(&answer_visit(&visit(nist_readings(row), json!([])))).unwrap();
+        let report: Value =
+            serde_json::from_str(&answer_visit(&visit(nist_readings(row), json!([])))).unwrap();
         assert_eq!(report["status"], "ok", "{report}");
         let fahrenheit = |key: &str| 1.8 * report["cycle"][key]["value"].as_f64().unwrap() as f32;
         let superheat = fahrenheit("superheat_k");
@@ -85,7 +86,8 @@ fn with_one_test_as_its_record_the_healthy_heat_pump_has_no_decided_fault() {
                 continue;
             }
             let record = json!([{ "readings": nist_readings(then) }]);
-            let report: Value = serde_json::from_str(&answer_visit(&visit(nist_readings(now), record))).unwrap();
+            let report: Value =
+                serde_json::from_str(&answer_visit(&visit(nist_readings(now), record))).unwrap();
             let fault = report["decided"] == true && report["leading"] != "none";
             assert!(!fault, "record {a}, test {b}: {} {}", report["leading"], report["causes"]);
         }

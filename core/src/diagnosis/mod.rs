@@ -33,6 +33,8 @@ use heapless::Vec;
 use next_measurement::{CANDIDATES, information, measurement};
 use posterior::{Judge, Posterior};
 use signature::Ladder;
+#[cfg(test)]
+pub(crate) use signature::ladder;
 use symptom::{CHANNELS, Measured, READING};
 
 /// The diagnosis part of a report.

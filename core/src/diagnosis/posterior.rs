@@ -345,7 +345,10 @@ impl Posterior {
         let odds = tally.ln_odds();
         // Evidence of a channel is its word when no reading is wrong; evidence of the rest stands beside all.
         let mut channel_word = [[0.0; Cause::COUNT]; CHANNELS];
-        for (word, tally) in channel_word.iter_mut().zip(&without_channel) {
+        for ((word, tally), given) in channel_word.iter_mut().zip(&without_channel).zip(judge.given) {
+            if !given {
+                continue;
+            }
             let without = tally.ln_odds();
             for ((word, with), without) in word.iter_mut().zip(clean_odds).zip(without) {
                 *word = with - without;

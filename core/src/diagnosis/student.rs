@@ -127,3 +127,56 @@ pub(crate) fn tail(square: f32, channels: usize) -> f32 {
     let series = 1.0 + b * z + b * (b + 1.0) / 2.0 * z * z + b * (b + 1.0) * (b + 2.0) / 6.0 * z * z * z;
     (1.0 - base * series).max(0.0).min(1.0)
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use approx::assert_relative_eq;
+
+    #[test]
+    fn the_tail_matches_tables_of_the_f_distribution() {
+        // Upper 5 % and 1 % points of F(d, 8), any handbook of statistics: 5.318 (1), 4.066 (3), 3.347 (10); 11.259 (1).
+        for (channels, f, p) in [(1, 5.318, 0.05), (3, 4.066, 0.05), (10, 3.347, 0.05), (1, 11.259, 0.01)] {
+            assert_relative_eq!(tail(channels as f32 * f, channels), p, max_relative = 2e-3);
+        }
+        assert_eq!(tail(0.0, 4), 1.0);
+    }
+
+    #[test]
+    fn the_density_of_one_channel_is_students() {
+        // Student's t density with 8 degrees of freedom at 0: G(4.5) / (sqrt(8 pi) G(4)) = 0.386699.
+        assert_relative_eq!(libm::expf(ln_student(0.0, 1, 0.0)), 0.386_699, max_relative = 1e-4);
+    }
+
+    #[test]
+    fn a_factor_gives_back_distances_and_left_out_channels() {
+        let mut covariance = [[0.0; CHANNELS]; CHANNELS];
+        for i in 0..CHANNELS {
+            covariance[i][i] = 1.0;
+        }
+        // Two channels with correlation 0.6.
+        covariance[0] = {
+            let mut row = covariance[0];
+            row[0] = 4.0;
+            row[1] = 1.2;
+            row
+        };
+        covariance[1] = {
+            let mut row = covariance[1];
+            row[0] = 1.2;
+            row[1] = 1.0;
+            row
+        };
+        let factor = Factor::new(&covariance).unwrap();
+        assert_relative_eq!(factor.ln_det, libm::logf(4.0 - 1.44), max_relative = 1e-5);
+        let mut v = [0.0; CHANNELS];
+        (v[0], v[1]) = (2.0, -1.0);
+        let white = factor.whiten(&v);
+        let square: f32 = white.iter().map(|w| w * w).sum();
+        // v^T S^-1 v with S^-1 = [[1, -1.2], [-1.2, 4]] / 2.56.
+        assert_relative_eq!(square, (4.0 + 2.0 * 2.4 + 4.0) / 2.56, max_relative = 1e-5);
+        let weighted = factor.back(&white);
+        let without = square - weighted[0] * weighted[0] / factor.precision()[0];
+        assert_relative_eq!(without, 1.0, max_relative = 1e-4);
+    }
+}

@@ -92,11 +92,9 @@ fn identity(fluid: &Refrigerant<'_>) -> String {
         out.open();
         out.name("component");
         out.text(part.name);
-        // Compositions are published to a tenth of a mass percent; the fraction's binary32 rounding is not shown.
-        let percent = f64::from(
-            (part.mass_fraction * 1.0e6) as u32 + u32::from((part.mass_fraction * 1.0e7) as u32 % 10 >= 5),
-        ) / 1.0e4;
-        out.number("mass_percent", percent as f32);
+        // Compositions are published to a tenth of a mass percent or so; the fraction's binary32 rounding is not shown.
+        let hundredths = libm::roundf(part.mass_fraction * 1.0e4);
+        out.number("mass_percent", hundredths / 100.0);
         out.close();
     });
     out.name("safety_class");

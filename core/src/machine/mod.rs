@@ -7,6 +7,8 @@
 
 mod calibrate;
 pub(crate) mod design;
+#[cfg(test)]
+mod directions;
 mod fluid;
 mod newton;
 pub(crate) mod nuisance;

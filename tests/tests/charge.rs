@@ -1,6 +1,7 @@
-//! Hose, weigh-in, charge indicator, standing pressure, blend handling and decision, against values of others.
+//! Hose, weigh-in, charge indicator, standing pressure, handling, cautions and decision, against values of others.
 #![allow(clippy::disallowed_methods, reason = "a check on the host, against std's own functions")]
 
+use rimewise::caution::{Caution, CautionCode, Step, cautions};
 use rimewise::charge::composition::{self, ChargeAs};
 use rimewise::charge::hose::{self, Hose};
 use rimewise::charge::indicator::{self, Blindness, Blinds, Charge, State};
@@ -9,7 +10,9 @@ use rimewise::charge::weigh_in::{self, Plan, WeighIn};
 use rimewise::decision::{self, Action, Costs};
 use rimewise::diagnosis::cause::Cause;
 use rimewise::estimate::Estimate;
+use rimewise::measurement::Measurement;
 use rimewise::quantity::{Pressure, Temperature};
+use rimewise::readings::{Readings, Visit};
 use rimewise::refrigerant::data::{R134A, R290, R404A, R407C};
 use rimewise::refrigerant::{Phase, SafetyClass};
 
@@ -217,6 +220,75 @@ fn blends_are_charged_as_liquid_and_unknown_classes_count_as_the_worst() {
     assert!(blend.charge_as == ChargeAs::LiquidOnly && blend.leak_shifts_composition && !blend.flammable);
     let unknown = composition::handling(None, None);
     assert!(unknown.flammable && unknown.toxic && unknown.charge_as == ChargeAs::LiquidOnly);
+}
+
+// ---- cautions
+
+fn has(list: &[Caution], step: Step, code: CautionCode) -> bool {
+    list.contains(&Caution { code, step })
+}
+
+/// A visit with gauges on the machine.
+fn gauged() -> Visit<'static> {
+    let readings = Readings { suction_pressure_kpa: Some(210.0), ..Readings::default() };
+    Visit { readings, ..Visit::default() }
+}
+
+#[test]
+fn a_class_without_a_source_counts_as_flammable_and_toxic() {
+    use CautionCode as C;
+    let unknown = cautions(None, None, &gauged(), &[]);
+    for step in [Step::Gauges, Step::Charging, Step::OpensSystem] {
+        assert!(has(&unknown, step, C::Flammable) && has(&unknown, step, C::Toxic), "{step:?}");
+    }
+    assert!(has(&unknown, Step::Charging, C::BlendChargeLiquid), "an unknown glide counts as large");
+    // ASHRAE Standard 34: R-134a A1, R-290 A3, R-717 B2L.
+    let of = |class| cautions(Some(class), Some(0.0), &gauged(), &[]);
+    let either =
+        |list: &[Caution]| (has(list, Step::Gauges, C::Flammable), has(list, Step::Gauges, C::Toxic));
+    assert_eq!(either(&of(SafetyClass::A1)), (false, false));
+    assert_eq!(either(&of(SafetyClass::A3)), (true, false));
+    assert_eq!(either(&of(SafetyClass::B2L)), (true, true));
+    assert!(!has(&of(SafetyClass::A1), Step::Charging, C::BlendChargeLiquid));
+}
+
+#[test]
+fn each_step_brings_its_own_cautions_and_no_other() {
+    use CautionCode as C;
+    let class = Some(SafetyClass::A1);
+    let nothing = cautions(class, Some(0.0), &Visit::default(), &[]);
+    assert!(nothing.is_empty(), "{nothing:?}");
+    let ohms = Readings { winding_run_ohm: Some(2.4), ..Readings::default() };
+    let meter = cautions(class, Some(0.0), &Visit { readings: ohms, ..Visit::default() }, &[]);
+    assert!(meter.iter().all(|c| c.step == Step::Electrical), "{meter:?}");
+    for code in [C::LiveTerminals, C::TerminalVenting, C::Capacitor, C::NoVacuumEnergise] {
+        assert!(has(&meter, Step::Electrical, code), "{code:?}");
+    }
+    // What is only suggested counts as well.
+    let suggested = cautions(class, Some(0.0), &Visit::default(), &[Measurement::PumpDown]);
+    for code in [C::KeepSafetyControls, C::NoVacuumPumpDown] {
+        assert!(has(&suggested, Step::PumpDown, code), "{code:?}");
+    }
+    for code in [C::RecoveryLaw, C::AirInCircuit, C::Asphyxiation, C::Pressure] {
+        assert!(has(&suggested, Step::OpensSystem, code), "{code:?}");
+    }
+}
+
+#[test]
+fn the_longest_list_of_cautions_fits_and_every_caution_has_its_sentence() {
+    let mut readings = Readings::default();
+    for index in 0..Readings::FIELDS.len() {
+        *readings.number_mut(index).expect("an index below the number of fields") = Some(1.0);
+    }
+    let list = cautions(None, None, &Visit { readings, ..Visit::default() }, &[]);
+    assert!(list.len() < list.capacity(), "{} of {}", list.len(), list.capacity());
+    assert!(has(&list, Step::OpensSystem, CautionCode::AirInCircuit), "the last of the list");
+    let mut texts: Vec<&str> =
+        CautionCode::ALL.iter().map(|code| Caution { code: *code, step: Step::Look }.text()).collect();
+    assert!(texts.iter().all(|t| t.ends_with('.') && t.len() < 200 && !t.contains("  ")), "{texts:?}");
+    texts.sort_unstable();
+    texts.dedup();
+    assert_eq!(texts.len(), CautionCode::ALL.len(), "no sentence stands twice");
 }
 
 // ---- decision

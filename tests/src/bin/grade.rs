@@ -1,42 +1,108 @@
 //! Makes cases with the rig and grades what the library says about them.
 //!
-//! * `grade` writes `tests/GRADES.md` and `tests/grades.json`; `--half setting|grading|all`, `--check` compares only.
+//! * `grade` writes `tests/GRADES.md` and `tests/grades.json`. `--half setting|grading|all` prints one half only,
+//!   `--check` compares with what is committed instead of writing.
 //! * `grade -- generate --seed 1 --visits 2000 --out FILE.jsonl` writes cases, one JSON object a line.
 //! * `grade -- ladder` works the severities of every cause on every type out anew.
+//! * `grade -- sweep TYPE` prints every cause's sweep on one type, a CSV.
 
-use rimewise_tests::rig::set;
-use serde_json::json;
-use std::io::Write;
+use rimewise_tests::rig::grader::report;
+use rimewise_tests::rig::set::{self, Run};
+use serde_json::{Value, json};
+use std::path::{Path, PathBuf};
+use std::process::ExitCode;
+
+/// Seed and number of visits of the committed grades.
+const SEED: u64 = 1;
+const VISITS: u64 = 2000;
+/// How far a committed figure may move before the check fails: shares and nats.
+const TOLERANCE: f64 = 0.01;
 
 fn option(args: &[String], name: &str) -> Option<String> {
     args.iter().position(|a| a == name).and_then(|i| args.get(i + 1)).cloned()
 }
 
-fn main() {
+fn main() -> ExitCode {
     let args: Vec<String> = std::env::args().skip(1).collect();
     let half = option(&args, "--half").unwrap_or_else(|| "all".into());
-    let seed: u64 = option(&args, "--seed").and_then(|s| s.parse().ok()).unwrap_or(1);
-    let visits: u64 = option(&args, "--visits").and_then(|s| s.parse().ok()).unwrap_or(2000);
-    match args.first().map(String::as_str) {
-        Some("generate") => {
-            let run = set::run(&set::types(&half), seed, visits);
-            let out = option(&args, "--out").unwrap_or_else(|| "visits.jsonl".into());
-            let mut text = String::new();
-            for c in &run.cases {
-                text.push_str(&json!({"visit": c.visit, "truth": c.truth}).to_string());
-                text.push('\n');
-            }
-            let mut file = std::fs::File::create(&out).expect("the file can be created");
-            file.write_all(text.as_bytes()).expect("the file can be written");
-            println!("{} visits to {out}", run.cases.len());
-            for (reason, n) in &run.rejected {
-                println!("rejected, {}: {n}", reason.word());
-            }
-            println!("worst imbalance: energy {:.1e}, mass {:.1e}", run.imbalance.0, run.imbalance.1);
-        }
+    let seed: u64 = option(&args, "--seed").and_then(|s| s.parse().ok()).unwrap_or(SEED);
+    let visits: u64 = option(&args, "--visits").and_then(|s| s.parse().ok()).unwrap_or(VISITS);
+    let result = match args.first().map(String::as_str) {
+        Some("generate") => generate(&half, seed, visits, option(&args, "--out")),
         Some("ladder") => {
-            println!("{}", serde_json::to_string_pretty(&set::ladder()).expect("numbers and names only"));
+            println!("{:#}", set::ladder());
+            Ok(())
         }
-        _ => {}
+        Some("sweep") => {
+            print!("{}", set::sweeps(args.get(1).map_or("", String::as_str)));
+            Ok(())
+        }
+        _ => grade(&half, seed, visits, &args),
+    };
+    match result {
+        Ok(()) => ExitCode::SUCCESS,
+        Err(why) => {
+            eprintln!("grade: {why}");
+            ExitCode::FAILURE
+        }
     }
+}
+
+fn lines(run: &Run) -> String {
+    run.cases.iter().map(|c| json!({"visit": c.visit, "truth": c.truth}).to_string() + "\n").collect()
+}
+
+fn generate(half: &str, seed: u64, visits: u64, out: Option<String>) -> Result<(), String> {
+    let run = set::run(&set::types(half), seed, visits);
+    let out = out.unwrap_or_else(|| "visits.jsonl".into());
+    std::fs::write(&out, lines(&run)).map_err(|e| format!("{out}: {e}"))?;
+    println!("{} visits to {out}", run.cases.len());
+    for (reason, n) in &run.rejected {
+        println!("rejected, {}: {n}", reason.word());
+    }
+    println!("worst imbalance: energy {:.1e}, mass {:.1e}", run.imbalance.0, run.imbalance.1);
+    Ok(())
+}
+
+fn grade(half: &str, seed: u64, visits: u64, args: &[String]) -> Result<(), String> {
+    let run = set::run_cached(half, seed, visits);
+    let mut halves = report::grade(&run, &|line| rimewise::json::answer_visit(line));
+    let json = report::to_json(&run, seed, &halves);
+    let folder = Path::new(env!("CARGO_MANIFEST_DIR"));
+    let notes = std::fs::read_to_string(folder.join("src/rig/reading_the_grades.md")).unwrap_or_default();
+    if half != "all" || seed != SEED || visits != VISITS {
+        if half != "all" {
+            halves.retain(|k, _| k == half);
+        }
+        println!("{}", report::to_markdown(&run, seed, &halves, &notes));
+        return Ok(());
+    }
+    let (text, data): (PathBuf, PathBuf) = (folder.join("GRADES.md"), folder.join("grades.json"));
+    if args.iter().any(|a| a == "--check") {
+        let old = std::fs::read_to_string(&data).map_err(|e| format!("{}: {e}", data.display()))?;
+        let old: Value = serde_json::from_str(&old).map_err(|e| e.to_string())?;
+        let mut found = Vec::new();
+        report::differences(&old, &json, TOLERANCE, "", &mut found);
+        if found.is_empty() {
+            println!("the committed grades hold within {TOLERANCE}");
+            return Ok(());
+        }
+        return Err(format!("{} figures moved by more than {TOLERANCE}:\n{}", found.len(), found.join("\n")));
+    }
+    std::fs::write(&text, report::to_markdown(&run, seed, &halves, &notes)).map_err(|e| e.to_string())?;
+    std::fs::write(&data, format!("{json:#}\n")).map_err(|e| e.to_string())?;
+    for (name, h) in &halves {
+        for (set, t) in &h.sets {
+            let (f, a) = (t.faulty_shares(), t.healthy_shares());
+            println!(
+                "{name:8} {set:45} correct {:.3} misdiagnosed {:.3} missed {:.3}, false alarms {:.3}, first two {:.3}",
+                f[0],
+                f[1],
+                f[2],
+                a[1],
+                t.first_two_share()
+            );
+        }
+    }
+    Ok(())
 }

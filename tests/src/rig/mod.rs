@@ -8,6 +8,7 @@ pub mod cycle;
 pub mod exchanger;
 pub mod fault;
 pub mod fleet;
+pub mod grader;
 pub mod machine;
 pub mod math;
 pub mod metering;

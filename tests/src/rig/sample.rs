@@ -99,7 +99,7 @@ fn invert(h: f64, start: f64, branch: impl Fn(f64) -> Option<State>) -> Option<(
 
 fn sample(name: &'static str, r: &Refrigerant<'_>, transport: Transport, span: f64, dh_liquid: f64) -> Fluid {
     let critical = f64::from(r.critical_temperature().kelvins());
-    let t_low = f64::from(r.temperature_range().0.kelvins()).max(200.0) + 5.0;
+    let t_low = f64::from(r.temperature_range().0.kelvins()).max(200.0) + 12.0;
     let bound = |t: f64| r.dew_pressure(kelvins(t)).map(|p| f64::from(p.pascals())).ok();
     let low = bound(t_low).unwrap_or_else(|| panic!("{name}: no pressure at {t_low} K"));
     // Enthalpies are good to 8 K below the critical point; the last two kelvin are only there to search in.

@@ -29,6 +29,16 @@ pub enum Reason {
 }
 
 impl Reason {
+    /// Every reason, by number.
+    pub const ALL: [Reason; 6] = [
+        Reason::NotConverged,
+        Reason::BeyondTables,
+        Reason::HighPressure,
+        Reason::LowPressure,
+        Reason::Hot,
+        Reason::Broken,
+    ];
+
     /// One word for a table.
     pub fn word(self) -> &'static str {
         match self {
@@ -433,6 +443,13 @@ fn attempt(kind: &Type, drawn: &[Drawn], rng: &mut Rng) -> Result<Made, Reason> 
         shown.insert("pump_down_ended_by".into(), json!(t.ended_by));
         pumped = json!({"lowest_kpa": round(t.lowest / 1000.0, 0.01), "rise_kpa_per_min": round(t.rise / 1000.0, 0.01)});
     }
+    // What somebody wrote down when this unit was good, on another day.
+    let mut then = self::day(nominal, rng);
+    then.space = 0.5 * (then.space + nominal.spec.space + 273.15);
+    then.humidity = day.humidity;
+    let z = solve::follow(&machine, &start, (&from, &good), (&then, &good))?;
+    let commissioned = machine.evaluate(&z, &then, &good).ok_or(Reason::BeyondTables)?;
+    let record = measured(&readings(&machine, &commissioned, &then), rng, regulated, false);
     let looked = rng.chance(0.6);
     let seen = observations(&machine, &point, drawn, rng);
     let mut visit = json!({ "system": sheet, "readings": shown });
@@ -460,6 +477,7 @@ fn attempt(kind: &Type, drawn: &[Drawn], rng: &mut Rng) -> Result<Made, Reason> 
         "readings": true_readings,
         "healthy": healthy_readings,
         "pump_down": pumped,
+        "record": record,
         "quality": { "evaporator_outlet": round(point.x_evaporator, 0.0001), "suction_line": round(point.x_suction, 0.0001),
                      "liquid_line": round(point.x_liquid, 0.0001), "receiver": round(point.level, 0.0001) },
     });

@@ -1,0 +1,8 @@
+//! The judge: what is said about a case against what is really so.
+
+pub mod answer;
+pub mod known;
+pub mod outcome;
+pub mod report;
+pub mod sets;
+pub mod tally;

@@ -42,6 +42,11 @@ impl Hunting {
         self.told
     }
 
+    /// Tells whether it has swung at all lately.
+    pub(super) fn swings(&self) -> bool {
+        self.turns > 0
+    }
+
     /// Follows the suction pressure.
     pub(super) fn push(&mut self, low: i32, now: (u32, u64), events: &mut Events) {
         if self.extreme == 0 {

@@ -73,6 +73,8 @@ const STARTING_MS: u32 = 60_000;
 const FOLLOWED_MS: u32 = 1_800_000;
 /// Stop after which a cold compressor has probably taken up refrigerant, ms (common practice).
 const LONG_STOP_MS: u32 = 1_200_000;
+/// Blocks in a row that must show current rising while pressures fall.
+const RISES_BLOCKS: u8 = 4;
 /// Samples behind the clock, in order among themselves, after which the clock is taken to have been set back.
 const CLOCK_SET_BACK: u8 = 3;
 
@@ -98,12 +100,12 @@ pub struct Monitor {
     power: Power,
     /// Whether the moment of the last start or stop was seen.
     since_known: bool,
+    starting: bool,
     since: u32,
-    off_ms: u32,
     running: State,
     tripped: bool,
     rises: u8,
-    last_current: i32,
+    unsettled: bool,
     filter: Filter,
     pressures: Pressures,
     block: Block,
@@ -132,12 +134,12 @@ impl Monitor {
             refused: 0,
             power: Power::Unknown,
             since_known: false,
+            starting: false,
             since: 0,
-            off_ms: 0,
             running: State::Unknown,
             tripped: false,
             rises: 0,
-            last_current: 0,
+            unsettled: false,
             filter: Filter::new(),
             pressures: Pressures::new(),
             block: Block::new(0),
@@ -159,7 +161,7 @@ impl Monitor {
         match (self.power, self.pump_down.phase) {
             (Power::Unknown, _) => State::Unknown,
             (Power::On, Phase::Pumping) => State::PumpingDown,
-            (Power::On, _) if self.since_known && self.elapsed() < STARTING_MS => State::Starting,
+            (Power::On, _) if self.starting => State::Starting,
             (Power::On, _) => self.running,
             (Power::Off, Phase::Holding) => State::Holding,
             (Power::Off, _) if self.off_time.defrost => State::Defrost,
@@ -237,6 +239,7 @@ impl Monitor {
         self.pressures = Pressures::new();
         self.power = Power::Unknown;
         self.since_known = false;
+        self.starting = false;
         self.since = now;
         self.tripped = false;
         self.running = State::Unsteady;
@@ -270,7 +273,10 @@ impl Monitor {
         let judged = match (middle[CURRENT], low, high) {
             (Some(current), ..) => power::from_current(self.power, current, &self.plate),
             (None, Some(low), Some(high)) if raw[CURRENT].is_none() => {
-                self.pressures.judge(self.power, low, high)
+                let raw_low = raw[SUCTION].unwrap_or(low);
+                let raw_high = raw[DISCHARGE].or(raw[LIQUID]).unwrap_or(high);
+                let hot = middle[DISCHARGE_LINE].zip(middle[AMBIENT]).map(|(pipe, air)| pipe - air);
+                self.pressures.judge(self.power, (low, high), (raw_low, raw_high), hot)
             }
             _ => self.power,
         };
@@ -283,7 +289,7 @@ impl Monitor {
             volts: middle[VOLTAGE],
             pressures: low.zip(high),
             superheat: self.superheat(refrigerant, middle),
-            pulling_down: self.running == State::PullingDown,
+            unsettled: self.unsettled,
         };
         match (self.power, judged) {
             (Power::Unknown, Power::On | Power::Off) => {
@@ -293,11 +299,6 @@ impl Monitor {
             (Power::Off, Power::On) => self.started(started_on, raw, middle, &at, events),
             (Power::On, Power::Off) => self.stopped(before_ms, events),
             _ => {}
-        }
-        if let Some(current) = middle[CURRENT]
-            && self.power == Power::On
-        {
-            self.last_current = current;
         }
         match self.power {
             Power::Unknown => return,
@@ -367,8 +368,9 @@ impl Monitor {
                 events.add(EventKind::MigrationLikely, time_ms, [minutes, Some(number(body, 8)), None]);
             }
         }
-        (self.power, self.since_known, self.since, self.off_ms) = (Power::On, true, since, off_ms);
+        (self.power, self.since_known, self.since, self.starting) = (Power::On, true, since, true);
         self.running = State::Unsteady;
+        self.unsettled = true;
         self.tripped = false;
         // The sample before was the first of the run; its current is the smaller of two, the middle, or this one.
         let peak = raw[CURRENT].map(|current| current.max(middle[CURRENT].unwrap_or(0)));
@@ -381,8 +383,7 @@ impl Monitor {
         let run_ms = now.0.wrapping_sub(self.since);
         let minutes = self.since_known.then(|| run_ms as f32 * (1.0 / 60_000.0));
         events.add(EventKind::Stop, time_ms, [minutes, None, None]);
-        let last = (self.last_current > 0).then_some(self.last_current);
-        self.tripped = self.since_known && self.start.failed(&self.plate, time_ms, run_ms, last, events);
+        self.tripped = self.since_known && self.start.failed(&self.plate, time_ms, run_ms, events);
         if self.tripped {
             self.cycling.failed(now, events);
         } else if self.pump_down.phase == Phase::Pumping {
@@ -396,13 +397,19 @@ impl Monitor {
         self.start.end();
         (self.power, self.since_known, self.since) = (Power::Off, true, now.0);
         self.off_time = OffTime::new();
-        self.last_current = 0;
         self.anew(self.last_ms as u32);
     }
 
     fn on(&mut self, at: &Now, low: Option<i32>, high: Option<i32>, now: (u32, u64), events: &mut Events) {
         self.start.push(&self.plate, at, events);
-        self.found_start = self.start.peak();
+        if let Some(peak) = self.start.peak(&self.plate) {
+            self.found_start = peak;
+        }
+        if self.starting && self.elapsed() >= STARTING_MS {
+            // What belongs to the start is not part of the statistics of running.
+            self.starting = false;
+            self.anew(now.0);
+        }
         let Some(low) = low else { return };
         let ran_ms = if self.since_known { self.elapsed() } else { u32::MAX };
         match self.pump_down.phase {
@@ -415,7 +422,8 @@ impl Monitor {
                 }
             }
             _ if ran_ms >= STARTING_MS => {
-                self.pump_down.look(&self.window, low, high, ran_ms, now, events);
+                let swings = self.hunting.swings();
+                self.pump_down.look(&self.window, (low, high), ran_ms, swings, now, events);
                 if self.pump_down.phase == Phase::Pumping {
                     self.start.end();
                     self.anew(now.0);
@@ -449,9 +457,7 @@ impl Monitor {
 
     /// Judges the running state with every block after the first minute.
     fn judge_running(&mut self, time_ms: u64, events: &mut Events) {
-        let starting = self.since_known && self.elapsed() < STARTING_MS;
-        if starting || self.pump_down.phase == Phase::Pumping {
-            // What belongs to the start or to a pump-down is not part of the statistics of running.
+        if self.starting || self.pump_down.phase == Phase::Pumping {
             self.window = Window::new();
             self.averages = Averages::new();
             return;
@@ -462,6 +468,7 @@ impl Monitor {
                 state = State::Unsteady;
             }
             self.running = state;
+            self.unsettled = !self.plate.regulator && running::unsettled(&self.window);
             let kpa = |trend: window::Trend| Some(trend.mean * (1.0 / 256.0));
             match state {
                 State::Steady if before != State::Steady => {
@@ -481,12 +488,12 @@ impl Monitor {
         match running::current_rises(&self.window) {
             Some((amps, low)) => {
                 self.rises = self.rises.saturating_add(1);
-                if self.rises == 3 {
+                if self.rises == RISES_BLOCKS {
                     let volts = self.averages.whole(VOLTAGE).map(|volts| number(volts, 8));
                     events.add(EventKind::CurrentRises, time_ms, [Some(amps), Some(low), volts]);
                 }
             }
-            None if self.rises < 3 => self.rises = 0,
+            None if self.rises < RISES_BLOCKS => self.rises = 0,
             None => {}
         }
     }

@@ -15,9 +15,9 @@ const REST_SCATTER: f32 = 0.01;
 /// Largest distance between temperatures that are taken as one, 1/256 K.
 const ONE_TEMPERATURE: i32 = 2 << 8;
 /// Warmth of the coil over its space that only a heater gives it, 1/256 K.
-const HEATED: i32 = 3 << 8;
+const HEATED: i32 = 2 << 8;
 /// Fall of the coil below its warmest that ends a defrost, 1/256 K.
-const COOLS: i32 = 384;
+const COOLS: i32 = 200;
 /// Samples in a row that show the heating.
 const SHOWN: u8 = 4;
 

@@ -26,11 +26,13 @@ pub(super) struct Pressures {
 /// Samples before the slow pressures are trusted.
 const SETTLED: u8 = 4;
 /// Shares of 1/256 by which suction falls and discharge rises when a compressor starts.
-const START: (i32, i32) = (256 - 10, 256 + 2);
+const START: (i32, i32) = (256 - 8, 256 + 2);
 /// Shares of 1/256 by which suction rises and discharge falls when it stops.
-const STOP: (i32, i32) = (256 + 8, 256 - 2);
-/// Share of 1/256 of suction that discharge exceeds in a machine that runs when the stream begins.
-const RUNNING_RATIO: i32 = 2 * 256;
+const STOP: (i32, i32) = (256 + 6, 256 - 2);
+/// Share of 1/256 of suction within which discharge shows a machine that stands.
+const EQUAL_RATIO: i32 = 300;
+/// Warmth of the discharge line over the air that shows a machine that runs, 1/256 K.
+const HOT: i32 = 15 << 8;
 
 impl Pressures {
     pub(super) const fn new() -> Self {
@@ -39,31 +41,45 @@ impl Pressures {
 
     /// Judges the compressor's supply from the pressures: suction and discharge move in opposite directions when it
     /// starts or stops and in the same direction for everything else (common practice).
-    pub(super) fn judge(&mut self, power: Power, low: i32, high: i32) -> Power {
+    ///
+    /// The values of the sample itself are compared with the slow pressures, not the middle of three, which comes one
+    /// sample late: a spike in one of them does not move the other. `hot` is the discharge line over the air.
+    pub(super) fn judge(
+        &mut self,
+        power: Power,
+        (low, high): (i32, i32),
+        (raw_low, raw_high): (i32, i32),
+        hot: Option<i32>,
+    ) -> Power {
         if self.seen == 0 {
             (self.low, self.high) = (low, high);
         }
-        let beyond = |(low_share, high_share): (i32, i32), starts: bool| {
-            let (low_limit, high_limit) = (share(self.low, low_share), share(self.high, high_share));
-            if starts { low < low_limit && high > high_limit } else { low > low_limit && high < high_limit }
-        };
+        let started = raw_low < share(self.low, START.0) && raw_high > share(self.high, START.1);
+        let stopped = raw_low > share(self.low, STOP.0) && raw_high < share(self.high, STOP.1);
         let turned = match power {
-            Power::Unknown => false,
-            Power::Off => beyond(START, true),
-            Power::On => beyond(STOP, false),
+            Power::Unknown => started || stopped,
+            Power::Off => started,
+            Power::On => stopped,
         };
-        self.low += (low - self.low + 4) >> 3;
-        self.high += (high - self.high + 4) >> 3;
-        self.seen = (self.seen + 1).min(SETTLED);
         self.apart = if turned { self.apart + 1 } else { 0 };
+        if self.apart == 0 {
+            self.low += (low - self.low + 4) >> 3;
+            self.high += (high - self.high + 4) >> 3;
+        }
+        self.seen = (self.seen + 1).min(SETTLED);
+        if self.seen < SETTLED {
+            return power;
+        }
+        // Once is noise, twice is a switch.
+        if self.apart >= 2 {
+            self.apart = 0;
+            (self.low, self.high) = (low, high);
+            return if started { Power::On } else { Power::Off };
+        }
         match power {
-            _ if self.seen < SETTLED => power,
-            Power::Unknown if high > share(low, RUNNING_RATIO) => Power::On,
-            Power::Unknown => Power::Off,
-            // Once is noise; the middle of three has already taken single spikes away.
-            _ if self.apart < 2 => power,
-            Power::Off => Power::On,
-            Power::On => Power::Off,
+            Power::Unknown if high < share(low, EQUAL_RATIO) => Power::Off,
+            Power::Unknown if hot.is_some_and(|hot| hot > HOT) => Power::On,
+            _ => power,
         }
     }
 }

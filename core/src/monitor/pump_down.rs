@@ -7,8 +7,8 @@ use super::window::{HIGH, LOW, Window};
 /// Blocks back to which the suction pressure is compared: one minute.
 const BACK: usize = 5;
 /// Share of the highest suction pressure of that minute below which a valve was closed, 1/256.
-const CLOSED: i32 = 182;
-/// The same in the first three minutes of a run, in which suction falls by itself.
+const CLOSED: i32 = 166;
+/// The same in the first three minutes of a run, in which suction falls by itself, and where it swings already.
 const CLOSED_EARLY: i32 = 115;
 /// Length of that early part, ms.
 const EARLY_MS: u32 = 180_000;
@@ -90,15 +90,15 @@ impl PumpDown {
     pub(super) fn look(
         &mut self,
         window: &Window,
-        low: i32,
-        high: Option<i32>,
+        (low, high): (i32, Option<i32>),
         ran_ms: u32,
+        swings: bool,
         now: (u32, u64),
         events: &mut Events,
     ) {
         let recent = |channel| window.row(channel).iter().take(BACK).copied().max();
         let Some(highest) = recent(LOW) else { return };
-        let closed = if ran_ms < EARLY_MS { CLOSED_EARLY } else { CLOSED };
+        let closed = if ran_ms < EARLY_MS || swings { CLOSED_EARLY } else { CLOSED };
         let rising = match (high, recent(HIGH)) {
             (Some(high), Some(recent)) => high > share(recent, NOT_RISING),
             _ => false,

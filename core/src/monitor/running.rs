@@ -5,6 +5,8 @@ use super::window::{AMPS, COLD, HIGH, LINE, LOW, Trend, Window};
 
 /// Fall of suction pressure per minute, as a share, from which the machine pulls down; 1 % is about 0.3 K.
 const FALLS: f32 = 0.010;
+/// Fall of suction pressure per minute, as a share, in which a machine in order may draw more than its plate says.
+const FALLS_FAST: f32 = 0.02;
 /// Drift of suction pressure per minute within which it is steady.
 const LOW_LEVEL: f32 = 0.010;
 /// Drift of discharge pressure per minute within which it is steady.
@@ -24,7 +26,7 @@ const LINE_QUIET: f32 = 256.0;
 /// Fall of the air's temperature per minute from which a machine with a regulator pulls down, 1/256 K.
 const COLD_FALLS: f32 = 0.2 * 256.0;
 /// Factor by which the limits widen for the state that holds, so that noise at a limit does not toggle it.
-const HOLDS: f32 = 1.5;
+const HOLDS: f32 = 1.15;
 
 /// Judges the running state, `None` while the window is too short.
 ///
@@ -69,8 +71,13 @@ pub(super) fn current_rises(window: &Window) -> Option<(f32, f32)> {
     let told = amps.slope > 0.0
         && low.slope < 0.0
         && high.slope < 0.0
-        && sure(amps, 0.007)
+        && sure(amps, 0.012)
         && sure(low, 0.002)
         && sure(high, 0.002);
     told.then(|| (100.0 * amps.slope / amps.mean.max(1.0), 100.0 * low.slope / low.mean.max(1.0)))
+}
+
+/// Tells suction that falls so fast that the load will be much smaller soon.
+pub(super) fn unsettled(window: &Window) -> bool {
+    window.trend(LOW).is_some_and(|low| low.slope < -FALLS_FAST * low.mean)
 }

@@ -16,8 +16,8 @@ const COLLAPSE_MS: u32 = 12_000;
 const RECOVERY_MS: u32 = 15_000;
 /// Time after which a start is judged even where nothing has recovered, ms.
 const JUDGE_MS: u32 = 360_000;
-/// Longest time that a start is left open while the machine pulls down, ms.
-const LONGEST_MS: u32 = 1_800_000;
+/// Longest time that a start is left open while the machine pulls down fast, ms.
+const LONGEST_MS: u32 = 900_000;
 /// Longest run that ends as a failed start, ms.
 pub(super) const FAILED_MS: u32 = 60_000;
 /// Time that the current of start gear must last, ms: a start winding is cut out within one second (common practice).
@@ -43,12 +43,12 @@ pub(super) struct Start {
     peak: i32,
     peak_volts: Option<i32>,
     high_ms: u32,
+    low_samples: u8,
     pressures: Option<(i32, i32)>,
     moved: bool,
     smooth: i32,
     collapsed_ms: u32,
-    collapsed_sum: i32,
-    collapsed_count: u16,
+    collapsed_current: i32,
     lowest: i32,
     recovered_ms: u32,
 }
@@ -63,7 +63,8 @@ pub(super) struct Now {
     pub(super) pressures: Option<(i32, i32)>,
     /// Superheat at the compressor inlet, or at the evaporator outlet, 1/256 K.
     pub(super) superheat: Option<i32>,
-    pub(super) pulling_down: bool,
+    /// The suction pressure still falls so fast that the load will be much smaller soon.
+    pub(super) unsettled: bool,
 }
 
 impl Start {
@@ -77,12 +78,12 @@ impl Start {
             peak: 0,
             peak_volts: None,
             high_ms: 0,
+            low_samples: 0,
             pressures: None,
             moved: false,
             smooth: 0,
             collapsed_ms: 0,
-            collapsed_sum: 0,
-            collapsed_count: 0,
+            collapsed_current: 0,
             lowest: i32::MAX,
             recovered_ms: 0,
         }
@@ -110,9 +111,9 @@ impl Start {
         self.inrush_told = true;
     }
 
-    /// The highest current of the last start, 1/1024 A, 0 where none was seen.
-    pub(super) fn peak(&self) -> i32 {
-        self.peak
+    /// The highest current of the last start, 1/1024 A, `None` where no sample fell into its inrush.
+    pub(super) fn peak(&self, plate: &Plate) -> Option<i32> {
+        (self.inrush_told && self.peak > self.high(plate, self.peak_volts)).then_some(self.peak)
     }
 
     /// Finds the current above which the start is not over: between that of a running and of a locked motor.
@@ -145,7 +146,8 @@ impl Start {
         }
         if let Some(current) = at.current {
             self.inrush(plate, at, current, elapsed, events);
-            self.smooth += (current - self.smooth + 4) >> 3;
+            let step = (current - self.smooth + 4) >> 3;
+            self.smooth = if self.inrush_told { self.smooth + step } else { current };
         }
         self.judge(plate, at, elapsed, step, events);
     }
@@ -170,8 +172,13 @@ impl Start {
             let seconds = Some(elapsed as f32 * 0.001);
             events.add(EventKind::StartGearStaysIn, at.time_ms, [amps(current), seconds, rated]);
         }
-        if !self.inrush_told && current <= high && elapsed > self.high_ms {
+        self.low_samples = if current > high { 0 } else { self.low_samples.saturating_add(1) };
+        if !self.inrush_told && self.low_samples >= 2 {
             self.inrush_told = true;
+            if self.peak <= high {
+                // Over before the first sample: nothing was seen of it.
+                return;
+            }
             let seconds = Some(self.high_ms as f32 * 0.001);
             events.add(EventKind::Inrush, at.time_ms, [amps(self.peak), seconds, self.of_locked(plate)]);
         }
@@ -187,18 +194,13 @@ impl Start {
             if superheat < COLLAPSED {
                 self.collapsed_ms = self.collapsed_ms.saturating_add(step);
                 self.recovered_ms = 0;
-                if let Some(current) = at.current
-                    && self.collapsed_count < 400
-                {
-                    self.collapsed_sum = self.collapsed_sum.saturating_add(current);
-                    self.collapsed_count += 1;
-                }
+                self.collapsed_current = self.collapsed_current.max(self.smooth);
             } else if superheat > RECOVERED {
                 self.recovered_ms = self.recovered_ms.saturating_add(step);
             }
             if self.collapsed_ms >= COLLAPSE_MS && self.recovered_ms >= RECOVERY_MS {
                 self.stage = Stage::Idle;
-                let early = self.collapsed_sum.checked_div(i32::from(self.collapsed_count)).unwrap_or(0);
+                let early = self.collapsed_current;
                 let ratio = (self.smooth > 0 && early > 0).then(|| early as f32 / self.smooth as f32);
                 let kind = match ratio {
                     Some(ratio) if ratio >= 1.08 => EventKind::LiquidOnStart,
@@ -212,7 +214,7 @@ impl Start {
                 return;
             }
         }
-        if elapsed < JUDGE_MS || (at.pulling_down && elapsed < LONGEST_MS) {
+        if elapsed < JUDGE_MS || (at.unsettled && elapsed < LONGEST_MS) {
             return;
         }
         self.stage = Stage::Idle;
@@ -237,17 +239,9 @@ impl Start {
     /// Tells whether a run that ends now was a start that failed, and says so.
     ///
     /// It failed when the current had not come down from that of a start when its supply was cut.
-    pub(super) fn failed(
-        &self,
-        plate: &Plate,
-        time_ms: u64,
-        ran_ms: u32,
-        last: Option<i32>,
-        events: &mut Events,
-    ) -> bool {
-        let Some(last) = last else { return false };
-        let failed =
-            ran_ms < FAILED_MS && last > self.high(plate, self.peak_volts) && self.stage == Stage::Open;
+    pub(super) fn failed(&self, plate: &Plate, time_ms: u64, ran_ms: u32, events: &mut Events) -> bool {
+        let high = self.high(plate, self.peak_volts);
+        let failed = ran_ms < FAILED_MS && !self.inrush_told && self.peak > high && self.stage == Stage::Open;
         if failed {
             let values = [Some(number(self.peak, 10)), Some(ran_ms as f32 * 0.001), self.of_locked(plate)];
             events.add(EventKind::FailedStart, time_ms, values);

@@ -1,5 +1,6 @@
 //! Cautions that belong to a step of the work.
 
+use crate::charge::composition::{self, ChargeAs};
 use crate::field::choice;
 use crate::measurement::{Effort, Measurement};
 use crate::readings::Visit;
@@ -70,9 +71,6 @@ pub struct Caution {
 
 /// The cautions of one visit, in the order of the steps.
 pub type Cautions = heapless::Vec<Caution, 24>;
-
-/// Glide above which a blend counts as zeotropic at the cylinder, K (common practice).
-const ZEOTROPIC_GLIDE_K: f32 = 1.0;
 
 impl Caution {
     /// Reads the caution as a short sentence for the person on site.
@@ -148,9 +146,9 @@ pub fn cautions(
     next: &[Measurement],
 ) -> Cautions {
     use CautionCode as Code;
-    let flammable = safety_class.is_none_or(SafetyClass::is_flammable);
-    let toxic = safety_class.is_none_or(SafetyClass::is_higher_toxicity);
-    let zeotropic = glide_k.is_none_or(|k| k.is_nan() || libm::fabsf(k) > ZEOTROPIC_GLIDE_K);
+    let handling = composition::handling(glide_k, safety_class);
+    let (flammable, toxic) = (handling.flammable, handling.toxic);
+    let zeotropic = handling.charge_as == ChargeAs::LiquidOnly;
     let touches =
         |test: &dyn Fn(Measurement) -> bool| next.iter().any(|m| test(*m)) || taken(visit).any(test);
     let pump_down = |m| matches!(m, Measurement::PumpDown | Measurement::PumpDownRise);

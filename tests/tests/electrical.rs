@@ -342,6 +342,19 @@ fn every_electrical_fault_is_found_by_the_whole_pass() {
     assert_eq!(findings(current(2.4), Some(e(2.5, 0.2))), [F::CurrentNormal]);
     let stopped = Readings { running: Some(false), ..current(18.0) };
     assert!(findings(stopped, None).is_empty(), "a stopped machine's current is not judged");
+    let inrush =
+        |amps| Readings { start_current_a: Some(amps), voltage_v: Some(207.0), ..Readings::default() };
+    // 21 A at 230 V are 18.9 A at 207 V.
+    assert_eq!(findings(inrush(17.0), None), [F::StartCurrentUsual]);
+    assert_eq!(findings(inrush(6.0), None), [F::StartCurrentLow]);
+    assert_eq!(findings(inrush(26.0), None), [F::StartCurrentHigh]);
+    let ohmmeter = |volts| Readings {
+        winding_to_frame_megohm: Some(100.0),
+        insulation_test_v: Some(volts),
+        ..Readings::default()
+    };
+    assert_eq!(findings(ohmmeter(500.0), None), [F::InsulationGood]);
+    assert!(findings(ohmmeter(9.0), None).is_empty(), "a plain ohmmeter does not clear the insulation");
     let unbalanced = Readings { line_voltages_v: Some([230.0, 236.0, 222.0]), ..Readings::default() };
     assert_eq!(findings(unbalanced, None), [F::VoltageUnbalance]);
     let unmarked = Readings {

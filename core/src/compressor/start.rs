@@ -23,6 +23,45 @@ pub fn locked_rotor_at(locked_rotor_a: f32, rated_v: f32, voltage_v: f32) -> Opt
     Estimate::new(value, 0.1 * value)
 }
 
+/// How an inrush stands to the locked-rotor current, with the limit it was held against, A.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum Inrush {
+    /// Far below the locked-rotor current: a clamp too slow to catch it, a soft starter, or a poor connection.
+    Low {
+        /// The lower limit, A.
+        limit_a: f32,
+    },
+    /// About the locked-rotor current, as any start across the line.
+    Usual,
+    /// Above the locked-rotor current by more than its tolerance: shorted turns, or another motor's plate.
+    High {
+        /// The upper limit, A.
+        limit_a: f32,
+    },
+}
+
+/// Fraction of the locked-rotor current below which an inrush was not caught whole (common practice).
+const INRUSH_LOW: f32 = 0.4;
+/// The same above which it is too high: 20 % of tolerance (IEC 60034-1, from memory) and 10 % for the clamp.
+const INRUSH_HIGH: f32 = 1.3;
+
+/// Holds an inrush against the locked-rotor current at the voltage it had, both A; see [`locked_rotor_at`].
+///
+/// `None` where the inrush is negative or not finite, or the locked-rotor current not positive.
+pub fn inrush(inrush_a: f32, locked_rotor_a: f32) -> Option<Inrush> {
+    let (low, high) = (INRUSH_LOW * locked_rotor_a, INRUSH_HIGH * locked_rotor_a);
+    if !inrush_a.is_finite() || inrush_a < 0.0 || !positive(locked_rotor_a) || !high.is_finite() {
+        return None;
+    }
+    Some(if inrush_a < low {
+        Inrush::Low { limit_a: low }
+    } else if inrush_a > high {
+        Inrush::High { limit_a: high }
+    } else {
+        Inrush::Usual
+    })
+}
+
 /// What the first moments after the start show.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Start {
@@ -51,7 +90,7 @@ pub fn judge(inrush_a: f32, locked_rotor_a: f32, seconds_to_drop: f32, settled_a
         Start::LockedRotor
     } else if seconds_to_drop > LONGEST_START_S {
         Start::Slow
-    } else if inrush_a < 0.4 * locked_rotor_a {
+    } else if inrush_a < INRUSH_LOW * locked_rotor_a {
         Start::InrushLow
     } else {
         Start::Good

@@ -9,7 +9,7 @@ use super::supply::{self, Supply};
 use super::terminals::{self, Identification};
 use super::windings::{self, AgainstPlate, Continuity, Reading};
 use crate::compressor::current::{self, Current};
-use crate::compressor::start;
+use crate::compressor::start::{self, Inrush};
 use crate::estimate::Estimate;
 use crate::readings::{Readings, Uncertainty};
 use crate::system::{CompressorPlate, System};
@@ -43,6 +43,7 @@ pub fn examine(
     frame(&mut found, readings);
     capacitors(&mut found, system, readings);
     voltage(&mut found, plate, readings);
+    starting_current(&mut found, plate, readings);
     if readings.running != Some(false) {
         running_current(&mut found, plate, readings, uncertainty, expected_current);
     }
@@ -211,12 +212,14 @@ fn three_windings(found: &mut Findings, readings: &Readings) {
 fn frame(found: &mut Findings, readings: &Readings) {
     let Some(megohm) = readings.winding_to_frame_megohm else { return };
     let limit = insulation::HERMETIC_LIMIT_MEGOHM;
+    let test_v = readings.insulation_test_v.unwrap_or(insulation::TELLING_TEST_V);
     match insulation::judge(megohm, readings.winding_c) {
         Some(Insulation::Leaks) => add(found, Kind::WindingToFrame, Some(megohm), Some(limit), "megohm"),
         Some(Insulation::Doubtful) => {
             add(found, Kind::InsulationDoubtful, Some(megohm), Some(insulation::IEEE_43_MEGOHM), "megohm");
         }
-        Some(Insulation::Good) if found.is_empty() => {
+        // A plain ohmmeter that finds no leak has not shown that there is none.
+        Some(Insulation::Good) if found.is_empty() && test_v >= insulation::TELLING_TEST_V => {
             add(found, Kind::InsulationGood, Some(megohm), Some(insulation::IEEE_43_MEGOHM), "megohm");
         }
         _ => {}
@@ -272,6 +275,28 @@ fn voltage(found: &mut Findings, plate: &CompressorPlate, readings: &Readings) {
     }
 }
 
+/// The locked-rotor current at the voltage the motor gets, as well as the visit tells it, A.
+fn locked_rotor(plate: &CompressorPlate, readings: &Readings) -> Option<Estimate> {
+    let locked = plate.locked_rotor_a?;
+    match (plate.rated_v, readings.voltage_v) {
+        (Some(rated), Some(volts)) => start::locked_rotor_at(locked, rated, volts),
+        _ => Estimate::new(locked, 0.1 * locked).filter(|l| l.value > 0.0),
+    }
+}
+
+/// The inrush against the locked-rotor current.
+fn starting_current(found: &mut Findings, plate: &CompressorPlate, readings: &Readings) {
+    let (Some(amps), Some(locked)) = (readings.start_current_a, locked_rotor(plate, readings)) else {
+        return;
+    };
+    match start::inrush(amps, locked.value) {
+        Some(Inrush::Low { limit_a }) => add(found, Kind::StartCurrentLow, Some(amps), Some(limit_a), "A"),
+        Some(Inrush::Usual) => add(found, Kind::StartCurrentUsual, Some(amps), Some(locked.value), "A"),
+        Some(Inrush::High { limit_a }) => add(found, Kind::StartCurrentHigh, Some(amps), Some(limit_a), "A"),
+        None => {}
+    }
+}
+
 /// The running current against a standing rotor, the plate and today's pressures.
 fn running_current(
     found: &mut Findings,
@@ -298,12 +323,7 @@ fn running_current(
     else {
         return;
     };
-    let volts = readings.voltage_v.or(plate.rated_v);
-    let locked = plate.locked_rotor_a.and_then(|lra| match (plate.rated_v, volts) {
-        (Some(rated), Some(volts)) => start::locked_rotor_at(lra, rated, volts),
-        _ => Estimate::new(lra, 0.1 * lra),
-    });
-    if let Some(locked) = locked.filter(|l| l.value > 0.0) {
+    if let Some(locked) = locked_rotor(plate, readings) {
         let limit = start::STANDS_STILL * locked.value;
         if amps >= limit {
             return add(found, Kind::LockedRotor, Some(amps), Some(limit), "A");

@@ -57,6 +57,12 @@ choice! {
         InsulationDoubtful = 25 "insulation_doubtful",
         /// Start and run of unmarked terminals are too close for this meter to tell apart.
         TerminalsAmbiguous = 26 "terminals_ambiguous",
+        /// The inrush is about the locked-rotor current, as at any start across the line.
+        StartCurrentUsual = 27 "start_current_usual",
+        /// The inrush is far below the locked-rotor current.
+        StartCurrentLow = 28 "start_current_low",
+        /// The inrush is above the locked-rotor current by more than its tolerance.
+        StartCurrentHigh = 29 "start_current_high",
     }
 }
 

@@ -686,3 +686,52 @@ fn the_limit_of_a_good_compressor_lies_where_practice_has_it() {
     let expected = pump_down::expected_kpa(&CONDITIONS, 3.0).unwrap();
     assert!(expected.value == good && expected.u > 3.0);
 }
+
+// ---- the same tests through the whole line
+
+/// Odds of a cause over another in the report of a small propane freezer near its design point.
+fn odds(change: impl Fn(&mut Readings), cause: Cause, other: Cause) -> f32 {
+    use rimewise::readings::Visit;
+    use rimewise::refrigerant::data::R290;
+    use rimewise::system::{Duty, Metering};
+    let mut visit = Visit::default();
+    visit.system.metering = Some(Metering::Capillary);
+    visit.system.duty = Some(Duty::Freezer);
+    visit.readings.suction_pressure_kpa = Some(205.0);
+    visit.readings.discharge_pressure_kpa = Some(1320.0);
+    visit.readings.space_c = Some(-17.5);
+    visit.readings.ambient_c = Some(27.0);
+    change(&mut visit.readings);
+    let report = rimewise::diagnose(Some(&R290), &visit).expect("a visit a machine can show");
+    let of = |cause| report.causes.iter().find(|c| c.cause == cause).map_or(0.0, |c| c.probability).max(1e-9);
+    let (a, b) = (of(cause), of(other));
+    println!("{cause:?} {a:.4}, {other:?} {b:.4}");
+    a / b
+}
+
+#[test]
+fn pump_down_and_standing_pressure_move_the_report_as_they_should() {
+    let before = odds(|_| {}, Cause::WeakCompressor, Cause::None);
+    let pumped = |kpa, rise, end| {
+        move |r: &mut Readings| {
+            r.pump_down_kpa = Some(kpa);
+            r.pump_down_rise_kpa_per_min = rise;
+            r.pump_down_valve = Some(PumpDownValve::SuctionService);
+            r.pump_down_ended_by = Some(end);
+        }
+    };
+    let holds = odds(pumped(60.0, Some(0.0), PumpDownEnd::Limit), Cause::WeakCompressor, Cause::None);
+    assert!(holds / before <= 0.2, "{}", holds / before);
+    let creeps = odds(pumped(160.0, Some(6.0), PumpDownEnd::Limit), Cause::WeakCompressor, Cause::None);
+    assert!(creeps / before >= 5.0, "{}", creeps / before);
+    let control = odds(pumped(150.0, None, PumpDownEnd::LowPressureControl), Cause::WeakCompressor, Cause::None);
+    assert!((0.2..=1.1).contains(&(control / before)), "{}", control / before);
+    let stand = |r: &mut Readings| {
+        // 15 % above the 952 kPa of propane at 25 degC (CoolProp 8.0).
+        r.standing_pressure_kpa = Some(1095.0);
+        r.standing_temperature_c = Some(25.0);
+    };
+    let gas = odds(|_| {}, Cause::NonCondensables, Cause::None);
+    let after = odds(stand, Cause::NonCondensables, Cause::None);
+    assert!(after / gas >= 5.0, "{}", after / gas);
+}

@@ -17,19 +17,31 @@ apt_install() {
   }
 }
 
-# The compiled module. rustup's target where it is installed, else Debian's compiler with its matching source.
-if rustup target list --installed 2> /dev/null | grep -qx wasm32-unknown-unknown; then
+# The compiled module. Every byte is loaded over a phone's network, so the standard library is built with it: small,
+# and with panics that stop instead of formatting a message nobody would see. That takes a compiler with the source
+# of its standard library, which Debian has. RIMEWISE_WASM=rustup builds with rustup's wasm32 target instead: quicker
+# and about 20 kB larger, for working on the library and for machines without Debian's packages.
+export CARGO_PROFILE_RELEASE_OPT_LEVEL=z
+has_debian() {
+  [ -x /usr/bin/rustc ] && command -v wasm-ld-22 > /dev/null &&
+    [ -d "$(/usr/bin/rustc --print sysroot)/lib/rustlib/src/rust/library" ]
+}
+way=${RIMEWISE_WASM:-debian}
+if [ "$way" = debian ] && ! has_debian; then
+  if command -v apt-get > /dev/null; then apt_install rustc-web rust-web-src lld-22; else way=rustup; fi
+fi
+if [ "$way" = debian ]; then
+  say "compiling with Debian's $(/usr/bin/rustc --version | cut -d' ' -f1,2) and its standard library"
+  RUSTC=/usr/bin/rustc RUSTDOC=/usr/bin/rustdoc RUSTC_BOOTSTRAP=1 CARGO_TARGET_DIR=$target/debian \
+    CARGO_TARGET_WASM32_UNKNOWN_UNKNOWN_LINKER=wasm-ld-22 CARGO_PROFILE_RELEASE_PANIC=immediate-abort \
+    cargo build -q -j"$jobs" --release -p rimewise-wasm --target wasm32-unknown-unknown \
+    -Zpanic-immediate-abort -Zbuild-std=std,panic_abort -Zbuild-std-features=optimize_for_size
+  compiled=$target/debian/wasm32-unknown-unknown/release/rimewise_wasm.wasm
+else
+  rustup target list --installed | grep -qx wasm32-unknown-unknown || rustup target add wasm32-unknown-unknown
   say "compiling with rustup's wasm32 target"
   cargo build -q -j"$jobs" --release -p rimewise-wasm --target wasm32-unknown-unknown
   compiled=$target/wasm32-unknown-unknown/release/rimewise_wasm.wasm
-else
-  command -v wasm-ld-22 > /dev/null && [ -x /usr/bin/rustc ] && [ -d "$(/usr/bin/rustc --print sysroot)/lib/rustlib/src/rust/library" ] ||
-    apt_install rustc-web rust-web-src lld-22
-  say "compiling with Debian's compiler"
-  RUSTC=/usr/bin/rustc RUSTDOC=/usr/bin/rustdoc RUSTC_BOOTSTRAP=1 CARGO_TARGET_WASM32_UNKNOWN_UNKNOWN_LINKER=wasm-ld-22 \
-    CARGO_TARGET_DIR=$target/debian \
-    cargo build -q -j"$jobs" --release -p rimewise-wasm --target wasm32-unknown-unknown -Zbuild-std=std,panic_abort
-  compiled=$target/debian/wasm32-unknown-unknown/release/rimewise_wasm.wasm
 fi
 
 # The glue, by a generator of exactly the version in the library's manifest.

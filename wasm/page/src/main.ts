@@ -67,6 +67,8 @@ function showUnits(): void {
   const altitude = byId<HTMLInputElement>("altitude");
   if (document.activeElement !== altitude) altitude.value = units.altitude;
   const metres = altitudeM(units);
+  byId("units-now").textContent =
+    `${units.pressure} ${units.gauge ? `gauge at ${units.altitude} ${units.altitudeUnit}` : "absolute"}, ${units.temperature === "degC" ? "°C" : "°F"}`;
   const wrong = parseNumber(units.altitude) === undefined || metres < -500 || metres > 11000;
   byId("altitude-note").textContent = wrong
     ? parseNumber(units.altitude) === undefined
@@ -80,7 +82,6 @@ function showFacts(): void {
   const facts = byId("refrigerant-facts");
   facts.textContent = "";
   if (state.refrigerant === "") {
-    facts.textContent = "Not known: pressures are not interpreted.";
     return;
   }
   try {

@@ -316,6 +316,11 @@ export function showReport(report: Report, units: Units, leftOut: string[], noth
   showFigures(report, units);
   showCauses(report);
   showNext(report);
+  byId("next-none").textContent = nothingMeasured
+    ? "Start with what is at hand: the refrigerant, the air temperatures, one gauge, one clamp."
+    : report.causes.some((entry) => entry.probability > 0.02 && entry.cause !== report.leading)
+      ? "No single further reading is expected to tell more; look at the machine itself."
+      : "Nothing left to measure would tell more.";
   showElectrical(report);
   showCautions(report);
 }

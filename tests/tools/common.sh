@@ -149,9 +149,9 @@ cross_target_dir() {
 # Builds the C library for a target without an operating system and prints the path of the archive.
 build_meter_library() {
     local target=$1
-    # The tables are the only cargo messages worth seeing here, so they go to standard error.
-    cross_cargo "$target" rustc -q -p rimewise-ffi --lib --release --crate-type staticlib >&2
-    echo "$(cross_target_dir "$target")/$target/release/librimewise_ffi.a"
+    # Standard output carries the path alone.
+    cross_cargo "$target" rustc -q -p rimewise-ffi --lib --profile meter --crate-type staticlib >&2
+    echo "$(cross_target_dir "$target")/$target/meter/librimewise_ffi.a"
 }
 
 # Builds the C library for this machine, static and shared, and prints the directory it lies in.

@@ -21,15 +21,14 @@ pub struct Compiled {
 
 /// Worst saturation error accepted before the curves are cut finer, K.
 const CURVE_TARGET: f64 = 0.004;
-/// Finest division of an octave, as a power of two.
-const FINEST: u32 = 2;
+/// Finest division of the last octave, as a power of two.
+const FINEST: u32 = 4;
 
 /// Compiles one substance.
 pub fn compile(substance: Substance) -> Result<Compiled, String> {
     let potentials = fit::potentials(&substance)?;
     let mut finer = [0u32; 2];
-    let mut best: Option<(Vec<u8>, Errors)> = None;
-    loop {
+    let (bytes, errors) = loop {
         let dew = fit::curve(&substance, Kind::Dew, finer[0])?;
         let bubble =
             if substance.is_pure() { None } else { Some(fit::curve(&substance, Kind::Bubble, finer[1])?) };
@@ -40,7 +39,6 @@ pub fn compile(substance: Substance) -> Result<Compiled, String> {
         let table = Refrigerant::from_bytes(&bytes).map_err(|e| e.to_string())?;
         let errors = measure(&substance, &table);
         let coarse = [errors.dew > CURVE_TARGET, errors.bubble > CURVE_TARGET];
-        best = Some((bytes, errors));
         let mut changed = false;
         for (finer, coarse) in finer.iter_mut().zip(coarse) {
             if coarse && *finer < FINEST {
@@ -49,10 +47,9 @@ pub fn compile(substance: Substance) -> Result<Compiled, String> {
             }
         }
         if !changed {
-            break;
+            break (bytes, errors);
         }
-    }
-    let (bytes, errors) = best.ok_or("no table")?;
+    };
     Ok(Compiled { substance, bytes, errors })
 }
 

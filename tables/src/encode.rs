@@ -14,7 +14,7 @@ pub fn table(
     potentials: &Potentials,
 ) -> Result<Vec<u8>, String> {
     let mut bytes = vec![0u8; FIXED];
-    let (tr, rho_r) = substance.reducing();
+    let (_, rho_r) = substance.reducing();
     let wet = bubble.unwrap_or(dew);
     let one_atmosphere = |kind| substance.saturated(kind, Specification::Pressure(101_325.0)).map(|s| s.t);
     let boiling = one_atmosphere(Kind::Bubble);
@@ -53,10 +53,11 @@ pub fn table(
     put(at::T_MAX, &[substance.t_max]);
     put(at::DEW_P_MIN, &[dew.range.0, dew.range.1, wet.range.0, wet.range.1]);
     put(at::GAS_CONSTANT, &[substance.mixture.gas_constant / substance.molar_mass]);
-    put(at::T_REDUCING, &[tr]);
-    put(at::RHO_REDUCING, &[rho_r * substance.molar_mass]);
+    put(at::T_CENTER, &[potentials.t_center]);
     put(at::TAU_CENTER, &[potentials.tau_center]);
+    put(at::RHO_REDUCING, &[rho_r * substance.molar_mass]);
     put(at::LIQUID_CENTER, &[potentials.liquid_center]);
+    put(at::DEW_SCALE, &[f64::from(dew.scale), f64::from(wet.scale)]);
     put(at::IDEAL, &potentials.ideal);
     put(at::VAPOR, &potentials.vapor);
     put(at::LIQUID, &potentials.liquid);

@@ -20,22 +20,16 @@ pub struct Piece {
 /// A fitted saturation curve.
 #[derive(Clone, Debug)]
 pub struct Curve {
-    /// Binary logarithm of the pieces in an octave.
+    /// Binary logarithm of the pieces in the last octave.
     pub resolution: u32,
-    /// Index of the first piece.
+    /// What brings a pressure to a share of the highest, 1/Pa.
+    pub scale: f32,
+    /// Stored exponent of the first piece.
     pub first: u32,
     /// The pieces.
     pub pieces: Vec<Piece>,
     /// Lowest and highest pressure, Pa.
     pub range: (f64, f64),
-}
-
-/// Pressures at which pieces begin: the piece index of a binary32, and back.
-pub fn index_of(p: f64, resolution: u32) -> u32 {
-    (p as f32).to_bits() >> (23 - resolution)
-}
-fn start_of(index: u32, resolution: u32) -> f64 {
-    f64::from(f32::from_bits(index << (23 - resolution)))
 }
 
 /// Multiplies two polynomials.
@@ -58,14 +52,29 @@ pub fn curve(substance: &Substance, kind: Kind, resolution: u32) -> Result<Curve
             .ok_or_else(|| format!("no {kind:?} point at {t:.2} K"))
     };
     let range = (end(substance.t_min)?, end(substance.t_max)?);
-    let (first, last) = (index_of(range.0, resolution), index_of(range.1, resolution));
-    let mut pieces = Vec::new();
-    for index in first..=last {
-        let (start, stop) = (start_of(index, resolution), start_of(index + 1, resolution));
-        let (a, b) = (start.max(range.0), stop.min(range.1));
-        pieces.push(piece(substance, kind, start, stop - start, a, b)?);
+    // A few roundings below one, so that the highest pressure itself stays in the last piece.
+    let scale = ((1.0 - 4.0 * f64::from(f32::EPSILON)) / range.1) as f32;
+    let lowest = range.0 * f64::from(scale);
+    let first = (lowest as f32).to_bits() >> 23;
+    let half = 0.5f32.to_bits() >> 23;
+    if first > half {
+        return Err(format!("{kind:?} curve: less than an octave of pressure"));
     }
-    Ok(Curve { resolution, first, pieces, range })
+    // Starts of the pieces as shares of the highest pressure: octaves, then the parts of the last one.
+    let mut starts: Vec<f64> = (first..half).map(|e| f64::from(f32::from_bits(e << 23))).collect();
+    let parts = 1u32 << resolution;
+    starts.extend((0..=parts).map(|k| 0.5 + 0.5 * f64::from(k) / f64::from(parts)));
+    let mut pieces = Vec::new();
+    for ends in starts.windows(2) {
+        let (start, stop) = (ends[0] / f64::from(scale), ends[1] / f64::from(scale));
+        let (a, b) = (start.max(range.0), stop.min(range.1));
+        if a < b {
+            pieces.push(piece(substance, kind, start, stop - start, a, b)?);
+        } else {
+            return Err(format!("{kind:?} curve: an empty piece"));
+        }
+    }
+    Ok(Curve { resolution, scale, first, pieces, range })
 }
 
 fn piece(substance: &Substance, kind: Kind, start: f64, width: f64, a: f64, b: f64) -> Result<Piece, String> {
@@ -76,7 +85,7 @@ fn piece(substance: &Substance, kind: Kind, start: f64, width: f64, a: f64, b: f
             .map(|s| s.t)
             .ok_or_else(|| format!("no {kind:?} point at {p:.1} Pa"))
     };
-    let place = |p: f64| (p - start) / width - 0.5;
+    let place = |p: f64| 2.0 * (p - start) / width - 1.0;
     let (ua, ub) = (place(a), place(b));
     let (ta, tb) = (temperature(a)?, temperature(b)?);
     let local = |u: f64| (2.0 * u - ua - ub) / (ub - ua);
@@ -85,7 +94,7 @@ fn piece(substance: &Substance, kind: Kind, start: f64, width: f64, a: f64, b: f
     for k in 0..NODES {
         let x = cos(core::f64::consts::PI * (k as f64 + 0.5) / NODES as f64);
         let u = 0.5 * (ua + ub) + 0.5 * (ub - ua) * x;
-        let t = temperature(start + (u + 0.5) * width)?;
+        let t = temperature(start + 0.5 * (u + 1.0) * width)?;
         let bump = (u - ua) * (u - ub);
         let mut row = Vec::new();
         let mut power = bump;
@@ -133,6 +142,8 @@ fn piece(substance: &Substance, kind: Kind, start: f64, width: f64, a: f64, b: f
 /// The fitted potentials.
 #[derive(Clone, Debug)]
 pub struct Potentials {
+    /// Middle of the temperatures, K.
+    pub t_center: f64,
     /// Middle of the inverse reduced temperature.
     pub tau_center: f64,
     /// Middle of the liquid's reduced density.
@@ -179,6 +190,12 @@ pub fn crowded(low: f64, high: f64, critical: f64, count: usize, offset: f64) ->
     (0..count).map(|k| critical - exp(a + (b - a) * (k as f64 + offset) / (count as f64 - 1.0 + 2.0 * offset))).collect()
 }
 
+/// Places a temperature on the scale of the polynomials; the second is tau d/dtau of it.
+fn place(t: f64, middle: f64) -> (f64, f64) {
+    let x = (middle - t) / (middle + t);
+    (x, 0.5 * (1.0 - x * x))
+}
+
 /// One row per property: the first-order errors at fixed pressure and temperature, in units of the error allowed.
 struct Rows {
     rows: Vec<Vec<f64>>,
@@ -194,7 +211,7 @@ impl Rows {
         t: f64,
         rho: f64,
         weight: f64,
-        center: f64,
+        center: (f64, f64),
         basis: &dyn Fn(f64, f64) -> Vec<[f64; 3]>,
     ) {
         let (tr, rho_r) = substance.reducing();
@@ -216,7 +233,7 @@ impl Rows {
             ]
         };
         let columns: Vec<[f64; 3]> =
-            basis(tau - center, delta).iter().map(|[a, d, t]| errors(*a, delta * d, tau * t)).collect();
+            basis(center.0 / t - center.1, delta).iter().map(|[a, d, u]| errors(*a, delta * d, center.0 / t * u)).collect();
         let wanted = errors(r.a, r.d, r.t);
         for k in 0..3 {
             self.rows.push(columns.iter().map(|c| c[k]).collect());
@@ -251,9 +268,12 @@ fn fixed<const N: usize>(v: &[f64]) -> [f64; N] {
 
 /// Fits the potentials of both phases and of the ideal gas.
 pub fn potentials(substance: &Substance) -> Result<Potentials, String> {
-    let (tr, rho_r) = substance.reducing();
+    let (_, rho_r) = substance.reducing();
     let hottest = substance.t_max + 130.0;
-    let tau_center = 0.5 * (tr / substance.t_min + tr / hottest);
+    let t_center = libm::sqrt(substance.t_min * hottest);
+    let tau_center = 0.5 * (t_center / substance.t_min + t_center / hottest);
+    let centers = (t_center, tau_center);
+    let inverse = |t: f64| t_center / t - tau_center;
     let critical = substance.t_max + crate::substance::BELOW_CRITICAL;
     let temperatures = crowded(substance.t_min, substance.t_max, critical, 26, 0.0);
 
@@ -261,12 +281,12 @@ pub fn potentials(substance: &Substance) -> Result<Potentials, String> {
     for k in 0..60 {
         let t = substance.t_min - 3.0 + (hottest + 43.0 - substance.t_min) * f64::from(k) / 59.0;
         let [q, tq] = substance.ideal_target(t);
-        let tau = tr / t;
-        let columns = basis(&[IDEAL_TERMS - 1], 0, tau - tau_center, 1.0);
+        let (x, x_tau) = place(t, t_center);
+        let columns = basis(&[IDEAL_TERMS - 1], 0, x, 1.0);
         let weight = if t > substance.t_max + 85.0 { 0.3 } else { 1.0 };
         ideal.rows.push(columns.iter().map(|[a, _, _]| weight * a).collect());
         ideal.target.push(weight * q);
-        ideal.rows.push(columns.iter().map(|[_, _, t]| weight * tau * t).collect());
+        ideal.rows.push(columns.iter().map(|[_, _, t]| weight * x_tau * t).collect());
         ideal.target.push(weight * tq);
     }
     let ideal = minimax(&ideal.rows, &ideal.target, 10);
@@ -297,14 +317,14 @@ pub fn potentials(substance: &Substance) -> Result<Potentials, String> {
                 1.0
             };
             let limit = if t > substance.t_limit { 0.2 } else { 1.0 };
-            vapor.add(substance, &dew, t, rho, near * range * limit, tau_center, &|t, d| {
+            vapor.add(substance, &dew, t, rho, near * range * limit, centers, &|t, d| {
                 basis(&VAPOR_ROWS, 1, t, d)
             });
         }
         let bubble =
             level(substance, Kind::Bubble, t_sat).ok_or_else(|| format!("no bubble level at {t_sat:.2} K"))?;
         let mut rho = bubble.bubble.rho;
-        start_rows.push(basis(&[START_TERMS - 1], 0, tr / t_sat - tau_center, 1.0).iter().map(|b| b[0]).collect());
+        start_rows.push(basis(&[START_TERMS - 1], 0, inverse(t_sat), 1.0).iter().map(|b| b[0]).collect());
         start_target.push(rho / rho_r);
         for step in 0..12 {
             let subcooling = 8.0 * (exp(log(1.0 + 60.0 / 8.0) * f64::from(step) / 11.0) - 1.0);
@@ -315,12 +335,13 @@ pub fn potentials(substance: &Substance) -> Result<Potentials, String> {
             let Some(found) = substance.density(t, bubble.bubble.p, rho) else { break };
             rho = found;
             let range = if subcooling > 41.0 { 0.3 } else { 1.0 };
-            liquid.add(substance, &bubble, t, rho, near * range, tau_center, &|t, d| {
+            liquid.add(substance, &bubble, t, rho, near * range, centers, &|t, d| {
                 basis(&LIQUID_ROWS, 0, t, d - liquid_center)
             });
         }
     }
     Ok(Potentials {
+        t_center,
         tau_center,
         liquid_center,
         ideal: fixed(&ideal),

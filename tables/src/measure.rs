@@ -101,23 +101,32 @@ fn saturation(substance: &Substance, table: &Refrigerant<'_>, errors: &mut Error
             }
         }
     }
-    // Neighbouring floats on both sides of every power of two and its parts.
-    let (low, high) = table.pressure_range();
-    let mut bits = low.pascals().to_bits() >> 20;
-    loop {
-        bits += 1;
-        let edge = f32::from_bits(bits << 20);
-        if edge >= high.pascals() {
-            break;
-        }
-        let before = Pressure::from_pascals(f32::from_bits((bits << 20) - 1));
-        let after = Pressure::from_pascals(edge);
-        for (a, b) in [
-            (table.dew_temperature(before), table.dew_temperature(after)),
-            (table.bubble_temperature(before), table.bubble_temperature(after)),
-        ] {
-            if let (Ok(a), Ok(b)) = (a, b) {
-                errors.jump = errors.jump.max(f64::from((b - a).kelvins()).abs());
+    jumps(table, errors);
+}
+
+/// Measures the jump of temperature over one rounding of pressure, wherever two pieces of a curve may meet.
+fn jumps(table: &Refrigerant<'_>, errors: &mut Errors) {
+    for (range, read) in [
+        (table.dew_pressure_range(), (&|p| table.dew_temperature(p)) as &dyn Fn(Pressure) -> _),
+        (table.bubble_pressure_range(), &|p| table.bubble_temperature(p)),
+    ] {
+        let (low, high) = (range.0.pascals(), range.1.pascals());
+        // Pieces end at the highest pressure times powers of two and their sixteenths, less a few roundings.
+        for octave in 1..40 {
+            for part in 16..32u8 {
+                let edge = high * f32::from(part) / 16.0 / libm::exp2f(octave as f32);
+                if edge <= low {
+                    break;
+                }
+                let mut p = f32::from_bits(edge.to_bits() - 8);
+                for _ in 0..24 {
+                    let next = f32::from_bits(p.to_bits() + 1);
+                    let (a, b) = (read(Pressure::from_pascals(p)), read(Pressure::from_pascals(next)));
+                    if let (Ok(a), Ok(b)) = (a, b) {
+                        errors.jump = errors.jump.max(f64::from((b - a).kelvins()).abs());
+                    }
+                    p = next;
+                }
             }
         }
     }

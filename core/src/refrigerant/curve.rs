@@ -1,52 +1,60 @@
 //! Saturation: one temperature curve over pressure, indexed by the pressure's own bits.
 //!
-//! The exponent of a binary32 pressure, with its top mantissa bits, is the index of a piece; the rest of the mantissa
-//! is the place inside it. No logarithm and no search. A piece is a polynomial of degree 5 in u = m - 1.5, where m in
-//! [1, 2) runs over the piece; its ends lie on the equation of state, so that neighbours meet.
+//! The pressure is brought to a share of the curve's highest pressure. The exponent of that binary32 is the index of a
+//! piece, one an octave; the last octave, where the curve bends most, may be cut finer by the top mantissa bits. The
+//! rest of the mantissa is the place inside a piece. No logarithm and no search. A piece is a polynomial of degree 5 in
+//! v = 2 m - 3, where m in [1, 2) runs over the piece; its ends lie on the equation of state, so that neighbours meet.
 
 /// Bytes of one piece: two binary32 (value and slope at the middle), four 16-bit higher coefficients.
 pub const PIECE: usize = 16;
 /// Kelvin in one step of a 16-bit coefficient.
-pub const STEP: f32 = 1.0 / 512.0;
+pub const STEP: f32 = 1.0 / 2048.0;
 
 /// One saturation curve.
 #[derive(Clone, Copy, Debug)]
 pub(super) struct Curve<'a> {
     pub(super) pieces: &'a [[u8; PIECE]],
+    /// One over the highest pressure, less a few roundings.
+    pub(super) scale: f32,
+    /// Exponent of the first piece, as stored in a binary32.
     pub(super) first: u32,
+    /// Binary logarithm of the number of pieces in the last octave.
     pub(super) resolution: u32,
 }
 
+/// The bits of one half: where the last octave of shares begins.
+const HALF: u32 = 0x3F00_0000;
+/// The exponent of one half as stored.
+const LAST: u32 = HALF >> 23;
+
 /// The coefficients of one piece.
 struct Piece {
-    c: [f32; 6],
+    low: [f32; 2],
+    /// In steps.
+    high: [f32; 4],
 }
 
 impl Piece {
     #[inline(always)]
     fn read(bytes: &[u8; PIECE]) -> Self {
         let [a0, a1, a2, a3, b0, b1, b2, b3, c0, c1, d0, d1, e0, e1, f0, f1] = *bytes;
-        let high = |low, high| f32::from(i16::from_le_bytes([low, high])) * STEP;
+        let high = |low, high| f32::from(i16::from_le_bytes([low, high]));
         Self {
-            c: [
-                f32::from_le_bytes([a0, a1, a2, a3]),
-                f32::from_le_bytes([b0, b1, b2, b3]),
-                high(c0, c1),
-                high(d0, d1),
-                high(e0, e1),
-                high(f0, f1),
-            ],
+            low: [f32::from_le_bytes([a0, a1, a2, a3]), f32::from_le_bytes([b0, b1, b2, b3])],
+            high: [high(c0, c1), high(d0, d1), high(e0, e1), high(f0, f1)],
         }
     }
     #[inline(always)]
-    fn value(&self, u: f32) -> f32 {
-        let [c0, c1, c2, c3, c4, c5] = self.c;
-        c0 + u * (c1 + u * (c2 + u * (c3 + u * (c4 + u * c5))))
+    fn value(&self, v: f32) -> f32 {
+        let [c0, c1] = self.low;
+        let [k2, k3, k4, k5] = self.high;
+        c0 + v * (c1 + v * STEP * (k2 + v * (k3 + v * (k4 + v * k5))))
     }
     #[inline(always)]
-    fn slope(&self, u: f32) -> f32 {
-        let [_, c1, c2, c3, c4, c5] = self.c;
-        c1 + u * (2.0 * c2 + u * (3.0 * c3 + u * (4.0 * c4 + u * 5.0 * c5)))
+    fn slope(&self, v: f32) -> f32 {
+        let [_, c1] = self.low;
+        let [k2, k3, k4, k5] = self.high;
+        c1 + v * STEP * (2.0 * k2 + v * (3.0 * k3 + v * (4.0 * k4 + v * 5.0 * k5)))
     }
 }
 
@@ -54,19 +62,26 @@ impl Curve<'_> {
     /// Reads the temperature at a pressure; none outside the pieces.
     #[inline(always)]
     pub(super) fn temperature(&self, pressure: f32) -> Option<f32> {
-        let (piece, u) = self.locate(pressure)?;
-        Some(piece.value(u))
+        let (piece, v) = self.locate(pressure)?;
+        Some(piece.value(v))
+    }
+
+    /// What turns the shifted bits of the last octave into the index of a piece.
+    #[inline(always)]
+    fn fine_base(&self) -> u32 {
+        (LAST << (self.resolution & 31)).wrapping_sub(LAST.wrapping_sub(self.first))
     }
 
     /// Finds the piece of a pressure and the place in it.
     #[inline(always)]
     fn locate(&self, pressure: f32) -> Option<(Piece, f32)> {
-        let bits = pressure.to_bits();
-        let shift = 23u32.wrapping_sub(self.resolution) & 31;
-        let index = (bits >> shift).wrapping_sub(self.first);
+        let bits = (pressure * self.scale).to_bits();
+        let (resolution, base) = if bits >= HALF { (self.resolution, self.fine_base()) } else { (0, self.first) };
+        let index = (bits >> (23u32.wrapping_sub(resolution) & 31)).wrapping_sub(base);
         let bytes = self.pieces.get(index as usize)?;
-        let u = f32::from_bits(((bits << (self.resolution & 31)) & 0x007F_FFFF) | 0x3F80_0000) - 1.5;
-        Some((Piece::read(bytes), u))
+        // The mantissa bits below the index, as a number in [2, 4), less 3.
+        let v = f32::from_bits(((bits << (resolution & 31)) & 0x007F_FFFF) | 0x4000_0000) - 3.0;
+        Some((Piece::read(bytes), v))
     }
 
     /// Finds the pressure at which the curve has a temperature; none outside the pieces.
@@ -78,22 +93,27 @@ impl Curve<'_> {
         let warmer = self.pieces.iter().take_while(|bytes| middle(bytes) <= temperature).count();
         let mut index = warmer.saturating_sub(1);
         let mut piece = Piece::read(self.pieces.get(index)?);
-        if temperature > piece.value(0.5) {
+        if temperature > piece.value(1.0) {
             if let Some(next) = self.pieces.get(index + 1) {
                 index += 1;
                 piece = Piece::read(next);
             }
         }
-        let mut u = (temperature - piece.value(0.0)) / piece.slope(0.0).max(1e-3);
+        let mut v = (temperature - piece.value(0.0)) / piece.slope(0.0).max(1e-3);
         for _ in 0..4 {
-            u = u.clamp(-0.5, 0.5);
-            u += (temperature - piece.value(u)) / piece.slope(u).max(1e-3);
+            v = v.clamp(-1.0, 1.0);
+            v += (temperature - piece.value(v)) / piece.slope(v).max(1e-3);
         }
-        let u = u.clamp(-0.5, 0.5);
-        // The bits of the pressure: piece index above, mantissa below. u = 0.5 is the start of the next piece.
-        let mantissa = ((u + 0.5) * 8_388_608.0) as u32;
-        let bits = (((index as u32).wrapping_add(self.first)) << (23u32.wrapping_sub(self.resolution) & 31))
-            .wrapping_add(mantissa >> (self.resolution & 31));
-        Some(f32::from_bits(bits))
+        // The bits of the pressure: piece index above, mantissa below. v = 1 is the start of the next piece.
+        let mantissa = ((v.clamp(-1.0, 1.0) + 1.0) * 4_194_304.0) as u32;
+        let index = index as u32;
+        let (resolution, base) = if index >= LAST.wrapping_sub(self.first) {
+            (self.resolution, self.fine_base())
+        } else {
+            (0, self.first)
+        };
+        let bits = (index.wrapping_add(base) << (23u32.wrapping_sub(resolution) & 31))
+            .wrapping_add(mantissa >> (resolution & 31));
+        Some(f32::from_bits(bits) / self.scale)
     }
 }

@@ -163,6 +163,14 @@ impl<'a> Refrigerant<'a> {
     pub fn temperature_range(&self) -> (Temperature, Temperature) {
         (self.kelvins(at::T_MIN), self.kelvins(at::T_MAX))
     }
+    /// Reads the range of pressures that the dew curve covers.
+    pub fn dew_pressure_range(&self) -> (Pressure, Pressure) {
+        (self.pascals(at::DEW_P_MIN), self.pascals(at::DEW_P_MAX))
+    }
+    /// Reads the range of pressures that the bubble curve covers.
+    pub fn bubble_pressure_range(&self) -> (Pressure, Pressure) {
+        (self.pascals(at::BUBBLE_P_MIN), self.pascals(at::BUBBLE_P_MAX))
+    }
     /// Reads the range of pressures that both saturation curves cover.
     pub fn pressure_range(&self) -> (Pressure, Pressure) {
         let min = self.number(at::DEW_P_MIN).max(self.number(at::BUBBLE_P_MIN));
@@ -174,14 +182,16 @@ impl<'a> Refrigerant<'a> {
     fn dew(&self) -> Curve<'a> {
         Curve {
             pieces: self.parts.dew,
+            scale: self.number(at::DEW_SCALE),
             first: short(self.parts.fixed, at::DEW_FIRST) as u32,
-            resolution: u32::from(self.parts.fixed[at::RESOLUTION] & 3),
+            resolution: u32::from(self.parts.fixed[at::RESOLUTION] & 7),
         }
     }
     #[inline(always)]
     fn bubble(&self) -> Curve<'a> {
         Curve {
             pieces: self.parts.bubble,
+            scale: self.number(at::BUBBLE_SCALE),
             first: short(self.parts.fixed, at::BUBBLE_FIRST) as u32,
             resolution: u32::from(self.parts.fixed[at::RESOLUTION] >> 4),
         }
@@ -420,29 +430,30 @@ impl<'a> Refrigerant<'a> {
 
     fn vapor_state(&self, p: f32, temperature: f32) -> State {
         let rt = self.number(at::GAS_CONSTANT) * temperature;
-        let tau = self.number(at::T_REDUCING) / temperature;
+        let tau = self.number(at::T_CENTER) / temperature;
         let t = tau - self.number(at::TAU_CENTER);
         let reduced_pressure = p / (self.number(at::RHO_REDUCING) * rt);
         let solved = potential::vapor(&self.coefficients(at::VAPOR), t, reduced_pressure);
-        self.state(solved, rt, tau, t)
+        self.state(solved, rt, tau)
     }
 
     fn liquid_state(&self, p: f32, temperature: f32) -> State {
         let rt = self.number(at::GAS_CONSTANT) * temperature;
-        let tau = self.number(at::T_REDUCING) / temperature;
+        let tau = self.number(at::T_CENTER) / temperature;
         let t = tau - self.number(at::TAU_CENTER);
         let reduced_pressure = p / (self.number(at::RHO_REDUCING) * rt);
         let start: [f32; potential::START_TERMS] = self.coefficients(at::START);
         let (start, _) = potential::polynomial(&start, t);
         let center = self.number(at::LIQUID_CENTER);
         let solved = potential::liquid(&self.coefficients(at::LIQUID), center, start, t, reduced_pressure);
-        self.state(solved, rt, tau, t)
+        self.state(solved, rt, tau)
     }
 
-    fn state(&self, solved: potential::Solved, rt: f32, tau: f32, t: f32) -> State {
+    fn state(&self, solved: potential::Solved, rt: f32, tau: f32) -> State {
         let ideal: [f32; potential::IDEAL_TERMS] = self.coefficients(at::IDEAL);
-        let (q, q_t) = potential::polynomial(&ideal, t);
-        let energy = tau * (q_t + solved.a_t);
+        let x = (tau - 1.0) / (tau + 1.0);
+        let (q, q_x) = potential::polynomial(&ideal, x);
+        let energy = 0.5 * (1.0 - x * x) * q_x + tau * solved.a_t;
         let gas_constant = self.number(at::GAS_CONSTANT);
         State {
             density: Density::from_kg_per_m3(solved.d * self.number(at::RHO_REDUCING)),

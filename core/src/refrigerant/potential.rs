@@ -1,12 +1,14 @@
 //! Vapor and liquid: one reduced Helmholtz potential for each, from which density, enthalpy and entropy follow.
 //!
-//! a(T, rho)/(R T) = ln d + Q(t) + A(t, d), with d the reduced density and t = T_reducing/T less its middle. Q is the
-//! ideal gas with the reference state in it. A is a polynomial whose rows are powers of d and whose columns are
-//! powers of t; the vapor's rows start at d, the liquid's are centred on the middle of its densities. All three
+//! a(T, rho)/(R T) = ln d + Q(x) + A(t, d), with d the reduced density, tau = M/T with M the middle of the
+//! temperatures, x = (tau - 1)/(tau + 1), and t = tau less its middle. x keeps both T = 0 and T = infinity at the same
+//! distance, so that a short polynomial Q serves the ideal gas with the reference state in it, and tau d/dtau is
+//! (1 - x^2)/2 d/dx. A is a polynomial whose rows are powers of d and whose columns are powers of t; the vapor's
+//! rows start at d, as virial coefficients do, the liquid's are centred on the middle of its densities. All three
 //! properties come from derivatives of one function, so the Maxwell relations hold by construction.
 
 /// Coefficients of the ideal-gas polynomial.
-pub const IDEAL_TERMS: usize = 9;
+pub const IDEAL_TERMS: usize = 8;
 /// Degrees in t of the rows d^1, d^2, ... of the vapor.
 pub const VAPOR_ROWS: [usize; 5] = [4, 3, 2, 2, 1];
 /// Coefficients of the vapor.

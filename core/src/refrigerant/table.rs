@@ -29,15 +29,15 @@ pub mod at {
     pub const SAFETY: usize = 13;
     /// Number of components.
     pub const COMPONENTS: usize = 14;
-    /// Binary logarithm of the number of curve pieces in an octave of pressure: low 4 bits dew, high 4 bits bubble.
+    /// Binary logarithm of the pieces in a curve's last octave of pressure: low 4 bits dew, high 4 bits bubble.
     pub const RESOLUTION: usize = 15;
     /// Number of pieces of the dew curve, u16.
     pub const DEW_PIECES: usize = 16;
     /// Number of pieces of the bubble curve, u16.
     pub const BUBBLE_PIECES: usize = 18;
-    /// Index of the first piece of the dew curve, u16.
+    /// Stored exponent of the first piece of the dew curve, u16.
     pub const DEW_FIRST: usize = 20;
-    /// Index of the first piece of the bubble curve, u16.
+    /// Stored exponent of the first piece of the bubble curve, u16.
     pub const BUBBLE_FIRST: usize = 22;
     /// Molar mass, g/mol.
     pub const MOLAR_MASS: usize = 24;
@@ -63,16 +63,20 @@ pub mod at {
     pub const BUBBLE_P_MAX: usize = 64;
     /// Specific gas constant, J/(kg K).
     pub const GAS_CONSTANT: usize = 68;
-    /// Temperature that reduces the potentials, K.
-    pub const T_REDUCING: usize = 72;
+    /// Temperature at the middle of the potentials, K.
+    pub const T_CENTER: usize = 72;
     /// Density that reduces the potentials, kg/m3.
     pub const RHO_REDUCING: usize = 76;
-    /// Reduced inverse temperature at the middle of the fit.
+    /// T_CENTER over the temperature, at the middle of its range.
     pub const TAU_CENTER: usize = 80;
     /// Reduced density at the middle of the liquid fit.
     pub const LIQUID_CENTER: usize = 84;
+    /// What brings a dew pressure to a share of the highest, 1/Pa.
+    pub const DEW_SCALE: usize = 88;
+    /// What brings a bubble pressure to a share of the highest, 1/Pa.
+    pub const BUBBLE_SCALE: usize = 92;
     /// Ideal-gas polynomial.
-    pub const IDEAL: usize = 88;
+    pub const IDEAL: usize = 96;
     /// Residual polynomial of the vapor.
     pub const VAPOR: usize = IDEAL + 4 * IDEAL_TERMS;
     /// Residual polynomial of the liquid.
@@ -147,7 +151,7 @@ pub(super) const fn split(bytes: &[u8]) -> Result<Parts<'_>, TableError> {
     let dew = dew.as_chunks::<PIECE>().0;
     let one_curve = fixed[at::FLAGS] & 2 != 0;
     let bubble = if one_curve { dew } else { bubble.as_chunks::<PIECE>().0 };
-    if dew.is_empty() || bubble.is_empty() || fixed[at::RESOLUTION] & 0xCC != 0 {
+    if dew.is_empty() || bubble.is_empty() || fixed[at::RESOLUTION] & 0x88 != 0 {
         return Err(TableError::Content);
     }
     Ok(Parts { fixed, dew, bubble, designation, components })
@@ -171,7 +175,7 @@ pub(super) fn verify(parts: &Parts<'_>) -> Result<(), TableError> {
         at::CRITICAL_PRESSURE,
         at::GAS_CONSTANT,
         at::T_MIN,
-        at::T_REDUCING,
+        at::T_CENTER,
         at::RHO_REDUCING,
         at::DEW_P_MIN,
         at::BUBBLE_P_MIN,

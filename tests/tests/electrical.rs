@@ -724,7 +724,8 @@ fn pump_down_and_standing_pressure_move_the_report_as_they_should() {
     assert!(holds / before <= 0.2, "{}", holds / before);
     let creeps = odds(pumped(160.0, Some(6.0), PumpDownEnd::Limit), Cause::WeakCompressor, Cause::None);
     assert!(creeps / before >= 5.0, "{}", creeps / before);
-    let control = odds(pumped(150.0, None, PumpDownEnd::LowPressureControl), Cause::WeakCompressor, Cause::None);
+    let control =
+        odds(pumped(150.0, None, PumpDownEnd::LowPressureControl), Cause::WeakCompressor, Cause::None);
     assert!((0.2..=1.1).contains(&(control / before)), "{}", control / before);
     let stand = |r: &mut Readings| {
         // 15 % above the 952 kPa of propane at 25 degC (CoolProp 8.0).

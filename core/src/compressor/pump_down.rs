@@ -111,13 +111,13 @@ const HOLDS_BELOW: f32 = 2.0;
 /// Probability of the rise seen: a compressor in good order mostly holds or creeps, a leaking one comes back, unless
 /// its leak is one that closes when it stops (a discharge valve alone, shut off by the suction valve).
 fn rise_density(rise_kpa_per_min: f32, flow_loss: f32) -> f32 {
-    // Chances of holding, creeping (up to 20 kPa/min) and coming back fast: our own figures, wide for the rise and
-    // narrow for holding, so that practice's own sign of good order, to atmospheric pressure and holds, counts five
-    // to one.
-    let good = [0.70, 0.22, 0.08];
-    let weak = [0.02, 0.48, 0.50];
-    // From one to the other over the first tenth of flow lost: even that, flowing back into a shell of a few litres,
-    // raises its pressure by kilopascals a second.
+    // Chances of holding, creeping (up to 20 kPa/min) and coming back fast: our own figures. Oil gives off refrigerant,
+    // so that a good one may creep as well; a weak one hardly ever holds, so that practice's own sign of
+    // good order, to atmospheric pressure and holds, counts five to one.
+    let good = [0.58, 0.34, 0.08];
+    let weak = [0.02, 0.38, 0.60];
+    // From one to the other over the first tenth of flow lost: even that, flowing back into a shell of a few
+    // litres, raises its pressure by kilopascals a second while its valves do not seat.
     let share = (flow_loss / 0.1).clamp(0.0, 1.0);
     let band = if rise_kpa_per_min < HOLDS_BELOW {
         0

@@ -369,6 +369,12 @@ fn refrigerants(cover: &mut Cover) {
     cover.run("refrigerant/mod::glide", |[]: [f32; 0]| three.map(Refrigerant::glide));
     cover.run("refrigerant/mod::temperature_range", |[]: [f32; 0]| three.map(Refrigerant::temperature_range));
     cover.run("refrigerant/mod::pressure_range", |[]: [f32; 0]| three.map(Refrigerant::pressure_range));
+    cover.run("refrigerant/mod::dew_pressure_range", |[]: [f32; 0]| {
+        three.map(Refrigerant::dew_pressure_range)
+    });
+    cover.run("refrigerant/mod::bubble_pressure_range", |[]: [f32; 0]| {
+        three.map(Refrigerant::bubble_pressure_range)
+    });
     cover.run("refrigerant/mod::dew_temperature", |[p]| three.map(|r| r.dew_temperature(pa(p))));
     cover.run("refrigerant/mod::bubble_temperature", |[p]| three.map(|r| r.bubble_temperature(pa(p))));
     cover.run("refrigerant/mod::dew_pressure", |[t]| three.map(|r| r.dew_pressure(k(t))));

@@ -83,7 +83,7 @@ impl EventKind {
             Self::StandingPressure => ["standing_pressure_kpa", "standing_temperature_c", ""],
             Self::CurrentRises => ["current_percent_per_min", "suction_percent_per_min", "voltage_v"],
             Self::DefrostBegins => ["coil_c", "", ""],
-            Self::DefrostEnds => ["coil_c", "minutes", ""],
+            Self::DefrostEnds => ["warmest_coil_c", "minutes", ""],
             Self::Gap => ["seconds", "", ""],
         }
     }

@@ -303,7 +303,7 @@ impl Monitor {
         match self.power {
             Power::Unknown => return,
             Power::On => self.on(&at, low, high, now, events),
-            Power::Off => self.off(low, middle, now, events),
+            Power::Off => self.off(refrigerant, low, middle, now, events),
         }
         let Some(means) = self.block.push(middle, now.0) else { return };
         self.window.push(&means.of, means.length_ms);
@@ -335,9 +335,24 @@ impl Monitor {
             return None;
         }
         let line = middle[SUCTION_LINE].or(middle[EVAPORATOR_OUTLET])?;
-        let pressure = Pressure::from_kilopascals(number(middle[SUCTION]?, 8));
-        let dew = refrigerant?.dew_temperature(pressure).ok()?;
-        Some(line - fixed(dew.celsius(), 8))
+        Some(line - dew(refrigerant?, middle[SUCTION]?)?)
+    }
+
+    /// Finds the temperatures of the coil of a stopped machine and of its space, 1/256 degC.
+    ///
+    /// Its pressure tells sooner than a clamp. Between bubble and dew a blend's dew temperature lies above the coil by
+    /// up to its glide.
+    fn coil_and_space(
+        &self,
+        refrigerant: Option<&Refrigerant<'_>>,
+        middle: &[Option<i32>; CHANNELS],
+    ) -> Option<(i32, i32)> {
+        let space = middle[SPACE]?;
+        let saturated = refrigerant.zip(middle[SUCTION]).and_then(|(refrigerant, low)| {
+            let glide = fixed(refrigerant.glide().kelvins(), 8);
+            Some(dew(refrigerant, low)? - glide)
+        });
+        Some((saturated.or(middle[EVAPORATOR_OUTLET]).or(middle[SUPPLY_AIR])?, space))
     }
 
     fn started(
@@ -351,10 +366,7 @@ impl Monitor {
         let since = time_ms as u32;
         let off_ms = since.wrapping_sub(self.since);
         let minutes = self.since_known.then(|| off_ms as f32 * (1.0 / 60_000.0));
-        if self.off_time.defrost {
-            let coil = middle[EVAPORATOR_OUTLET].or(middle[SUPPLY_AIR]).unwrap_or(0);
-            self.off_time.end(coil, (at.now, at.time_ms), events);
-        }
+        self.off_time.end((at.now, at.time_ms), events);
         if self.pump_down.phase == Phase::Holding {
             self.pump_down.tell((at.now, at.time_ms), &mut self.found_pump_down, events);
         }
@@ -437,6 +449,7 @@ impl Monitor {
 
     fn off(
         &mut self,
+        refrigerant: Option<&Refrigerant<'_>>,
         low: Option<i32>,
         middle: &[Option<i32>; CHANNELS],
         now: (u32, u64),
@@ -451,8 +464,9 @@ impl Monitor {
             }
             return;
         }
-        let coil = middle[EVAPORATOR_OUTLET].or(middle[SUPPLY_AIR]);
-        self.off_time.sample(coil, middle[SPACE], now, events);
+        if let Some((coil, space)) = self.coil_and_space(refrigerant, middle) {
+            self.off_time.sample(coil, space, now, events);
+        }
     }
 
     /// Judges the running state with every block after the first minute.
@@ -544,6 +558,12 @@ impl Monitor {
         result.readings.running = Some(true);
         any.then_some(result)
     }
+}
+
+/// Finds the dew temperature at a whole-number pressure, 1/256 degC.
+fn dew(refrigerant: &Refrigerant<'_>, low: i32) -> Option<i32> {
+    let dew = refrigerant.dew_temperature(Pressure::from_kilopascals(number(low, 8))).ok()?;
+    Some(fixed(dew.celsius(), 8))
 }
 
 #[cfg(test)]

@@ -15,7 +15,9 @@ const REST_SCATTER: f32 = 0.01;
 /// Largest distance between temperatures that are taken as one, 1/256 K.
 const ONE_TEMPERATURE: i32 = 2 << 8;
 /// Warmth of the coil over its space that only a heater gives it, 1/256 K.
-const HEATED: i32 = 2 << 8;
+const HEATED: i32 = 3 << 8;
+/// Further warming that shows that the heater is on, 1/256 K.
+const WARMS: i32 = 128;
 /// Fall of the coil below its warmest that ends a defrost, 1/256 K.
 const COOLS: i32 = 200;
 /// Samples in a row that show the heating.
@@ -85,46 +87,38 @@ impl OffTime {
         }
     }
 
-    /// Takes a sample: the coil against the space it cools. Only a heater makes it the warmer one.
-    pub(super) fn sample(
-        &mut self,
-        coil: Option<i32>,
-        space: Option<i32>,
-        now: (u32, u64),
-        events: &mut Events,
-    ) {
-        let (Some(coil), Some(space)) = (coil, space) else { return };
-        if !self.defrost {
-            let heated = coil > space + HEATED;
-            self.heated = if heated { self.heated + 1 } else { 0 };
-            if self.heated == 1 {
-                self.warmest = coil;
-            }
+    /// Takes the coil and its space. Only a heater makes the coil of a stopped machine the warmer one, and ever more so.
+    pub(super) fn sample(&mut self, coil: i32, space: i32, now: (u32, u64), events: &mut Events) {
+        if self.defrost {
             self.warmest = self.warmest.max(coil);
-            if self.heated > SHOWN {
-                // Still warming, not only warmer than the space from the last time.
-                self.heated = SHOWN;
-                if coil >= self.warmest && self.warmest > space + HEATED + 64 {
-                    (self.defrost, self.defrost_at) = (true, now.0);
-                    events.add(EventKind::DefrostBegins, now.1, [Some(number(coil, 8)), None, None]);
-                }
+            if coil < self.warmest - COOLS {
+                self.end(now, events);
             }
             return;
         }
-        self.warmest = self.warmest.max(coil);
-        if coil < self.warmest - COOLS {
-            self.end(coil, now, events);
+        if coil <= space + HEATED {
+            self.heated = 0;
+            return;
+        }
+        if self.heated == 0 {
+            self.warmest = coil;
+        }
+        self.heated = (self.heated + 1).min(SHOWN);
+        if self.heated == SHOWN && coil > self.warmest + WARMS {
+            (self.defrost, self.defrost_at, self.warmest) = (true, now.0, coil);
+            events.add(EventKind::DefrostBegins, now.1, [Some(number(coil, 8)), None, None]);
         }
     }
 
     /// Ends a defrost, where there is one.
-    pub(super) fn end(&mut self, coil: i32, now: (u32, u64), events: &mut Events) {
+    pub(super) fn end(&mut self, now: (u32, u64), events: &mut Events) {
         if self.defrost {
             self.defrost = false;
-            // It has to warm beyond this once more to be a new one.
+            // It has to warm from here once more to be a new one.
             self.heated = 0;
             let minutes = now.0.wrapping_sub(self.defrost_at) as f32 * (1.0 / 60_000.0);
-            events.add(EventKind::DefrostEnds, now.1, [Some(number(coil, 8)), Some(minutes), None]);
+            let warmest = Some(number(self.warmest, 8));
+            events.add(EventKind::DefrostEnds, now.1, [warmest, Some(minutes), None]);
         }
     }
 }

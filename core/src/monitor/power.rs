@@ -31,8 +31,9 @@ const START: (i32, i32) = (256 - 8, 256 + 2);
 const STOP: (i32, i32) = (256 + 6, 256 - 2);
 /// Share of 1/256 of suction within which discharge shows a machine that stands.
 const EQUAL_RATIO: i32 = 300;
-/// Warmth of the discharge line over the air that shows a machine that runs, 1/256 K.
+/// Warmth of the discharge line over the air that shows a machine that runs, and one that has stood, 1/256 K.
 const HOT: i32 = 15 << 8;
+const COLD: i32 = 3 << 8;
 
 impl Pressures {
     pub(super) const fn new() -> Self {
@@ -79,6 +80,7 @@ impl Pressures {
         match power {
             Power::Unknown if high < share(low, EQUAL_RATIO) => Power::Off,
             Power::Unknown if hot.is_some_and(|hot| hot > HOT) => Power::On,
+            Power::Unknown if hot.is_some_and(|hot| hot < COLD) => Power::Off,
             _ => power,
         }
     }

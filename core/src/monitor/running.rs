@@ -3,18 +3,18 @@
 use super::state::State;
 use super::window::{AMPS, COLD, HIGH, LINE, LOW, Trend, Window};
 
-/// Fall of suction pressure per minute, as a share, from which the machine pulls down; 1 % is about 0.3 K.
-const FALLS: f32 = 0.010;
+/// Fall of suction pressure per minute, as a share, from which the machine pulls down; 1.5 % is about 0.4 K.
+const FALLS: f32 = 0.015;
 /// Fall of suction pressure per minute, as a share, in which a machine in order may draw more than its plate says.
 const FALLS_FAST: f32 = 0.02;
 /// Drift of suction pressure per minute within which it is steady.
-const LOW_LEVEL: f32 = 0.010;
+const LOW_LEVEL: f32 = 0.015;
 /// Drift of discharge pressure per minute within which it is steady.
 const HIGH_LEVEL: f32 = 0.010;
 /// Drift of current per minute within which it is steady.
 const AMPS_LEVEL: f32 = 0.015;
 /// Drift of the line temperature within which it is steady, 1/256 K per minute.
-const LINE_LEVEL: f32 = 0.5 * 256.0;
+const LINE_LEVEL: f32 = 256.0;
 /// Scatter of pressures about their lines within which the machine is steady.
 const QUIET: f32 = 0.015;
 /// Scatter of suction within which a fall is smooth.
@@ -24,20 +24,22 @@ const AMPS_QUIET: f32 = 0.03;
 /// Scatter of the line temperature within which it is steady, 1/256 K.
 const LINE_QUIET: f32 = 256.0;
 /// Fall of the air's temperature per minute from which a machine with a regulator pulls down, 1/256 K.
-const COLD_FALLS: f32 = 0.2 * 256.0;
-/// Factor by which the limits widen for the state that holds, so that noise at a limit does not toggle it.
-const HOLDS: f32 = 1.15;
+const COLD_FALLS: f32 = 0.15 * 256.0;
+/// Factor by which the limits widen while the machine is steady, so that noise at a limit does not toggle it.
+const HOLDS: f32 = 1.06;
 
 /// Judges the running state, `None` while the window is too short.
 ///
 /// With a suction pressure regulator the suction gauge shows the regulator: the air tells the pull-down.
 pub(super) fn judge(window: &Window, regulator: bool, before: State) -> Option<State> {
     let (low, line, cold) = (window.trend(LOW), window.trend(LINE), window.trend(COLD));
-    let falling = if before == State::PullingDown { 1.0 / HOLDS } else { 1.0 };
+    let falling = if before == State::Steady { HOLDS } else { 1.0 };
     let smooth = if before == State::PullingDown { HOLDS } else { 1.0 };
     let air_falls = |t: Trend| t.slope < -COLD_FALLS * falling;
     let pulls_down = match (low, cold) {
-        (_, Some(cold)) if regulator => air_falls(cold),
+        (_, Some(cold)) if regulator => {
+            air_falls(cold) && low.is_none_or(|low| low.quiet_within(QUIET * smooth))
+        }
         (Some(low), _) => low.slope < -FALLS * falling * low.mean && low.quiet_within(SMOOTH * smooth),
         (None, Some(cold)) => air_falls(cold),
         (None, None) => return line.map(|_| State::Unsteady),

@@ -87,17 +87,17 @@ impl Judge {
         let of = |index: usize| line(last.iter().map(move |second| second[index]));
         let (low, high, amps, outlet, space) = (of(0), of(1), of(2), of(3), of(4));
         let pulls_down =
-            if self.regulator { space.1 < -0.2 } else { low.1 < -0.01 * low.0 && low.2 < 0.03 * low.0 };
+            if self.regulator { space.1 < -0.15 && low.2 < 0.015 * low.0 } else { low.1 < -0.015 * low.0 && low.2 < 0.03 * low.0 };
         if pulls_down {
             return State::PullingDown;
         }
         let within = |(mean, slope, scatter): (f64, f64, f64), level: f64, quiet: f64| {
             slope.abs() <= level * mean && scatter <= quiet * mean
         };
-        let steady = within(low, 0.01, 0.015)
+        let steady = within(low, 0.015, 0.015)
             && within(high, 0.01, 0.015)
             && within(amps, 0.015, 0.03)
-            && outlet.1.abs() <= 0.5
+            && outlet.1.abs() <= 1.0
             && outlet.2 <= 1.0;
         if steady { State::Steady } else { State::Unsteady }
     }

@@ -196,8 +196,10 @@ impl Monitor {
         };
         let before_ms = core::mem::replace(&mut self.last_ms, sample.time_ms);
         if problem != Some(SampleProblem::NothingMeasured) {
+            let two = self.filter.last_two(CURRENT);
+            let amps = two.zip(raw[CURRENT]).map(|([older, newer], newest)| [older, newer, newest]);
             let middle = self.filter.push(&raw);
-            self.take(refrigerant, &raw, &middle, before_ms, &mut events);
+            self.take(refrigerant, &raw, &middle, amps, before_ms, &mut events);
         }
         Pushed { events, problem, unusable }
     }
@@ -264,6 +266,7 @@ impl Monitor {
         refrigerant: Option<&Refrigerant<'_>>,
         raw: &[Option<i32>; CHANNELS],
         middle: &[Option<i32>; CHANNELS],
+        amps: Option<[i32; 3]>,
         before_ms: u64,
         events: &mut Events,
     ) {
@@ -271,7 +274,7 @@ impl Monitor {
         let low = middle[SUCTION];
         let high = middle[DISCHARGE].or(middle[LIQUID]);
         let judged = match (middle[CURRENT], low, high) {
-            (Some(current), ..) => power::from_current(self.power, current, &self.plate),
+            (Some(current), ..) => power::from_current(self.power, current, amps, &self.plate),
             (None, Some(low), Some(high)) if raw[CURRENT].is_none() => {
                 let raw_low = raw[SUCTION].unwrap_or(low);
                 let raw_high = raw[DISCHARGE].or(raw[LIQUID]).unwrap_or(high);

@@ -57,6 +57,8 @@ impl Pressures {
         }
         let started = raw_low < share(self.low, START.0) && raw_high > share(self.high, START.1);
         let stopped = raw_low > share(self.low, STOP.0) && raw_high < share(self.high, STOP.1);
+        let far = |value: i32, of: i32, by: i32| (of >> 8) * by < (value - of).abs();
+        let strong = far(raw_low, self.low, 8) && far(raw_high, self.high, 4);
         let turned = match power {
             Power::Unknown => started || stopped,
             Power::Off => started,
@@ -71,8 +73,8 @@ impl Pressures {
         if self.seen < SETTLED {
             return power;
         }
-        // Once is noise, twice is a switch.
-        if self.apart >= 2 {
+        // Once is noise, twice is a switch; so is once where both moved by far more than gauges scatter.
+        if self.apart >= 2 || (self.apart == 1 && strong) {
             self.apart = 0;
             (self.low, self.high) = (low, high);
             return if started { Power::On } else { Power::Off };
@@ -86,9 +88,18 @@ impl Pressures {
     }
 }
 
-/// Judges the compressor's supply from its current, with a band in which it stays what it was.
-pub(super) fn from_current(power: Power, current: i32, plate: &Plate) -> Power {
+/// Judges the compressor's supply from the middle of three currents, with a band in which it stays what it was.
+///
+/// `last` are the last three currents as measured, the oldest first: a meter that averages shows a supply that was cut
+/// as one fallen and one empty reading, which the middle of three would tell one sample later.
+pub(super) fn from_current(power: Power, current: i32, last: Option<[i32; 3]>, plate: &Plate) -> Power {
     let (on, off) = plate.on_above();
+    if let Some([oldest, newer, newest]) = last
+        && newest <= off
+        && newer < oldest / 4
+    {
+        return Power::Off;
+    }
     if current >= on {
         Power::On
     } else if current <= off {

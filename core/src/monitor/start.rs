@@ -9,9 +9,9 @@ const COLLAPSED: i32 = 5 * 128;
 /// Superheat above which it has recovered, 1/256 K.
 const RECOVERED: i32 = 5 * 256;
 /// Time after the start before superheat is judged: the clamp still shows the stopped machine, ms.
-const SETTLE_MS: u32 = 20_000;
+const SETTLE_MS: u32 = 14_000;
 /// Least time of collapsed superheat that counts, ms.
-const COLLAPSE_MS: u32 = 12_000;
+const COLLAPSE_MS: u32 = 9_000;
 /// Time that superheat must stay recovered, ms.
 const RECOVERY_MS: u32 = 15_000;
 /// Time after which a start is judged even where nothing has recovered, ms.

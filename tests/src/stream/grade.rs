@@ -194,7 +194,7 @@ impl Grades {
         use EventKind as K;
         for (_, event) in events {
             let fault = match event.kind {
-                K::LiquidOnStart => stream.story == Story::LiquidOnStart,
+                K::LiquidOnStart => stream.liquid,
                 K::StaysHigh => {
                     stream.story == Story::TightCompressor || stream.story == Story::GrowingFriction
                 }

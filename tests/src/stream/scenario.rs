@@ -117,6 +117,8 @@ pub struct Stream {
     pub pump_downs: Vec<PumpDownTruth>,
     /// Highest current of each start as the model has it, A.
     pub inrush_a: Vec<f64>,
+    /// Whether liquid was in the compressor twenty seconds after any start, whatever the story.
+    pub liquid: bool,
     /// Period of hunting, s, and the largest swing of suction in it, kPa, where it hunts.
     pub hunting: Option<(f64, f64)>,
 }
@@ -125,7 +127,9 @@ pub struct Stream {
 pub fn stream(half: Half, story: Story, seed: u64) -> Stream {
     let mut random = Random::new(seed ^ if half == Half::Setting { 0 } else { 0x5EED_0000_0000 });
     let metering = match story {
-        Story::Hunting | Story::Defrost | Story::PumpDownLiquid => Some(Metering::Valve),
+        Story::Hunting | Story::Defrost | Story::PumpDownLiquid | Story::GrowingFriction => {
+            Some(Metering::Valve)
+        }
         Story::Standing => Some(Metering::Capillary),
         _ => None,
     };
@@ -313,6 +317,7 @@ fn play(
         stops: vec![],
         pump_downs: vec![],
         inrush_a: vec![],
+        liquid: false,
         hunting: None,
     };
     let mut meter = Meter::draw(fitted, random);
@@ -425,6 +430,9 @@ fn play(
         plant.step(&hands);
         let suction_kpa = plant.suction / 1000.0;
         if hands.on {
+            if plant.running > 20.0 && plant.running < 60.0 {
+                out.liquid |= plant.slug > 0.1 * plant.build.full_mass;
+            }
             peak = peak.max(plant.current);
         }
         let closed = !(hands.suction_valve && hands.liquid_valve);

@@ -86,8 +86,11 @@ impl Judge {
         let last = &self.seconds[self.seconds.len().saturating_sub(WINDOW)..];
         let of = |index: usize| line(last.iter().map(move |second| second[index]));
         let (low, high, amps, outlet, space) = (of(0), of(1), of(2), of(3), of(4));
-        let pulls_down =
-            if self.regulator { space.1 < -0.15 && low.2 < 0.015 * low.0 } else { low.1 < -0.015 * low.0 && low.2 < 0.03 * low.0 };
+        let pulls_down = if self.regulator {
+            space.1 < -0.15 && low.2 < 0.015 * low.0
+        } else {
+            low.1 < -0.015 * low.0 && low.2 < 0.03 * low.0
+        };
         if pulls_down {
             return State::PullingDown;
         }

@@ -1,0 +1,173 @@
+/* Answers every case that is linked in and prints a digest of each answer, the same lines as the host's core writes.
+ *
+ * The digest goes through the C structs field by field, so that padding, order or a lost bit would show. */
+#include "rimewise.h"
+
+#include <stdio.h>
+#include <string.h>
+
+typedef struct {
+    char designation[24];
+    RimewiseSystem system;
+    RimewiseReadings readings;
+    RimewiseObservations observations;
+    RimewiseUncertainty uncertainty;
+    uint32_t record_count;
+    RimewiseReadings record[2];
+} Case;
+
+extern const Case cases_start[];
+extern const Case cases_end[];
+
+static uint32_t hash;
+
+static void word(uint32_t value)
+{
+    for (int i = 0; i < 4; i++) {
+        hash ^= value >> (8 * i) & 0xFFu;
+        hash *= 0x01000193u;
+    }
+}
+
+static void number(float value)
+{
+    uint32_t bits;
+    memcpy(&bits, &value, 4);
+    word(bits);
+}
+
+static void optional(int there, float value)
+{
+    word(there ? 1 : 0);
+    number(value);
+}
+
+static void letters(const char *text)
+{
+    while (*text)
+        word((unsigned char)*text++);
+}
+
+static void estimates(uint32_t valid, const RimewiseEstimate *all, unsigned count)
+{
+    for (unsigned i = 0; i < count; i++) {
+        word(valid >> i & 1u);
+        number(all[i].value);
+        number(all[i].u);
+    }
+}
+
+static void measurements(uint32_t count, const RimewiseCauseAndMeasurements *all)
+{
+    word(count);
+    for (uint32_t i = 0; i < count; i++) {
+        word((uint32_t)all[i].cause);
+        word(all[i].measurement_count);
+        for (uint32_t k = 0; k < all[i].measurement_count; k++)
+            word((uint32_t)all[i].measurements[k]);
+    }
+}
+
+static uint32_t report_digest(const RimewiseReport *r)
+{
+    const char *section, *name;
+    hash = 0x811C9DC5u;
+    word((uint32_t)r->decided);
+    word((uint32_t)r->leading);
+    optional(r->valid & RIMEWISE_REPORT_FITS, r->fits);
+    for (unsigned i = 0; i < RIMEWISE_CAUSES; i++) {
+        word((uint32_t)r->causes[i].cause);
+        number(r->causes[i].probability);
+        optional(r->causes[i].valid & RIMEWISE_CAUSE_SEVERITY, r->causes[i].severity);
+    }
+    word(r->evidence_count);
+    for (uint32_t i = 0; i < r->evidence_count; i++) {
+        word((uint32_t)r->evidence[i].cause);
+        word((uint32_t)r->evidence[i].reading);
+        number(r->evidence[i].weight_nats);
+    }
+    word(r->next_count);
+    for (uint32_t i = 0; i < r->next_count; i++) {
+        word((uint32_t)r->next[i].measurement);
+        word((uint32_t)r->next[i].effort);
+        number(r->next[i].information_bits);
+    }
+    measurements(r->ruled_out_count, r->ruled_out);
+    measurements(r->still_open_count, r->still_open);
+    word(r->warning_count);
+    for (uint32_t i = 0; i < r->warning_count; i++) {
+        word((uint32_t)r->warnings[i].kind);
+        if (rimewise_field_text(r->warnings[i].field, &section, &name) == RIMEWISE_OK)
+            letters(name);
+    }
+    word(r->electrical_count);
+    for (uint32_t i = 0; i < r->electrical_count; i++) {
+        const RimewiseFinding *f = &r->electrical[i];
+        word((uint32_t)f->finding);
+        if (rimewise_unit_text(f->unit, &name) == RIMEWISE_OK)
+            letters(name);
+        optional(f->valid & RIMEWISE_FINDING_VALUE, f->value);
+        optional(f->valid & RIMEWISE_FINDING_LIMIT, f->limit);
+    }
+    word(r->caution_count);
+    for (uint32_t i = 0; i < r->caution_count; i++) {
+        word((uint32_t)r->cautions[i].code);
+        word((uint32_t)r->cautions[i].step);
+    }
+    estimates(r->cycle.valid, &r->cycle.suction_saturation_c,
+              (sizeof r->cycle - sizeof r->cycle.valid) / sizeof(RimewiseEstimate));
+    estimates(r->expected.valid, &r->expected.suction_saturation_c,
+              (sizeof r->expected - sizeof r->expected.valid) / sizeof(RimewiseEstimate));
+    return hash;
+}
+
+static uint32_t invalid_digest(const RimewiseInvalid *invalid)
+{
+    const char *section = "", *name = "";
+    hash = 0x811C9DC5u;
+    rimewise_field_text(invalid->field, &section, &name);
+    letters(name);
+    /* A field of the visit has the number of its measurement; the same name elsewhere has one of its own. */
+    int32_t known = invalid->field;
+    for (int32_t code = 1; code < 300; code++) {
+        const char *measurement;
+        if (rimewise_measurement_text(code, &measurement) == RIMEWISE_OK && strcmp(measurement, name) == 0)
+            known = code;
+    }
+    word(known < 300 ? (uint32_t)known : 0);
+    word((uint32_t)invalid->record);
+    word((uint32_t)invalid->problem);
+    number(invalid->min);
+    number(invalid->max);
+    return hash;
+}
+
+int main(void)
+{
+    static RimewiseReport report;
+    static RimewiseInvalid invalid;
+    for (const Case *visit = cases_start; visit < cases_end; visit++) {
+        unsigned index = (unsigned)(visit - cases_start);
+        const RimewiseRefrigerant *refrigerant = NULL;
+        if (visit->designation[0] && rimewise_refrigerant_find(visit->designation, &refrigerant) != RIMEWISE_OK) {
+            printf("%u unknown\n", index);
+            continue;
+        }
+        report.size = sizeof report;
+        invalid.size = sizeof invalid;
+        RimewiseStatus status =
+            visit->record_count
+                ? rimewise_diagnose_with_record(refrigerant, &visit->system, &visit->readings, &visit->observations,
+                                                &visit->uncertainty, visit->record, visit->record_count, &report,
+                                                &invalid)
+                : rimewise_diagnose(refrigerant, &visit->system, &visit->readings, &visit->observations,
+                                    &visit->uncertainty, &report, &invalid);
+        if (status == RIMEWISE_OK)
+            printf("%u report %08lx\n", index, (unsigned long)report_digest(&report));
+        else if (status == RIMEWISE_STATUS_INVALID_INPUT)
+            printf("%u invalid %08lx\n", index, (unsigned long)invalid_digest(&invalid));
+        else
+            printf("%u status %d\n", index, (int)status);
+    }
+    return 0;
+}

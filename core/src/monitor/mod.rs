@@ -343,19 +343,20 @@ impl Monitor {
 
     /// Finds the temperatures of the coil of a stopped machine and of its space, 1/256 degC.
     ///
-    /// Its pressure tells sooner than a clamp. Between bubble and dew a blend's dew temperature lies above the coil by
-    /// up to its glide.
+    /// While it is being warmed, its pressure tells sooner than a clamp; between bubble and dew a blend's dew
+    /// temperature lies above the coil by up to its glide. Once it is dry, only the clamp tells that it cools.
     fn coil_and_space(
         &self,
         refrigerant: Option<&Refrigerant<'_>>,
         middle: &[Option<i32>; CHANNELS],
     ) -> Option<(i32, i32)> {
-        let space = middle[SPACE]?;
-        let saturated = refrigerant.zip(middle[SUCTION]).and_then(|(refrigerant, low)| {
-            let glide = fixed(refrigerant.glide().kelvins(), 8);
-            Some(dew(refrigerant, low)? - glide)
-        });
-        Some((saturated.or(middle[EVAPORATOR_OUTLET]).or(middle[SUPPLY_AIR])?, space))
+        let clamp = middle[EVAPORATOR_OUTLET].or(middle[SUPPLY_AIR]);
+        let saturated = || {
+            let (refrigerant, low) = refrigerant.zip(middle[SUCTION])?;
+            Some(dew(refrigerant, low)? - fixed(refrigerant.glide().kelvins(), 8))
+        };
+        let coil = if self.off_time.defrost { clamp.or_else(saturated) } else { saturated().max(clamp) };
+        coil.zip(middle[SPACE])
     }
 
     fn started(

@@ -90,7 +90,9 @@ impl OffTime {
     /// Takes the coil and its space. Only a heater makes the coil of a stopped machine the warmer one, and ever more so.
     pub(super) fn sample(&mut self, coil: i32, space: i32, now: (u32, u64), events: &mut Events) {
         if self.defrost {
-            self.warmest = self.warmest.max(coil);
+            // The clamp that tells the end may begin below what told the beginning.
+            self.warmest = if self.heated == SHOWN { coil } else { self.warmest.max(coil) };
+            self.heated = 0;
             if coil < self.warmest - COOLS {
                 self.end(now, events);
             }

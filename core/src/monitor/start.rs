@@ -5,9 +5,11 @@ use super::fixed::number;
 use super::settings::Plate;
 
 /// Superheat below which the suction line is taken to carry liquid, 1/256 K.
-const COLLAPSED: i32 = 5 * 128;
+const COLLAPSED: i32 = 9 * 128;
 /// Superheat above which it has recovered, 1/256 K.
-const RECOVERED: i32 = 5 * 256;
+const RECOVERED: i32 = 13 * 128;
+/// Highest current while superheat was collapsed, over that after it recovered, from which the two go together.
+const HIGH_RATIO: f32 = 1.06;
 /// Time after the start before superheat is judged: the clamp still shows the stopped machine, ms.
 const SETTLE_MS: u32 = 14_000;
 /// Least time of collapsed superheat that counts, ms.
@@ -203,7 +205,7 @@ impl Start {
                 let early = self.collapsed_current;
                 let ratio = (self.smooth > 0 && early > 0).then(|| early as f32 / self.smooth as f32);
                 let kind = match ratio {
-                    Some(ratio) if ratio >= 1.08 => EventKind::LiquidOnStart,
+                    Some(ratio) if ratio >= HIGH_RATIO => EventKind::LiquidOnStart,
                     _ => EventKind::StartNotTold,
                 };
                 let values = [Some(number(self.lowest, 8)), ratio, seconds(self.collapsed_ms)];

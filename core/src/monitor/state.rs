@@ -23,7 +23,7 @@ choice! {
         Unsteady = 5 "unsteady",
         /// It pumps down against a closed valve.
         PumpingDown = 6 "pumping_down",
-        /// It stands after a pump-down, the valve still closed.
+        /// It stands after a pump-down, and no pressure shows yet that the valve was opened.
         Holding = 7 "holding",
         /// It stands and its coil is being heated.
         Defrost = 8 "defrost",

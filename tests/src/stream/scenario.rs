@@ -350,6 +350,7 @@ fn play(
     let mut last_sample = 0.0;
     let mut state = (State::Off, 0.0);
     let mut peak = 0.0f64;
+    let mut holding_kpa = f64::INFINITY;
     let mut swing = (f64::INFINITY, 0.0f64);
     while tick < ticks(length) {
         let time = tick as f64 * STEP_S;
@@ -436,6 +437,13 @@ fn play(
             peak = peak.max(plant.current);
         }
         let closed = !(hands.suction_valve && hands.liquid_valve);
+        // Opening a valve ends the holding when the pressure shows it.
+        if closed {
+            holding_kpa = suction_kpa;
+        } else if hands.on || suction_kpa > 1.25 * holding_kpa + 10.0 {
+            holding_kpa = f64::INFINITY;
+        }
+        let held = closed || (!hands.on && holding_kpa.is_finite());
         if let Some(pump_down) = out.pump_downs.last_mut()
             && closed
         {
@@ -448,7 +456,7 @@ fn play(
         let seen = truth(&plant, &hands);
         meter.follow(&seen, STEP_S);
         if tick >= 0 && tick % 10 == 0 {
-            let doing = Doing { on: hands.on, closed, heated: hands.heater > 0.0, tripped };
+            let doing = Doing { on: hands.on, closed: held, heated: hands.heater > 0.0, tripped };
             let values = [suction_kpa, plant.discharge / 1000.0, plant.current, plant.outlet, plant.space];
             let now = judge.second(time, doing, values);
             if now != state.0 {

@@ -314,9 +314,10 @@ fn draw(kind: &Type, rng: &mut Rng) -> Vec<Drawn> {
     let one = |rng: &mut Rng, levels: (usize, usize)| {
         let i = rng.below(9);
         let level = levels.0 + rng.below(levels.1 - levels.0);
-        let next = if level == 0 { kind.ladder[i][0] * 0.5 } else { kind.ladder[i][level - 1] };
         // Around the level, so that severities are not five fixed numbers.
-        let severity = kind.ladder[i][level] + (next - kind.ladder[i][level]) * rng.between(-0.25, 0.25);
+        let steps = kind.ladder[i];
+        let spacing = if level == 4 { steps[4] - steps[3] } else { steps[level + 1] - steps[level] };
+        let severity = steps[level] + spacing * rng.between(-0.25, 0.25);
         Drawn { cause: CAUSES[i], level, severity }
     };
     if u < 0.25 {

@@ -1,11 +1,16 @@
 //! The npm package of Rimewise: conversion only. What is exported here is wrapped by `js/index.ts`, which adds types
 //! and errors; every answer comes from the library.
 
+mod answer;
+mod monitor;
 mod quantity;
 mod refrigerant;
+mod trade;
 
+pub use monitor::*;
 pub use quantity::*;
 pub use refrigerant::*;
+pub use trade::*;
 
 use wasm_bindgen::prelude::wasm_bindgen;
 

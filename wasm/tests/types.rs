@@ -41,7 +41,7 @@ fn doc_of(attributes: &[Attribute]) -> Vec<String> {
         .filter_map(|attribute| match &attribute.meta {
             syn::Meta::NameValue(pair) if pair.path.is_ident("doc") => match &pair.value {
                 syn::Expr::Lit(syn::ExprLit { lit: syn::Lit::Str(text), .. }) => {
-                    Some(text.value().trim().replace("[`", "`").replace("`]", "`").replace("`None`", "null"))
+                    Some(text.value().trim().replace("[`", "`").replace("`]", "`").replace("`None`", "null").replace("EventKind::", "").replace("State::", ""))
                 }
                 _ => None,
             },
@@ -199,8 +199,19 @@ impl Source {
 
 /// The kinds of optional numbers that are plain numbers in JSON.
 const KINDS: &[&str] = &[
-    "Pressure", "PressureRise", "Temperature", "Difference", "Current", "Voltage", "Power", "Frequency", "Phases",
-    "Mass", "Minutes", "Percent", "Spread",
+    "Pressure",
+    "PressureRise",
+    "Temperature",
+    "Difference",
+    "Current",
+    "Voltage",
+    "Power",
+    "Frequency",
+    "Phases",
+    "Mass",
+    "Minutes",
+    "Percent",
+    "Spread",
 ];
 
 fn jsdoc(out: &mut String, indent: &str, doc: &[String]) {
@@ -224,7 +235,8 @@ fn choice(out: &mut String, source: &Source, rust: &str, typescript: &str) {
     let choice = source.choices.get(rust).unwrap_or_else(|| panic!("no choice {rust} in the source"));
     let mut doc = choice.doc.clone();
     doc.push(String::new());
-    for (variant_doc, text) in &choice.variants {
+    // The names of measurements are those of their fields, which carry their own documentation.
+    for (variant_doc, text) in choice.variants.iter().filter(|_| rust != "Measurement") {
         doc.push(format!("- `{text}`: {}", variant_doc.join(" ")));
     }
     jsdoc(out, "", &doc);
@@ -234,7 +246,19 @@ fn choice(out: &mut String, source: &Source, rust: &str, typescript: &str) {
 
 /// Writes an interface of the input: everything may be absent, null or undefined.
 fn input(out: &mut String, source: &Source, name: &str, extra: &[(&str, &str, &str)], skip: &[&str]) {
-    let table = source.table(name);
+    input_named(out, source, name, name, extra, skip);
+}
+
+/// The same under another name than the Rust struct's.
+fn input_named(
+    out: &mut String,
+    source: &Source,
+    rust: &str,
+    name: &str,
+    extra: &[(&str, &str, &str)],
+    skip: &[&str],
+) {
+    let table = source.table(rust);
     jsdoc(out, "", &table.doc);
     let _ = writeln!(out, "export interface {name} {{");
     for (field, typescript, doc) in extra {
@@ -286,8 +310,20 @@ fn root() -> PathBuf {
 fn generate() -> String {
     let mut source = Source::default();
     for file in [
-        "field.rs", "estimate.rs", "system.rs", "readings.rs", "measurement.rs", "cycle.rs", "caution.rs", "report.rs",
-        "diagnosis/cause.rs", "motor/finding.rs",
+        "field.rs",
+        "estimate.rs",
+        "system.rs",
+        "readings.rs",
+        "measurement.rs",
+        "cycle.rs",
+        "caution.rs",
+        "report.rs",
+        "diagnosis/cause.rs",
+        "motor/finding.rs",
+        "monitor/event.rs",
+        "monitor/sample.rs",
+        "monitor/settings.rs",
+        "monitor/state.rs",
     ] {
         source.read(&root().join("core/src").join(file));
     }
@@ -308,14 +344,20 @@ fn generate() -> String {
         ("FindingKind", "FindingKind"),
         ("CautionCode", "CautionCode"),
         ("Step", "Step"),
+        ("EventKind", "MonitorEventKind"),
+        ("State", "MonitorState"),
+        ("SampleProblem", "SampleProblem"),
     ] {
         choice(&mut out, &source, rust, typescript);
     }
 
     input(&mut out, &source, "Design", &[], &[]);
     input(&mut out, &source, "CompressorPlate", &[], &[]);
-    let refrigerant =
-        ("refrigerant", "string", "The refrigerant as people write it: R290, R-404A, 404a, propane; absent: not known.");
+    let refrigerant = (
+        "refrigerant",
+        "string",
+        "The refrigerant as people write it: R290, R-404A, 404a, propane; absent: not known.",
+    );
     let record = (
         "record",
         "{ readings: Readings }[]",
@@ -326,6 +368,9 @@ fn generate() -> String {
     input(&mut out, &source, "Observations", &[], &[]);
     input(&mut out, &source, "Uncertainty", &[], &[]);
     input(&mut out, &source, "Visit", &[], &["record"]);
+    input_named(&mut out, &source, "Sample", "SampleNumbers", &[], &["time_ms"]);
+    let refrigerant = ("refrigerant", "string", "The refrigerant, without which superheat is not known.");
+    input_named(&mut out, &source, "Settings", "MonitorSettings", &[refrigerant], &[]);
 
     let text = ("text", "string", "The same in words, English.");
     output(&mut out, &source, "Estimate", "Estimate", &[], &[]);

@@ -27,7 +27,7 @@ export interface Corner {
 export type Cycle = (Corner | null)[];
 
 export interface Diagram {
-  dome: Corner[];
+  dome: Cycle;
   measured: Cycle;
   healthy: Cycle;
 }
@@ -44,7 +44,8 @@ function maybe<T>(ask: () => T): T | undefined {
 
 const DOME_POINTS = 48;
 
-function dome(refrigerant: string): Corner[] {
+/** The two saturation curves with a gap between them: the tables end just below the critical point. */
+function dome(refrigerant: string): Cycle {
   const range = tableRange(refrigerant);
   const liquid: Corner[] = [];
   const vapor: Corner[] = [];
@@ -59,7 +60,7 @@ function dome(refrigerant: string): Corner[] {
     liquid.push({ label: "", h: at.liquid_enthalpy_kj_kg, p });
     vapor.push({ label: "", h: at.vapor_enthalpy_kj_kg, p });
   }
-  return [...liquid, ...vapor.reverse()];
+  return [...liquid, null, ...vapor.reverse()];
 }
 
 function vaporOrLiquid(refrigerant: string, label: string, p: number | undefined, t: number | undefined): Corner | null {
@@ -221,9 +222,9 @@ export function draw(box: HTMLElement, made: Diagram | undefined, units: Units, 
   const scale = (kpa: number) => pressureFromKpa(kpa, { unit: units.pressure });
   const all = [...corners(made.measured), ...corners(made.healthy)];
   const lowest = Math.min(...all.map((x) => x.p), ...(all.length === 0 ? [150] : []));
-  const highest = Math.max(...made.dome.map((x) => x.p));
-  const shownDome = made.dome.filter((x) => x.p > lowest / 2.2);
-  const hs = [...shownDome, ...all].map((x) => x.h);
+  const shownDome = made.dome.filter((x) => x === null || x.p > lowest / 2.2);
+  const highest = Math.max(...corners(shownDome).map((x) => x.p));
+  const hs = [...corners(shownDome), ...all].map((x) => x.h);
   const margin = (Math.max(...hs) - Math.min(...hs)) * 0.04;
   const width = Math.max(280, box.clientWidth);
   plot = new uPlot(
@@ -238,16 +239,17 @@ export function draw(box: HTMLElement, made: Diagram | undefined, units: Units, 
         p: { distr: 3, range: () => [scale(lowest / 2), scale(Math.max(highest, ...all.map((x) => x.p)) * 1.15)] },
       },
       axes: [
-        { scale: "h", label: "enthalpy, kJ/kg", stroke: c.ink, grid: { stroke: c.grid }, ticks: { stroke: c.grid }, labelSize: 22, size: 36 },
+        { scale: "h", label: "enthalpy, kJ/kg", stroke: c.ink, grid: { stroke: c.grid, width: 0.5 }, ticks: { stroke: c.grid }, labelSize: 22, size: 36 },
         {
           scale: "p",
           side: 3,
           label: `pressure, ${units.pressure} absolute`,
           stroke: c.ink,
-          grid: { stroke: c.grid },
+          grid: { stroke: c.grid, width: 0.5 },
           ticks: { stroke: c.grid },
           labelSize: 22,
           size: 52,
+          filter: (_u: uPlot, splits: (number | null)[]) => splits,
           values: (_u: uPlot, splits: (number | null)[]) => splits.map(tick),
         },
       ],

@@ -238,9 +238,13 @@ export const GROUPS: readonly Group[] = [
           [false, "stopped"],
         ],
       },
-      ...three("line_voltages_v", "Line voltage", "V"),
-      ...three("line_currents_a", "Line current", "A"),
     ],
+  },
+  {
+    id: "phases",
+    title: "Three-phase supply",
+    open: false,
+    fields: [...three("line_voltages_v", "Line voltage", "V"), ...three("line_currents_a", "Line current", "A")],
   },
   {
     id: "windings",

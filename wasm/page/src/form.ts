@@ -72,7 +72,12 @@ function numberRow(field: NumberField, events: FormEvents): HTMLElement {
   return h(
     "div",
     { class: "row", "data-path": field.path },
-    h("label", { for: id }, field.label, field.hint !== undefined && h("small", {}, ` ${field.hint}`)),
+    h(
+      "div",
+      {},
+      h("label", { for: id }, field.label, field.hint !== undefined && h("small", {}, ` ${field.hint}`)),
+      field.path.startsWith("readings.") && h("small", { class: "expect", "data-expect": field.path.slice("readings.".length) }),
+    ),
     h(
       "div",
       { class: "entry" },

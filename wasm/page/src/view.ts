@@ -44,12 +44,18 @@ export interface FigureRow {
   apart?: number;
 }
 
-/** The figures that can be shown, in the report's order; what is only expected comes after. */
+/** What a technician looks at first; the rest follows in the report's order. */
+const FIRST = ["superheat_k", "compressor_superheat_k", "subcooling_k", "suction_saturation_c", "condensing_c", "pressure_ratio"];
+
+/** The figures that can be shown. */
 export function figures(report: Report, units: Units): FigureRow[] {
   const cycle = report.cycle as unknown as Record<string, Estimate | null>;
   const expected = report.expected as unknown as Record<string, Estimate | null>;
-  const names = [...new Set([...Object.keys(cycle), ...Object.keys(expected)])];
+  const names = [...new Set([...FIRST, ...Object.keys(cycle)])];
+  // Without a pressure of its own the evaporator's saturation is the suction's.
+  const own = cycle["evaporator_saturation_c"]?.value !== cycle["suction_saturation_c"]?.value;
   return names
+    .filter((name) => name !== "evaporator_saturation_c" || own)
     .filter((name) => (cycle[name] ?? null) !== null || (name in cycle && (expected[name] ?? null) !== null))
     .map((name) => {
       const does = cycle[name] ?? null;
@@ -249,7 +255,7 @@ function showNext(report: Report): void {
 /** A finding's figure and limit for people. */
 export function findingText(finding: Report["electrical"][number]): string {
   const value = finding.value === null ? "" : `${figure(finding.value, 2)} ${finding.unit}`;
-  const limit = finding.limit === null ? "" : `limit ${figure(finding.limit, 2)} ${finding.unit}`;
+  const limit = finding.limit === null ? "" : `held against ${figure(finding.limit, 2)} ${finding.unit}`;
   return [value, limit].filter((text) => text !== "").join(", ");
 }
 
@@ -292,6 +298,25 @@ function showCautions(report: Report): void {
   );
 }
 
+/** The hazards of the refrigerant itself, in one line beside the verdict. */
+function hazard(report: Report): string {
+  const codes = new Set(report.cautions.map((caution) => caution.code));
+  const kinds = [codes.has("flammable") && "can burn", codes.has("toxic") && "is toxic"].filter((kind) => kind !== false);
+  return kinds.length === 0
+    ? ""
+    : `This refrigerant ${kinds.join(" and ")}, or has to be treated so: read “Take care” before anything is opened.`;
+}
+
+/** Shows beside each reading what a healthy machine would show here and now. */
+function showExpected(report: Report, units: Units): void {
+  const expected = report.expected as unknown as Record<string, Estimate | null>;
+  for (const place of document.querySelectorAll<HTMLElement>("[data-expect]")) {
+    const name = place.dataset["expect"] ?? "";
+    const value = expected[name] ?? null;
+    place.textContent = value === null ? "" : `healthy ${estimate(name, value, units)}`;
+  }
+}
+
 /** Shows a report. */
 export function showReport(report: Report, units: Units, leftOut: string[], nothingMeasured: boolean): void {
   const said: Verdict = nothingMeasured
@@ -305,6 +330,7 @@ export function showReport(report: Report, units: Units, leftOut: string[], noth
   box.className = `verdict ${said.tone}`;
   byId("verdict-title").textContent = said.title;
   byId("verdict-text").textContent = said.text;
+  byId("hazard").textContent = hazard(report);
   byId("strip").textContent = said.title;
   byId("left-out").textContent =
     leftOut.length === 0 ? "" : `Answered without what could not be read: ${leftOut.join("; ")}.`;
@@ -314,6 +340,7 @@ export function showReport(report: Report, units: Units, leftOut: string[], noth
       : `Readings as odd as these come up in ${percent(report.fits)} of visits under the best explanation.`;
   byId("causes-section").hidden = nothingMeasured;
   showFigures(report, units);
+  showExpected(report, units);
   showCauses(report);
   showNext(report);
   byId("next-none").textContent = nothingMeasured

@@ -1,0 +1,119 @@
+/** The monitor: watches a machine run, sample by sample. */
+import * as module from "./glue/rimewise.js";
+import { answer, refuse, RimewiseError, started } from "./boundary.js";
+import type {
+  MonitorEventKind,
+  MonitorSettings,
+  MonitorState,
+  Readings,
+  SampleNumbers,
+  SampleProblem,
+} from "./types.js";
+
+/** One sample: a time and whatever was measured at it, under the names of the readings. */
+export interface Sample extends SampleNumbers {
+  /** Time on any clock that does not run backwards, ms. */
+  time_ms: number;
+}
+
+/** Something that happened. */
+export interface MonitorEvent {
+  event: MonitorEventKind;
+  /** When, on the clock of the samples, ms. */
+  time_ms: number;
+  /** Its figures, units in their names; what could not be measured is left out. */
+  values: Record<string, number>;
+}
+
+/** What one sample brought. */
+export interface Pushed {
+  status: "ok";
+  /** What the machine does now. */
+  state: MonitorState;
+  /** What happened, in its order. */
+  events: MonitorEvent[];
+  /** The channels that could not be used. */
+  unusable: (keyof SampleNumbers)[];
+  /** Why the sample could not be used, whole or in part. */
+  problem: SampleProblem | null;
+}
+
+/**
+ * Watches one machine run, in fixed memory and without a clock of its own.
+ *
+ * Samples may come at any spacing from 0.1 s to 10 s and with gaps. Call {@link free} when it is no longer needed.
+ */
+export class Monitor {
+  readonly #watch: module.Watch;
+  readonly #fields: readonly string[];
+  readonly #values: Float32Array;
+
+  constructor(settings: MonitorSettings = {}) {
+    started();
+    refuse(settings, "");
+    const known = ["refrigerant", "rated_load_a", "locked_rotor_a", "rated_v", "suction_pressure_regulator", "pump_down_valve"];
+    const unknown = Object.keys(settings).find((name) => !known.includes(name));
+    if (unknown !== undefined) throw new RimewiseError("is not a setting known here", unknown);
+    const plate = [settings.rated_load_a, settings.locked_rotor_a, settings.rated_v].map((value) => value ?? Number.NaN);
+    try {
+      this.#watch = new module.Watch(
+        settings.refrigerant ?? "",
+        new Float32Array(plate),
+        settings.suction_pressure_regulator ?? false,
+        settings.pump_down_valve ?? "",
+      );
+    } catch (error) {
+      answer(String(error));
+      throw error;
+    }
+    this.#fields = module.sampleFields().split(",");
+    this.#values = new Float32Array(this.#fields.length);
+  }
+
+  /** Takes one sample and tells what happened. A number no machine can show is named in `unusable`, never guessed. */
+  push(sample: Sample): Pushed {
+    if (!Number.isSafeInteger(sample.time_ms) || sample.time_ms < 0) {
+      throw new RimewiseError("must be a whole number of milliseconds, not negative", "time_ms");
+    }
+    this.#values.fill(Number.NaN);
+    for (const [name, value] of Object.entries(sample)) {
+      if (name === "time_ms" || value === null || value === undefined) continue;
+      const at = this.#fields.indexOf(name);
+      if (at < 0) throw new RimewiseError("is not a field known here", name);
+      if (typeof value !== "number") throw new RimewiseError("must be a number", name);
+      // NaN stands for not measured inside; given as a number it is unusable, as infinity is.
+      this.#values[at] = Number.isNaN(value) ? Number.POSITIVE_INFINITY : value;
+    }
+    return answer<Pushed>(this.#watch.push(sample.time_ms, this.#values));
+  }
+
+  /** What the machine does, after the last sample. */
+  get state(): MonitorState {
+    return this.#watch.state() as MonitorState;
+  }
+
+  /** How long ago the compressor started or stopped, ms; null where that was not seen. */
+  get sinceMs(): number | null {
+    const since = this.#watch.sinceMs();
+    return Number.isNaN(since) ? null : since;
+  }
+
+  /** What was found by tests in the stream: pump-down, standing pressure, highest current of the start. */
+  found(): Readings {
+    return answer<{ readings: Readings }>(this.#watch.found()).readings;
+  }
+
+  /**
+   * The averaged readings, ready for a visit, while the machine is steady or pulls down smoothly, with the standard
+   * uncertainty that noise leaves in each; null in every other state.
+   */
+  readings(): { readings: Readings; noise: SampleNumbers } | null {
+    const got = answer<{ readings: Readings | null; noise: SampleNumbers | null }>(this.#watch.readings());
+    return got.readings === null || got.noise === null ? null : { readings: got.readings, noise: got.noise };
+  }
+
+  /** Gives its memory back. */
+  free(): void {
+    this.#watch.free();
+  }
+}

@@ -1,0 +1,241 @@
+/** Calculations beside the diagnosis: supply, capacitors, windings, rating maps, charge, costs. */
+import * as module from "./glue/rimewise.js";
+import { answer, refuse, RimewiseError, started } from "./boundary.js";
+import type { Cause, Estimate, Report } from "./types.js";
+
+/** A figure: exact, or with its standard uncertainty. */
+export type Figure = number | Estimate;
+
+function parts(figure: Figure, name: string): [value: number, u: number] {
+  refuse(figure, name);
+  return typeof figure === "number" ? [figure, 0] : [figure.value, figure.u];
+}
+
+function estimate(pair: Float32Array): Estimate | null {
+  const [value, u] = pair;
+  return value === undefined || u === undefined ? null : { value, u };
+}
+
+function orNull(value: number): number | null {
+  return Number.isNaN(value) ? null : value;
+}
+
+/** Computes the unbalance of three values, percent (NEMA MG 1); null where they are not finite, or all zero. */
+export function unbalancePercent(values: readonly [number, number, number]): number | null {
+  started();
+  return orNull(module.unbalancePercent(...values));
+}
+
+/** Computes the fraction of its rating a three-phase motor may carry at a voltage unbalance; null above 5 %. */
+export function derating(unbalance_percent: number): number | null {
+  started();
+  return orNull(module.derating(unbalance_percent));
+}
+
+/** Computes a capacitance, microfarad, from the current through it and the voltage across it. */
+export function capacitanceUf(of: { current_a: Figure; voltage_v: Figure; hz: number }): Estimate | null {
+  started();
+  return estimate(module.capacitance(...parts(of.current_a, "current_a"), ...parts(of.voltage_v, "voltage_v"), of.hz));
+}
+
+/** The constant of a winding's metal, degC: copper (IEEE 112), copper (IEC 60034-1), aluminium. */
+export const WINDING_CONSTANT_C = { copper: 234.5, copper_iec: 235, aluminium: 225 } as const;
+
+/** Refers a winding resistance (ohm) from one temperature to another, degC. */
+export function windingReferred(of: {
+  resistance_ohm: Figure;
+  from_c: Figure;
+  to_c: number;
+  metal?: keyof typeof WINDING_CONSTANT_C;
+}): Estimate | null {
+  started();
+  const constant = WINDING_CONSTANT_C[of.metal ?? "copper"];
+  return estimate(
+    module.windingReferred(...parts(of.resistance_ohm, "resistance_ohm"), ...parts(of.from_c, "from_c"), of.to_c, constant),
+  );
+}
+
+/** Refers an insulation resistance (megohm) to 40 degC; it halves for every 10 K more. */
+export function insulationAt40C(megohm: number, winding_c: number): number | null {
+  started();
+  return orNull(module.insulationAt40C(megohm, winding_c));
+}
+
+/** Computes the locked-rotor current at the voltage the motor gets, A. */
+export function lockedRotorAt(of: { locked_rotor_a: number; rated_v: number; voltage_v: number }): Estimate | null {
+  started();
+  return estimate(module.lockedRotorAt(of.locked_rotor_a, of.rated_v, of.voltage_v));
+}
+
+/** One rated quantity of a compressor: ten coefficients in the order of AHRI Standard 540, and where they hold. */
+export interface RatingMap {
+  /** C1 to C10. */
+  coefficients: readonly number[];
+  /** The scale of both dew temperatures in the coefficients. */
+  scale: "celsius" | "fahrenheit";
+  /** Corners of the envelope in order around it: evaporating and condensing dew temperature, degC. */
+  envelope_c: readonly (readonly [evaporating_c: number, condensing_c: number])[];
+  /** Standard uncertainty of a value of the map, as a fraction; 0.025 unless given. */
+  spread?: number;
+}
+
+/** Reads a rating map at two dew temperatures, degC, in the map's unit. Throws outside its envelope. */
+export function rate(map: RatingMap, at: { evaporating_c: number; condensing_c: number }): Estimate {
+  started();
+  refuse(map, "");
+  const { value, u } = answer<Estimate>(
+    module.rate(
+      map.scale === "fahrenheit",
+      new Float32Array(map.coefficients),
+      new Float32Array(map.envelope_c.flat()),
+      map.spread ?? Number.NaN,
+      at.evaporating_c,
+      at.condensing_c,
+    ),
+  );
+  return { value, u };
+}
+
+/** What a standing pressure says by itself. */
+export interface StandingAnswer {
+  status: "ok";
+  /** On the curve, above the bubble curve (another gas or refrigerant), or below the dew curve (no liquid left). */
+  verdict: "consistent" | "above_bubble" | "below_dew" | null;
+  /** Bubble pressure at this temperature, kPa absolute. */
+  bubble_kpa: number;
+  /** Dew pressure at this temperature, kPa absolute. */
+  dew_kpa: number;
+}
+
+/** Judges a standing pressure (kPa absolute) at the one temperature (degC) of a stopped, equalised machine. */
+export function standingPressure(
+  refrigerant: string,
+  of: { pressure_kpa: Figure; temperature_c: Figure },
+): StandingAnswer {
+  started();
+  return answer(
+    module.standingPressure(refrigerant, ...parts(of.pressure_kpa, "pressure_kpa"), ...parts(of.temperature_c, "temperature_c")),
+  );
+}
+
+/** Computes what a charging hose holds; throws where pressure and temperature lie between bubble and dew. */
+export function hoseContents(
+  refrigerant: string,
+  of: { length_m: number; inner_diameter_mm: number; pressure_kpa: number; temperature_c: number },
+): { status: "ok"; mass_kg: number; phase: "vapor" | "liquid" } {
+  started();
+  return answer(module.hoseContents(refrigerant, of.length_m, of.inner_diameter_mm, of.pressure_kpa, of.temperature_c));
+}
+
+/** What to do at the scale. */
+export type WeighInPlan =
+  | {
+      plan: "charge";
+      /** What the scale should fall by, kg. */
+      by_scale_kg: Estimate;
+      /** The uncertainty over the nameplate charge, as a fraction. */
+      relative_u: number;
+    }
+  | {
+      plan: "recover";
+      /** What the machine holds beyond its nameplate, kg. */
+      excess_kg: Estimate;
+    };
+
+/** Plans a weigh-in: the scale falls by nameplate less residual, with what stays in the hoses. All in kg. */
+export function weighIn(of: {
+  nameplate_kg: number;
+  residual_kg?: Figure;
+  left_in_hoses_kg?: Figure;
+  scale_u_kg?: number;
+}): WeighInPlan {
+  started();
+  const got = answer<{ plan: "charge" | "recover"; value: number; u: number; relative_u: number }>(
+    module.weighIn(
+      of.nameplate_kg,
+      ...parts(of.residual_kg ?? 0, "residual_kg"),
+      ...parts(of.left_in_hoses_kg ?? 0, "left_in_hoses_kg"),
+      of.scale_u_kg ?? 0,
+    ),
+  );
+  const { plan, value, u, relative_u } = got;
+  return plan === "charge" ? { plan, by_scale_kg: { value, u }, relative_u } : { plan, excess_kg: { value, u } };
+}
+
+/** What to watch when a refrigerant is charged or has leaked. */
+export interface Handling {
+  status: "ok";
+  /** Whether it is charged as liquid only, throttled so that none reaches the compressor. */
+  charge_as_liquid_only: boolean;
+  /** Whether a partial leak may have changed what is left: recover and weigh in new rather than top up. */
+  leak_shifts_composition: boolean;
+  /** Whether it can burn; unknown counts as yes. */
+  flammable: boolean;
+  /** Whether it is of the higher toxicity class; unknown counts as yes. */
+  toxic: boolean;
+}
+
+/** Tells how to handle a refrigerant when it is charged or has leaked. */
+export function handling(refrigerant: string): Handling {
+  started();
+  return answer(module.handling(refrigerant));
+}
+
+/** What things cost, in one currency of your choice; left out is not known. */
+export interface Costs {
+  /** Coming out once more. */
+  visit?: number;
+  /** The next test, its time and parts. */
+  test?: number;
+  /** The repair of each cause; a weak compressor's is `compressor`. */
+  repair?: Partial<Record<Exclude<Cause, "none" | "weak_compressor">, number>>;
+  /** A new compressor, fitted. */
+  compressor?: number;
+  /** What is lost when the machine is left with its fault. */
+  product_at_risk?: number;
+}
+
+/** A way to go on. */
+export interface Way {
+  action: "leave" | "test" | "repair" | "replace_compressor";
+  /** The cause that is repaired. */
+  cause: Cause | null;
+}
+
+/** All ways to go on with their expected costs, and the cheapest where every cost that matters is known. */
+export interface Decision {
+  status: "ok";
+  alternatives: (Way & { expected_cost: number | null })[];
+  recommended: Way | null;
+}
+
+const CAUSES: readonly Cause[] = [
+  "none",
+  "undercharge",
+  "overcharge",
+  "liquid_line_restriction",
+  "metering_underfeed",
+  "flood_back",
+  "weak_compressor",
+  "condenser_airflow",
+  "evaporator_airflow",
+  "non_condensables",
+];
+
+/** Weighs every way to go on by its expected cost; `test_settles` is the chance that the next test settles it. */
+export function weigh(causes: Report["causes"], costs: Costs, test_settles = 0): Decision {
+  started();
+  refuse(costs, "");
+  const chance = (cause: Cause) => causes.find((entry) => entry.cause === cause)?.probability ?? Number.NaN;
+  const repairs: Partial<Record<string, number>> = costs.repair ?? {};
+  const unknown = Object.keys(repairs).find((name) => !CAUSES.includes(name as Cause));
+  if (unknown !== undefined) throw new RimewiseError("is not a cause known here", `repair.${unknown}`);
+  return answer(
+    module.weigh(
+      new Float32Array(CAUSES.map(chance)),
+      new Float32Array(CAUSES.map((cause) => repairs[cause] ?? Number.NaN)),
+      new Float32Array([costs.visit, costs.test, costs.compressor, costs.product_at_risk].map((cost) => cost ?? Number.NaN)),
+      test_settles,
+    ),
+  );
+}

@@ -1,0 +1,238 @@
+//! Calculations beside the diagnosis: supply, capacitors, windings, rating maps, charge, costs. An estimate comes in as
+//! two numbers and goes out as two; nothing to answer is NaN or null.
+
+use crate::answer::Answer;
+use crate::refrigerant::with;
+use rimewise::charge::{composition, hose, standing, weigh_in};
+use rimewise::compressor::{rating, start};
+use rimewise::decision::{self, Action, Costs};
+use rimewise::diagnosis::cause::Cause;
+use rimewise::estimate::Estimate;
+use rimewise::motor::{balance, capacitor, insulation, temperature};
+use rimewise::quantity::{Pressure, Temperature};
+use wasm_bindgen::prelude::wasm_bindgen;
+
+fn or_nan(value: Option<f32>) -> f32 {
+    value.unwrap_or(f32::NAN)
+}
+
+fn pair(value: Option<Estimate>) -> Vec<f32> {
+    value.map_or_else(Vec::new, |estimate| vec![estimate.value, estimate.u])
+}
+
+fn estimate(value: f32, u: f32) -> Estimate {
+    Estimate { value, u }
+}
+
+/// Computes the unbalance of three values, percent.
+#[wasm_bindgen(js_name = unbalancePercent)]
+pub fn unbalance_percent(a: f32, b: f32, c: f32) -> f32 {
+    or_nan(balance::unbalance_percent([a, b, c]))
+}
+
+/// Computes the fraction of its rating that a three-phase motor may carry at a voltage unbalance, percent.
+#[wasm_bindgen]
+pub fn derating(unbalance_percent: f32) -> f32 {
+    or_nan(balance::derating(unbalance_percent))
+}
+
+/// Computes a capacitance from current (A) and voltage (V), each with its uncertainty, at a frequency, Hz.
+#[wasm_bindgen]
+pub fn capacitance(current_a: f32, current_u: f32, voltage_v: f32, voltage_u: f32, hz: f32) -> Vec<f32> {
+    pair(capacitor::from_amps_and_volts(estimate(current_a, current_u), estimate(voltage_v, voltage_u), hz))
+}
+
+/// Refers a winding resistance from one temperature to another; the constant is that of the metal, degC.
+#[wasm_bindgen(js_name = windingReferred)]
+pub fn winding_referred(
+    ohm: f32,
+    ohm_u: f32,
+    from_c: f32,
+    from_u: f32,
+    to_c: f32,
+    constant_c: f32,
+) -> Vec<f32> {
+    pair(temperature::refer(estimate(ohm, ohm_u), estimate(from_c, from_u), to_c, constant_c))
+}
+
+/// Refers an insulation resistance to 40 degC, megohm.
+#[wasm_bindgen(js_name = insulationAt40C)]
+pub fn insulation_at_40c(megohm: f32, winding_c: f32) -> f32 {
+    or_nan(insulation::referred_to_40c(megohm, winding_c))
+}
+
+/// Computes the locked-rotor current at a voltage, A.
+#[wasm_bindgen(js_name = lockedRotorAt)]
+pub fn locked_rotor_at(locked_rotor_a: f32, rated_v: f32, voltage_v: f32) -> Vec<f32> {
+    pair(start::locked_rotor_at(locked_rotor_a, rated_v, voltage_v))
+}
+
+/// Reads a compressor's rating polynomial inside its envelope; an error names the coefficients or the point.
+#[wasm_bindgen]
+pub fn rate(
+    fahrenheit: bool,
+    coefficients: &[f32],
+    envelope_c: &[f32],
+    spread: f32,
+    evaporating_c: f32,
+    condensing_c: f32,
+) -> String {
+    let Ok(coefficients) = <[f32; 10]>::try_from(coefficients) else {
+        return Answer::error("coefficients", "must be ten");
+    };
+    let corners: Vec<(f32, f32)> = envelope_c.as_chunks::<2>().0.iter().map(|[x, y]| (*x, *y)).collect();
+    let map = rating::Map {
+        scale: if fahrenheit { rating::Scale::Fahrenheit } else { rating::Scale::Celsius },
+        mass_flow: None,
+        power: Some(rating::Polynomial { coefficients }),
+        current: None,
+        capacity: None,
+        envelope_c: &corners,
+        spread: if spread.is_nan() { rating::Map::USUAL_SPREAD } else { spread },
+    };
+    match map.rate(rating::Quantity::Power, evaporating_c, condensing_c) {
+        Ok(rated) => Answer::ok().number("value", rated.value).number("u", rated.u).end(),
+        Err(error) => {
+            let field = match error {
+                rating::NoRating::NoEnvelope => "envelope_c",
+                rating::NoRating::NotPositive | rating::NoRating::QuantityMissing => "coefficients",
+                _ => "evaporating_c",
+            };
+            Answer::error(field, &error.to_string())
+        }
+    }
+}
+
+/// Judges a standing pressure at the one temperature of a stopped, equalised machine.
+#[wasm_bindgen(js_name = standingPressure)]
+pub fn standing_pressure(name: &str, kpa: f32, kpa_u: f32, celsius: f32, celsius_u: f32) -> String {
+    with(name, "temperature_c", |fluid| {
+        // What the test itself cannot use, the table's own error explains.
+        let at = Temperature::from_celsius(celsius);
+        fluid.bubble_pressure(at)?;
+        let test = standing::Standing::at(fluid, estimate(kpa, kpa_u), estimate(celsius, celsius_u));
+        let verdict = test.as_ref().and_then(standing::judge).map(|verdict| match verdict {
+            standing::Verdict::Consistent => "consistent",
+            standing::Verdict::AboveBubble => "above_bubble",
+            standing::Verdict::BelowDew => "below_dew",
+        });
+        let answer = match verdict {
+            Some(verdict) => Answer::ok().text("verdict", verdict),
+            None => Answer::ok().json("verdict", "null"),
+        };
+        Ok(answer
+            .number("bubble_kpa", test.map_or(f32::NAN, |t| t.bubble_kpa.value))
+            .number("dew_kpa", test.map_or(f32::NAN, |t| t.dew_kpa.value)))
+    })
+}
+
+/// Computes what a charging hose holds at a pressure (kPa absolute) and a temperature (degC).
+#[wasm_bindgen(js_name = hoseContents)]
+pub fn hose_contents(name: &str, length_m: f32, inner_diameter_mm: f32, kpa: f32, celsius: f32) -> String {
+    let hose = hose::Hose { length_m, inner_diameter_mm };
+    if hose.volume_m3().is_none() {
+        return Answer::error("length_m", "length and diameter must be positive");
+    }
+    with(name, "pressure_kpa", |fluid| {
+        match hose::contents(
+            &hose,
+            fluid,
+            Pressure::from_kilopascals(kpa),
+            Temperature::from_celsius(celsius),
+        ) {
+            Ok(contents) => {
+                Ok(Answer::ok().number("mass_kg", contents.mass_kg).text("phase", contents.phase.name()))
+            }
+            Err(hose::NoContents::State(error)) => Err(error),
+            Err(hose::NoContents::Hose) => Ok(Answer::ok().json("mass_kg", "null").json("phase", "null")),
+        }
+    })
+}
+
+/// Plans a weigh-in; all in kg.
+#[wasm_bindgen(js_name = weighIn)]
+pub fn weigh_in(
+    nameplate: f32,
+    residual: f32,
+    residual_u: f32,
+    hoses: f32,
+    hoses_u: f32,
+    scale_u: f32,
+) -> String {
+    let start = weigh_in::WeighIn {
+        nameplate_kg: nameplate,
+        residual_kg: estimate(residual, residual_u),
+        left_in_hoses_kg: estimate(hoses, hoses_u),
+        scale_u_kg: scale_u,
+    };
+    match weigh_in::plan(&start) {
+        None => {
+            Answer::error("nameplate_kg", "masses must be finite and not negative, the nameplate above zero")
+        }
+        Some(weigh_in::Plan::Charge { by_scale_kg, relative_u }) => Answer::ok()
+            .text("plan", "charge")
+            .number("value", by_scale_kg.value)
+            .number("u", by_scale_kg.u)
+            .number("relative_u", relative_u)
+            .end(),
+        Some(weigh_in::Plan::Recover { excess_kg }) => Answer::ok()
+            .text("plan", "recover")
+            .number("value", excess_kg.value)
+            .number("u", excess_kg.u)
+            .end(),
+    }
+}
+
+/// Tells how to handle a refrigerant when it is charged or has leaked.
+#[wasm_bindgen]
+pub fn handling(name: &str) -> String {
+    with(name, "refrigerant", |fluid| {
+        let told = composition::handling_of(fluid);
+        Ok(Answer::ok()
+            .boolean("charge_as_liquid_only", told.charge_as == composition::ChargeAs::LiquidOnly)
+            .boolean("leak_shifts_composition", told.leak_shifts_composition)
+            .boolean("flammable", told.flammable)
+            .boolean("toxic", told.toxic))
+    })
+}
+
+/// Weighs every way to go on by its expected cost. Probabilities and repairs in the order of the causes, then visit,
+/// test, compressor, product at risk; not known is NaN.
+#[wasm_bindgen]
+pub fn weigh(probabilities: &[f32], repair: &[f32], other: &[f32], test_settles: f32) -> String {
+    let known = |list: &[f32], n: usize| list.get(n).copied().filter(|cost| !cost.is_nan());
+    let costs = Costs {
+        visit: known(other, 0),
+        test: known(other, 1),
+        repair: std::array::from_fn(|n| known(repair, n)),
+        compressor: known(other, 2),
+        product_at_risk: known(other, 3),
+    };
+    let chances: [f32; Cause::COUNT] =
+        std::array::from_fn(|n| probabilities.get(n).copied().unwrap_or(f32::NAN));
+    let decided = decision::weigh(&chances, &costs, test_settles);
+    let name = |action: Action| match action {
+        Action::Leave => "\"action\":\"leave\",\"cause\":null".to_owned(),
+        Action::Test => "\"action\":\"test\",\"cause\":null".to_owned(),
+        Action::Repair(cause) => format!("\"action\":\"repair\",\"cause\":\"{}\"", cause.name()),
+        Action::ReplaceCompressor => {
+            "\"action\":\"replace_compressor\",\"cause\":\"weak_compressor\"".to_owned()
+        }
+    };
+    let ways: Vec<String> = decided
+        .alternatives
+        .iter()
+        .map(|way| {
+            let mut cost = String::new();
+            crate::answer::number(&mut cost, or_nan(way.expected_cost));
+            format!("{{{},\"expected_cost\":{cost}}}", name(way.action))
+        })
+        .collect();
+    Answer::ok()
+        .json("alternatives", &format!("[{}]", ways.join(",")))
+        .json(
+            "recommended",
+            &decided.recommended.map_or("null".to_owned(), |way| format!("{{{}}}", name(way))),
+        )
+        .end()
+}

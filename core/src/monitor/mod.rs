@@ -300,7 +300,7 @@ impl Monitor {
                 self.anew(now.0);
             }
             (Power::Off, Power::On) => self.started(started_on, raw, middle, &at, events),
-            (Power::On, Power::Off) => self.stopped(before_ms, events),
+            (Power::On, Power::Off) => self.stopped(before_ms, low, events),
             _ => {}
         }
         match self.power {
@@ -394,7 +394,7 @@ impl Monitor {
         self.anew(at.now);
     }
 
-    fn stopped(&mut self, time_ms: u64, events: &mut Events) {
+    fn stopped(&mut self, time_ms: u64, low: Option<i32>, events: &mut Events) {
         let now = (time_ms as u32, time_ms);
         let run_ms = now.0.wrapping_sub(self.since);
         let minutes = self.since_known.then(|| run_ms as f32 * (1.0 / 60_000.0));
@@ -403,6 +403,9 @@ impl Monitor {
         if self.tripped {
             self.cycling.failed(now, events);
         } else if self.pump_down.phase == Phase::Pumping {
+            if let Some(low) = low {
+                self.pump_down.pump(low, now.0);
+            }
             self.pump_down.lowest(now, &mut self.found_pump_down, events);
         } else if self.since_known {
             self.cycling.ran(run_ms, now, events);

@@ -22,7 +22,7 @@ const RISE_LEAST_MS: u32 = 15_000;
 const RISE_ENOUGH: i32 = 30 << 8;
 /// Time after the stop that is left out: the valves of the compressor close, ms.
 const RISE_SKIP_MS: u32 = 2_000;
-/// Jump of pressure that no leak makes between samples, 1/256 kPa.
+/// Rise of pressure in a second that no leak makes, 1/256 kPa.
 const JUMP: i32 = 6 << 8;
 
 /// How far a pump-down has come.
@@ -45,6 +45,7 @@ pub(super) struct PumpDown {
     since: u32,
     smooth: i32,
     lowest: i32,
+    before: i32,
     earlier: i32,
     earlier_at: u32,
     last: i32,
@@ -75,6 +76,7 @@ impl PumpDown {
             since: 0,
             smooth: 0,
             lowest: 0,
+            before: 0,
             earlier: 0,
             earlier_at: 0,
             last: 0,
@@ -111,6 +113,7 @@ impl PumpDown {
             since: now.0,
             smooth: low,
             lowest: low,
+            before: low,
             earlier: low,
             earlier_at: now.0,
             last: low,
@@ -121,18 +124,20 @@ impl PumpDown {
 
     /// Follows the pressure down; tells whether the valve was opened again.
     pub(super) fn pump(&mut self, low: i32, now: u32) -> bool {
-        self.smooth += (low - self.smooth + 2) >> 2;
+        self.smooth += (low - self.smooth + 1) >> 1;
         self.lowest = self.lowest.min(self.smooth);
         if now.wrapping_sub(self.earlier_at) >= 10_000 {
             self.earlier_at = now;
-            self.earlier = self.smooth;
+            (self.before, self.earlier) = (self.earlier, self.smooth);
         }
-        self.smooth > self.lowest + self.lowest / 2 + (10 << 8)
+        // It creeps up by itself when discharge pressure rises; it jumps when the valve is opened.
+        self.smooth > self.before + self.before / 4 + (8 << 8)
     }
 
     /// Ends the pumping: tells the lowest pressure and whether it fell no further.
     pub(super) fn lowest(&mut self, now: (u32, u64), result: &mut PumpDownResult, events: &mut Events) {
-        let fell = self.earlier - self.smooth;
+        // Against the pressure of ten to twenty seconds ago.
+        let fell = self.before - self.smooth;
         let at_limit = fell <= 256.max(self.smooth / 32);
         let lowest_kpa = number(self.lowest.max(1), 8);
         *result = PumpDownResult { lowest_kpa, rise: None, at_limit };
@@ -143,8 +148,17 @@ impl PumpDown {
 
     /// Begins to measure the rise, when the compressor has stopped.
     pub(super) fn hold(&mut self, since: u32) {
-        let (lowest, smooth) = (self.lowest, self.smooth);
-        *self = Self { phase: Phase::Holding, since, lowest, smooth, last: smooth, ..Self::new() };
+        // The rise counts from here, whatever was reached before.
+        let smooth = self.smooth;
+        *self = Self {
+            phase: Phase::Holding,
+            since,
+            lowest: smooth,
+            smooth,
+            last: smooth,
+            earlier_at: since,
+            ..Self::new()
+        };
     }
 
     /// Follows the rise; tells whether the valve was opened again.
@@ -156,12 +170,13 @@ impl PumpDown {
         events: &mut Events,
     ) -> bool {
         let elapsed = now.0.wrapping_sub(self.since);
+        let seconds = (now.0.wrapping_sub(self.earlier_at) / 1000).min(30) as i32;
         if elapsed < RISE_SKIP_MS {
-            self.last = low;
+            (self.last, self.earlier_at) = (low, now.0);
             return false;
         }
-        // A leak changes its rate slowly; a valve that opens does not.
-        if (low - self.last).abs() > JUMP + (self.last - self.lowest).max(0) / 8 {
+        // A leak is slow and changes its rate slowly; a valve that opens is neither.
+        if (low - self.last).abs() > JUMP * (seconds + 1) {
             self.jumps += 1;
             if self.jumps >= 3 {
                 self.tell(now, result, events);
@@ -170,7 +185,7 @@ impl PumpDown {
             return false;
         }
         self.jumps = 0;
-        self.last = low;
+        (self.last, self.earlier_at) = (low, now.0);
         if self.rise_told {
             return false;
         }

@@ -88,7 +88,7 @@ pub struct Grades {
     pub defrost: Count,
     /// Growing friction found.
     pub rises: Count,
-    /// Standing pressure found, within 1 % and 2 kPa.
+    /// Standing pressures told that are still so later.
     pub standing: Count,
     /// Events of a fault in streams that do not have it.
     pub false_faults: BTreeMap<(Story, EventKind), usize>,
@@ -107,7 +107,7 @@ impl Grades {
 
     /// Grades one stream.
     pub fn take(&mut self, stream: &Stream) {
-        let (events, states, monitor) = watch(stream);
+        let (events, states, _) = watch(stream);
         self.streams += 1;
         for (told, (truth, since)) in states.iter().zip(&stream.states) {
             if *since >= SETTLE_S {
@@ -156,9 +156,17 @@ impl Grades {
             Story::Defrost => self.defrost.add(has(EventKind::DefrostBegins) && has(EventKind::DefrostEnds)),
             Story::GrowingFriction => self.rises.add(has(EventKind::CurrentRises)),
             Story::Standing => {
-                let truth = stream.samples.last().and_then(|s| s.suction_pressure_kpa).unwrap_or(0.0);
-                let told = monitor.found().standing_pressure_kpa;
-                self.standing.add(told.is_some_and(|told| (told - truth).abs() < 0.01 * truth + 2.0));
+                for (index, event) in events.iter().filter(|(_, e)| e.kind == EventKind::StandingPressure) {
+                    // What rests is still so before the next start.
+                    let next = stream.starts.iter().find(|start| **start > event.time_ms);
+                    let until = next.map_or(stream.samples.len(), |start| {
+                        stream.samples.partition_point(|sample| sample.time_ms < *start)
+                    });
+                    let later = (index + 300).min(until.saturating_sub(3));
+                    let truth = stream.samples[later].suction_pressure_kpa.unwrap_or(f32::NAN);
+                    let told = event.values[0].unwrap_or(0.0);
+                    self.standing.add((told - truth).abs() < 0.01 * truth + 2.0);
+                }
             }
             _ => {}
         }
@@ -290,7 +298,11 @@ impl Grades {
         row("short cycling", share(&self.short), "-");
         row("defrost, begin and end", share(&self.defrost), "-");
         row("current that rises while pressures fall", share(&self.rises), "-");
-        row("standing pressure within 1 % and 2 kPa", share(&self.standing), "-");
+        row(
+            "standing pressure told and still so up to 300 samples later, 1 % and 2 kPa",
+            share(&self.standing),
+            "-",
+        );
         let faults: usize = self.false_faults.values().sum();
         row("fault events in streams without that fault", faults.to_string(), "-");
         text

@@ -430,27 +430,23 @@ impl Monitor {
             self.anew(now.0);
         }
         let Some(low) = low else { return };
-        let ran_ms = if self.since_known { self.elapsed() } else { u32::MAX };
-        match self.pump_down.phase {
-            Phase::Pumping => {
-                if self.pump_down.pump(low, now.0) {
-                    self.pump_down.lowest(now, &mut self.found_pump_down, events);
-                    self.pump_down = PumpDown::new();
-                    self.running = State::Unsteady;
-                    self.anew(now.0);
-                }
+        if self.pump_down.phase == Phase::Pumping {
+            if self.pump_down.pump(low, now.0) {
+                self.pump_down.lowest(now, &mut self.found_pump_down, events);
+                self.pump_down = PumpDown::new();
+                self.running = State::Unsteady;
+                self.anew(now.0);
             }
-            _ if ran_ms >= STARTING_MS => {
-                let swings = self.hunting.swings();
-                self.pump_down.look(&self.window, (low, high), ran_ms, swings, now, events);
-                if self.pump_down.phase == Phase::Pumping {
-                    self.start.end();
-                    self.anew(now.0);
-                } else {
-                    self.hunting.push(low, now, events);
-                }
+        } else if !self.starting {
+            let ran_ms = if self.since_known { self.elapsed() } else { u32::MAX };
+            let swings = self.hunting.swings();
+            self.pump_down.look(&self.window, (low, high), ran_ms, swings, now, events);
+            if self.pump_down.phase == Phase::Pumping {
+                self.start.end();
+                self.anew(now.0);
+            } else {
+                self.hunting.push(low, now, events);
             }
-            _ => {}
         }
     }
 

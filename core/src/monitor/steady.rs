@@ -1,6 +1,7 @@
 //! The averaged readings that go to the diagnosis, with what averaging leaves of their uncertainty.
 
-use super::sample::{CHANNELS, CURRENT, EVAPORATOR_OUTLET, SPACE, Sample};
+use super::sample::{CHANNELS, SPACE, Sample};
+use crate::field::Kind;
 use crate::readings::{Readings, Uncertainty};
 
 /// Readings averaged while the machine is steady or pulls down smoothly.
@@ -35,16 +36,16 @@ impl SteadyReadings {
         let mut worst = [0.0f32; 4];
         let numbers = self.readings.numbers();
         let each = self.noise.iter().zip(numbers).zip(Sample::FIELDS).enumerate();
-        for (channel, ((noise, number), _)) in each {
+        for (channel, ((noise, number), field)) in each {
             let (Some(noise), Some(number)) = (*noise, number) else { continue };
-            let (kind, noise) = match channel {
-                ..EVAPORATOR_OUTLET => {
+            let (kind, noise) = match field.kind {
+                Kind::Pressure => {
                     let of = of_one.pressure_span_kpa.unwrap_or(number);
                     (0, 100.0 * noise / of.max(1.0))
                 }
-                ..SPACE => (1, noise),
-                ..CURRENT => (2, noise),
-                CURRENT => (3, 100.0 * noise / number.max(0.1)),
+                Kind::Temperature if channel < SPACE => (1, noise),
+                Kind::Temperature => (2, noise),
+                Kind::Current => (3, 100.0 * noise / number.max(0.1)),
                 _ => continue,
             };
             if let Some(worst) = worst.get_mut(kind) {

@@ -9,6 +9,9 @@ use std::fmt::Write;
 /// Seconds after a change of state that are not graded.
 const SETTLE_S: f64 = 10.0;
 
+/// Swing of suction pressure, as a share of its mean, from which a valve is graded as hunting.
+const SWING: f64 = 0.06;
+
 /// An event with the number of the sample that brought it.
 pub type Found = (usize, Event);
 
@@ -141,6 +144,10 @@ impl Grades {
             }
             Story::Hunting => {
                 let told = events.iter().find(|(_, event)| event.kind == EventKind::Hunting);
+                let swing = stream.hunting.map_or(0.0, |(_, share)| share);
+                if swing < SWING {
+                    return;
+                }
                 self.hunting.add(told.is_some());
                 if let (Some((_, event)), Some((period, _))) = (told, stream.hunting) {
                     let told = f64::from(event.values[0].unwrap_or(0.0));
@@ -291,7 +298,7 @@ impl Grades {
             format!("{half} of {rises}, worst {:.2} kPa/min", worst[1]),
             "-",
         );
-        row("hunting found", share(&self.hunting), "-");
+        row("hunting found, swings of 6 % and more", share(&self.hunting), "-");
         row("period of hunting within 15 %", share(&self.hunting_period), "-");
         row("start gear that stays in", share(&self.gear), "-");
         row("failed starts, all three, and overload cycling", share(&self.failed), "-");

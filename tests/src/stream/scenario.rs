@@ -119,7 +119,7 @@ pub struct Stream {
     pub inrush_a: Vec<f64>,
     /// Whether liquid was in the compressor twenty seconds after any start, whatever the story.
     pub liquid: bool,
-    /// Period of hunting, s, and the largest swing of suction in it, kPa, where it hunts.
+    /// Period of hunting, s, and the swing of suction in it as a share of its mean, where it hunts.
     pub hunting: Option<(f64, f64)>,
 }
 
@@ -417,7 +417,7 @@ fn play(
             hands.valve = 1.0 + size * (std::f64::consts::TAU * (time - since) / period).sin();
             if time > since + 2.0 * period && time < since + 3.2 * period {
                 swing = (swing.0.min(plant.suction / 1000.0), swing.1.max(plant.suction / 1000.0));
-                out.hunting = Some((period, swing.1 - swing.0));
+                out.hunting = Some((period, 2.0 * (swing.1 - swing.0) / (swing.1 + swing.0)));
             }
         }
         plant.faults.friction += friction_rate * STEP_S;

@@ -66,6 +66,17 @@ pub struct Wear {
     pub stroke_lost: f64,
 }
 
+/// What a compressor runs in.
+#[derive(Clone, Copy, Debug)]
+pub struct Around {
+    /// Room temperature, K.
+    pub room: f64,
+    /// Supply voltage, V.
+    pub voltage: f64,
+    /// Its damage.
+    pub wear: Wear,
+}
+
 /// A compressor at work.
 #[derive(Clone, Copy, Debug)]
 pub struct Compressed {
@@ -98,16 +109,8 @@ impl Compressor {
     }
 
     /// Runs it between suction pressure and enthalpy and discharge pressure; `None` when the motor stalls.
-    pub fn run(
-        &self,
-        fluid: &Fluid,
-        p_s: f64,
-        h_s: f64,
-        p_d: f64,
-        room: f64,
-        voltage: f64,
-        wear: Wear,
-    ) -> Option<Compressed> {
+    pub fn run(&self, fluid: &Fluid, (p_s, h_s): (f64, f64), p_d: f64, around: Around) -> Option<Compressed> {
+        let Around { room, voltage, wear } = around;
         let suction = fluid.sat(p_s);
         let discharge = fluid.sat(p_d);
         let inlet = fluid.state(&suction, h_s);

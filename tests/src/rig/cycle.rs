@@ -1,7 +1,8 @@
 //! Once round the machine: from guessed states to the mismatch of each balance.
 
 use super::air;
-use super::exchanger::AirSide;
+use super::compressor::Around;
+use super::exchanger::{AirSide, Inlet};
 use super::machine::{Day, Faults, Machine, Metering, Point};
 use super::math::{clamp_smooth, decay_mean, max_smooth, pos, step};
 use super::metering;
@@ -33,7 +34,12 @@ impl Machine {
         {
             return None;
         }
-        let run = self.compressor.run(f, p_suc, h_suc, p_dis, day.ambient, day.voltage, faults.wear)?;
+        let run = self.compressor.run(
+            f,
+            (p_suc, h_suc),
+            p_dis,
+            Around { room: day.ambient, voltage: day.voltage, wear: faults.wear },
+        )?;
         let m = run.flow;
         let gas = faults.gas * day.ambient / (self.spec.ambient + 273.15);
         let p_ref = p_dis - gas;
@@ -42,7 +48,8 @@ impl Machine {
         }
         let around =
             AirSide { t: day.ambient, w: 0.008, flow: faults.condenser.0, clean: faults.condenser.1 };
-        let cond = self.condenser.march(f, m, p_ref, run.h_out, around, gas / p_dis, want_air);
+        let cond =
+            self.condenser.march(f, Inlet { m, p: p_ref, h: run.h_out, gas: gas / p_dis }, around, want_air);
         let p_co = cond.p_out + gas;
         let sat_co_ref = f.sat(cond.p_out);
         let latent = sat_co_ref.h_vapor - sat_co_ref.h_liquid;
@@ -65,7 +72,7 @@ impl Machine {
 
         let around =
             AirSide { t: day.space, w: day.humidity, flow: faults.evaporator.0, clean: faults.evaporator.1 };
-        let evap = self.evaporator.march(f, m, p_inlet, h_inlet, around, 0.0, want_air);
+        let evap = self.evaporator.march(f, Inlet { m, p: p_inlet, h: h_inlet, gas: 0.0 }, around, want_air);
         let p_eo = evap.p_out;
         let sat_eo = f.sat(p_eo);
         let st_eo = f.state(&sat_eo, evap.h_out);
@@ -78,7 +85,7 @@ impl Machine {
                 if !(p_drier > p_inlet) {
                     return None;
                 }
-                let length = c.length_for(f, m, p_drier, h_liq, p_inlet, q, faults.metering);
+                let length = c.length_for(f, m, (p_drier, h_liq), p_inlet, q, faults.metering);
                 log(length.max(1e-4) / c.length)
             }
             Metering::Orifice { area } => log(area

@@ -137,6 +137,19 @@ pub struct AirSide {
     pub clean: f64,
 }
 
+/// What enters a coil.
+#[derive(Clone, Copy, Debug)]
+pub struct Inlet {
+    /// Flow, kg/s.
+    pub m: f64,
+    /// Pressure, Pa.
+    pub p: f64,
+    /// Enthalpy, J/kg.
+    pub h: f64,
+    /// Mole fraction of gas that does not condense.
+    pub gas: f64,
+}
+
 /// Result of a march.
 #[derive(Clone, Copy, Debug)]
 pub struct Marched {
@@ -236,18 +249,9 @@ impl Coil {
         self.friction * 0.3164 / sqrt(sqrt(re)) * g * g * st.v / (2.0 * self.bore)
     }
 
-    /// Marches from inlet to outlet. `gas` is the mole fraction of gas that does not condense;
-    /// the leaving air is worked out only when wanted.
-    pub fn march(
-        &self,
-        fluid: &Fluid,
-        m: f64,
-        p_in: f64,
-        h_in: f64,
-        around: AirSide,
-        gas: f64,
-        want_air: bool,
-    ) -> Marched {
+    /// Marches from inlet to outlet. The leaving air is worked out only when wanted.
+    pub fn march(&self, fluid: &Fluid, inlet: Inlet, around: AirSide, want_air: bool) -> Marched {
+        let Inlet { m, p: p_in, h: h_in, gas } = inlet;
         let n = self.segments;
         let nf = n as f64;
         let dz = self.length / nf;

@@ -1,7 +1,7 @@
 //! A machine: what its sheet says, the parts sized to that, and what a unit, a day and a fault change.
 
-use super::compressor::{Compressor, Kind, Wear};
-use super::exchanger::{AirSide, Coil, Film, Role, Slip};
+use super::compressor::{Around, Compressor, Kind, Wear};
+use super::exchanger::{AirSide, Coil, Film, Inlet, Role, Slip};
 use super::math::root;
 use super::metering::{self, Capillary, ElectronicValve, ThermostaticValve};
 use super::motor::Motor;
@@ -346,6 +346,7 @@ impl Machine {
         let h_suc = f.vapor_enthalpy(p_suc, f.sat(p_suc).t_dew + spec.suction_superheat);
         let h_eo = f.vapor_enthalpy(p_eo, t_e + spec.superheat);
         let ambient = spec.ambient + k;
+        let room = Around { room: ambient, voltage: spec.motor.voltage, wear: Wear::default() };
         let capillary = matches!(spec.device, Device::Capillary { .. });
 
         // Condenser pressure drop first guessed, then marched.
@@ -417,19 +418,16 @@ impl Machine {
                 let r = root(log(m * v * 0.9), log(m * v * 4.0), |l| {
                     let mut c = compressor;
                     c.swept = libm::exp(l);
-                    c.run(f, p_suc, h_suc, p_dis, ambient, spec.motor.voltage, Wear::default())
-                        .map_or(1.0, |r| log(r.flow / m))
+                    c.run(f, (p_suc, h_suc), p_dis, room).map_or(1.0, |r| log(r.flow / m))
                 });
                 compressor.swept =
                     libm::exp(r.unwrap_or_else(|| panic!("{}: compressor cannot be sized", spec.name)));
-                if let Some(r) =
-                    compressor.run(f, p_suc, h_suc, p_dis, ambient, spec.motor.voltage, Wear::default())
-                {
+                if let Some(r) = compressor.run(f, (p_suc, h_suc), p_dis, room) {
                     shaft = r.power * 0.82;
                 }
             }
             let run = compressor
-                .run(f, p_suc, h_suc, p_dis, ambient, spec.motor.voltage, Wear::default())
+                .run(f, (p_suc, h_suc), p_dis, room)
                 .unwrap_or_else(|| panic!("{}: compressor does not run at design", spec.name));
             let discharge_loss = 0.0;
             let h_in = run.h_out - discharge_loss;
@@ -438,11 +436,11 @@ impl Machine {
             let r = root(log(0.2), log(400.0), |l| {
                 let mut c = condenser.clone();
                 c.length = libm::exp(l);
-                c.march(f, m, p_dis, h_in, around, 0.0, false).h_out - h_co
+                c.march(f, Inlet { m, p: p_dis, h: h_in, gas: 0.0 }, around, false).h_out - h_co
             });
             condenser.length =
                 libm::exp(r.unwrap_or_else(|| panic!("{}: condenser cannot be sized", spec.name)));
-            p_co = condenser.march(f, m, p_dis, h_in, around, 0.0, false).p_out;
+            p_co = condenser.march(f, Inlet { m, p: p_dis, h: h_in, gas: 0.0 }, around, false).p_out;
         }
         // Evaporator: length for the outlet superheat, inlet pressure for the outlet pressure.
         let h_ei = h_liq - q_hx;
@@ -454,7 +452,7 @@ impl Machine {
             c.length = length;
             let mut p = from;
             for _ in 0..8 {
-                let out = c.march(f, m, p, h_ei, around, 0.0, false);
+                let out = c.march(f, Inlet { m, p, h: h_ei, gas: 0.0 }, around, false);
                 p += (p_eo - out.p_out) * 0.9;
                 p = p.clamp(p_eo, p_eo * 2.0);
             }
@@ -465,7 +463,7 @@ impl Machine {
             let p = inlet_for(length, p_eo * 1.02);
             let mut c = template.clone();
             c.length = length;
-            c.march(f, m, p, h_ei, around, 0.0, false).h_out - h_eo
+            c.march(f, Inlet { m, p, h: h_ei, gas: 0.0 }, around, false).h_out - h_eo
         };
         // A much longer tube falls short again by its own pressure drop: the first crossing is meant.
         let mut end = log(0.6);
@@ -488,7 +486,7 @@ impl Machine {
                 let cap = |length: f64| Capillary { bore, length, soldered: (0.25, 0.85), delay: 12_000.0 };
                 let r = root(log(0.1), log(60.0), |l| {
                     let length = libm::exp(l);
-                    log(cap(length).length_for(f, m, p_drier, h_liq, p_ei, q_hx, 1.0) / length)
+                    log(cap(length).length_for(f, m, (p_drier, h_liq), p_ei, q_hx, 1.0) / length)
                 });
                 Metering::Capillary(cap(libm::exp(
                     r.unwrap_or_else(|| panic!("{}: capillary cannot be sized", spec.name)),

@@ -11,13 +11,13 @@ impl Rng {
     pub fn new(seed: u64, index: u64) -> Rng {
         let mut rng =
             Rng(seed.wrapping_mul(0x9E37_79B9_7F4A_7C15) ^ index.wrapping_mul(0xD1B5_4A32_D192_ED03));
-        rng.next();
-        rng.next();
+        rng.draw();
+        rng.draw();
         rng
     }
 
     /// The next 64 bits.
-    pub fn next(&mut self) -> u64 {
+    pub fn draw(&mut self) -> u64 {
         self.0 = self.0.wrapping_add(0x9E37_79B9_7F4A_7C15);
         let mut z = self.0;
         z = (z ^ (z >> 30)).wrapping_mul(0xBF58_476D_1CE4_E5B9);
@@ -27,7 +27,7 @@ impl Rng {
 
     /// Uniform in 0 to 1, the upper end excluded.
     pub fn unit(&mut self) -> f64 {
-        (self.next() >> 11) as f64 / 9_007_199_254_740_992.0
+        (self.draw() >> 11) as f64 / 9_007_199_254_740_992.0
     }
 
     /// Uniform between two bounds.

@@ -65,11 +65,9 @@ pub fn run(machine: &Machine, point: &Point, day: &Day, wear: Wear, rng: &mut Rn
     } else {
         None
     };
-    if let Some((by, at)) = stop {
-        if at > lowest {
-            lowest = at;
-            ended_by = by;
-        }
+    if let Some((by, at)) = stop.filter(|(_, at)| *at > lowest) {
+        lowest = at;
+        ended_by = by;
     }
     // After the stop the leak fills shell and line behind the valve; a line valve leaves the whole low side.
     let volume = c.volume

@@ -82,6 +82,9 @@ fn grade_one(case: &Case, answer: Answerer<'_>, with_channels: bool) -> Graded {
     Graded { truth, answers, pump, channels }
 }
 
+/// Changes of the log probability of the truth: kept in all, added to the six.
+type Changes = (Vec<f64>, Vec<f64>);
+
 fn effect(values: &[f64]) -> Effect {
     let n = values.len() as f64;
     if values.len() < 2 {
@@ -109,7 +112,7 @@ pub fn grade(run: &Run, answer: Answerer<'_>) -> BTreeMap<String, Half> {
     graded.extend(odd);
     graded.sort_by_key(|g| g.0);
     let mut out: BTreeMap<String, Half> = BTreeMap::new();
-    let mut effects: BTreeMap<String, Vec<(Vec<f64>, Vec<f64>)>> = BTreeMap::new();
+    let mut effects: BTreeMap<String, Vec<Changes>> = BTreeMap::new();
     for (_, g) in &graded {
         let half = out.entry(g.truth.half.clone()).or_insert_with(|| Half {
             sets: SETS.iter().map(|(_, name)| (name.to_string(), Tally::default())).collect(),

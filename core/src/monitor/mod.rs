@@ -341,22 +341,24 @@ impl Monitor {
         Some(line - dew(refrigerant?, middle[SUCTION]?)?)
     }
 
-    /// Finds the temperatures of the coil of a stopped machine and of its space, 1/256 degC.
+    /// Finds the temperature of the coil of a stopped machine, 1/256 degC, and whether a clamp shows it.
     ///
     /// While it is being warmed, its pressure tells sooner than a clamp; between bubble and dew a blend's dew
     /// temperature lies above the coil by up to its glide. Once it is dry, only the clamp tells that it cools.
-    fn coil_and_space(
+    fn coil(
         &self,
         refrigerant: Option<&Refrigerant<'_>>,
         middle: &[Option<i32>; CHANNELS],
-    ) -> Option<(i32, i32)> {
+    ) -> Option<(i32, bool)> {
         let clamp = middle[EVAPORATOR_OUTLET].or(middle[SUPPLY_AIR]);
+        if self.off_time.defrost && self.off_time.by_clamp {
+            return Some((clamp?, true));
+        }
         let saturated = || {
             let (refrigerant, low) = refrigerant.zip(middle[SUCTION])?;
             Some(dew(refrigerant, low)? - fixed(refrigerant.glide().kelvins(), 8))
         };
-        let coil = if self.off_time.defrost { clamp.or_else(saturated) } else { saturated().max(clamp) };
-        coil.zip(middle[SPACE])
+        Some((saturated().max(clamp)?, clamp.is_some()))
     }
 
     fn started(
@@ -467,8 +469,8 @@ impl Monitor {
             }
             return;
         }
-        if let Some((coil, space)) = self.coil_and_space(refrigerant, middle) {
-            self.off_time.sample(coil, space, now, events);
+        if let (Some((coil, by_clamp)), Some(space)) = (self.coil(refrigerant, middle), middle[SPACE]) {
+            self.off_time.sample(coil, by_clamp, space, now, events);
         }
     }
 

@@ -30,6 +30,7 @@ pub(super) struct OffTime {
     standing_told: bool,
     heated: u8,
     pub(super) defrost: bool,
+    pub(super) by_clamp: bool,
     defrost_at: u32,
     warmest: i32,
 }
@@ -45,7 +46,15 @@ pub(super) struct Standing {
 
 impl OffTime {
     pub(super) const fn new() -> Self {
-        Self { equal: 0, standing_told: false, heated: 0, defrost: false, defrost_at: 0, warmest: 0 }
+        Self {
+            equal: 0,
+            standing_told: false,
+            heated: 0,
+            defrost: false,
+            by_clamp: false,
+            defrost_at: 0,
+            warmest: 0,
+        }
     }
 
     /// Takes a block: equal pressures, and whether they rest.
@@ -88,7 +97,16 @@ impl OffTime {
     }
 
     /// Takes the coil and its space. Only a heater makes the coil of a stopped machine the warmer one, and ever more so.
-    pub(super) fn sample(&mut self, coil: i32, space: i32, now: (u32, u64), events: &mut Events) {
+    ///
+    /// `by_clamp` tells that a clamp shows the coil too: it alone then tells the end.
+    pub(super) fn sample(
+        &mut self,
+        coil: i32,
+        by_clamp: bool,
+        space: i32,
+        now: (u32, u64),
+        events: &mut Events,
+    ) {
         if self.defrost {
             // The clamp that tells the end may begin below what told the beginning.
             self.warmest = if self.heated == SHOWN { coil } else { self.warmest.max(coil) };
@@ -107,7 +125,7 @@ impl OffTime {
         }
         self.heated = (self.heated + 1).min(SHOWN);
         if self.heated == SHOWN && coil > self.warmest + WARMS {
-            (self.defrost, self.defrost_at, self.warmest) = (true, now.0, coil);
+            (self.defrost, self.by_clamp, self.defrost_at, self.warmest) = (true, by_clamp, now.0, coil);
             events.add(EventKind::DefrostBegins, now.1, [Some(number(coil, 8)), None, None]);
         }
     }

@@ -179,6 +179,52 @@ impl Grades {
         }
     }
 
+    /// Adds the grades of other streams.
+    pub fn merge(&mut self, other: &Self) {
+        self.streams += other.streams;
+        for (mine, theirs) in [
+            (&mut self.state, other.state),
+            (&mut self.switches, other.switches),
+            (&mut self.switches_pressures, other.switches_pressures),
+            (&mut self.clean, other.clean),
+            (&mut self.hunting, other.hunting),
+            (&mut self.hunting_period, other.hunting_period),
+            (&mut self.gear, other.gear),
+            (&mut self.failed, other.failed),
+            (&mut self.short, other.short),
+            (&mut self.defrost, other.defrost),
+            (&mut self.rises, other.rises),
+            (&mut self.standing, other.standing),
+        ] {
+            mine.right += theirs.right;
+            mine.all += theirs.all;
+        }
+        for (story, count) in &other.state_of {
+            let mine = self.state_of.entry(*story).or_default();
+            mine.right += count.right;
+            mine.all += count.all;
+        }
+        for (pair, count) in &other.confused {
+            *self.confused.entry(*pair).or_default() += count;
+        }
+        for (pair, count) in &other.false_faults {
+            *self.false_faults.entry(*pair).or_default() += count;
+        }
+        self.false_switches += other.false_switches;
+        for (mine, theirs) in self.liquid.iter_mut().zip(other.liquid) {
+            *mine += theirs;
+        }
+        for (mine, theirs) in self.tight.iter_mut().zip(other.tight) {
+            *mine += theirs;
+        }
+        for (mine, theirs) in self.pump_down.iter_mut().zip(other.pump_down) {
+            *mine += theirs;
+        }
+        for (mine, theirs) in self.pump_down_worst.iter_mut().zip(other.pump_down_worst) {
+            *mine = mine.max(theirs);
+        }
+    }
+
     fn take_switches(&mut self, stream: &Stream, events: &[Found]) {
         let count = if stream.story == Story::PressuresOnly {
             &mut self.switches_pressures

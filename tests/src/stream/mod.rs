@@ -13,5 +13,6 @@ pub mod grade;
 pub mod meter;
 pub mod plant;
 pub mod random;
+pub mod recorded;
 pub mod scenario;
 pub mod truth;

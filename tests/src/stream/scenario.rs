@@ -7,6 +7,8 @@ use super::random::{Random, Wander};
 use super::truth::{Doing, Judge};
 use rimewise::monitor::{Sample, Settings, State};
 use rimewise::refrigerant::Refrigerant;
+use rimewise::system::Metering as Device;
+use rimewise::system::{CompressorPlate, Design, Duty, System};
 
 /// What a stream shows.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
@@ -103,6 +105,8 @@ pub struct Stream {
     pub seed: u64,
     /// The refrigerant.
     pub refrigerant: &'static Refrigerant<'static>,
+    /// What is known of the machine.
+    pub system: System,
     /// What the monitor is told.
     pub settings: Settings,
     /// The samples.
@@ -299,17 +303,13 @@ fn play(
     random: &mut Random,
 ) -> Stream {
     let b = &plant.build;
-    let settings = Settings {
-        rated_load_a: Some(b.rated as f32),
-        locked_rotor_a: Some(b.locked as f32),
-        rated_v: Some(b.volts as f32),
-        suction_pressure_regulator: b.regulator.is_some(),
-        pump_down_valve: None,
-    };
+    let system = system(b);
+    let settings = Settings::of(&system);
     let mut out = Stream {
         story,
         seed,
         refrigerant: b.fluid.table,
+        system,
         settings,
         samples: vec![],
         states: vec![],
@@ -485,6 +485,40 @@ fn play(
     }
     debug_assert!(first > 0.0);
     out
+}
+
+/// Tells what a technician would know of a machine.
+fn system(b: &Build) -> System {
+    let space = b.space as f32;
+    System {
+        metering: Some(match b.metering {
+            Metering::Capillary => Device::Capillary,
+            Metering::Valve => Device::ThermostaticValve,
+        }),
+        receiver: Some(b.metering == Metering::Valve),
+        suction_pressure_regulator: Some(b.regulator.is_some()),
+        duty: Some(if space < -10.0 {
+            Duty::Freezer
+        } else if space < 15.0 {
+            Duty::Cooler
+        } else {
+            Duty::AirConditioning
+        }),
+        design: Design {
+            space_c: Some(space),
+            ambient_c: Some(b.ambient as f32),
+            evaporator_td_k: Some((b.space - b.evaporating) as f32),
+            condenser_td_k: Some((b.condensing - b.ambient) as f32),
+            ..Design::default()
+        },
+        compressor: CompressorPlate {
+            rated_load_a: Some(b.rated as f32),
+            locked_rotor_a: Some(b.locked as f32),
+            rated_v: Some(b.volts as f32),
+            ..CompressorPlate::default()
+        },
+        ..System::default()
+    }
 }
 
 fn truth(plant: &Plant, hands: &Hands) -> Truth {

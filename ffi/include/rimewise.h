@@ -784,7 +784,7 @@ enum RimewiseMonitorState
     RIMEWISE_MONITOR_STATE_UNSTEADY = 5,
     // It pumps down against a closed valve.
     RIMEWISE_MONITOR_STATE_PUMPING_DOWN = 6,
-    // It stands after a pump-down, the valve still closed.
+    // It stands after a pump-down, and no pressure shows yet that the valve was opened.
     RIMEWISE_MONITOR_STATE_HOLDING = 7,
     // It stands and its coil is being heated.
     RIMEWISE_MONITOR_STATE_DEFROST = 8,
@@ -857,6 +857,12 @@ enum RimewiseFindingKind
     RIMEWISE_FINDING_KIND_INSULATION_DOUBTFUL = 25,
     // Start and run of unmarked terminals are too close for this meter to tell apart.
     RIMEWISE_FINDING_KIND_TERMINALS_AMBIGUOUS = 26,
+    // The inrush is about the locked-rotor current, as at any start across the line.
+    RIMEWISE_FINDING_KIND_START_CURRENT_USUAL = 27,
+    // The inrush is far below the locked-rotor current.
+    RIMEWISE_FINDING_KIND_START_CURRENT_LOW = 28,
+    // The inrush is above the locked-rotor current by more than its tolerance.
+    RIMEWISE_FINDING_KIND_START_CURRENT_HIGH = 29,
 };
 #ifndef __cplusplus
 #if __STDC_VERSION__ >= 202311L

@@ -428,7 +428,7 @@ pub enum RimewiseMonitorState {
     Unsteady = 5,
     /// It pumps down against a closed valve.
     PumpingDown = 6,
-    /// It stands after a pump-down, the valve still closed.
+    /// It stands after a pump-down, and no pressure shows yet that the valve was opened.
     Holding = 7,
     /// It stands and its coil is being heated.
     Defrost = 8,
@@ -504,6 +504,12 @@ pub enum RimewiseFindingKind {
     InsulationDoubtful = 25,
     /// Start and run of unmarked terminals are too close for this meter to tell apart.
     TerminalsAmbiguous = 26,
+    /// The inrush is about the locked-rotor current, as at any start across the line.
+    StartCurrentUsual = 27,
+    /// The inrush is far below the locked-rotor current.
+    StartCurrentLow = 28,
+    /// The inrush is above the locked-rotor current by more than its tolerance.
+    StartCurrentHigh = 29,
 }
 
 /// Gives the name of a RimewiseFindingKind as text that lives as long as the program.

@@ -182,14 +182,14 @@ CARGO_DENY_VERSION=0.19.0
 need_cargo_tool() {
     have "$1" && return
     say "building $2 $3 (minutes, once)"
-    CARGO_TARGET_DIR="$TOOLS/build" nice cargo install -q --root "$TOOLS" "$2@$3" >"$TOOLS/$2.log" 2>&1 ||
+    CARGO_TARGET_DIR="$TOOLS/build" nice cargo install -q --locked --root "$TOOLS" "$2@$3" >"$TOOLS/$2.log" 2>&1 ||
         { tail -5 "$TOOLS/$2.log"; unavailable "$2 $3"; }
     rm -rf "$TOOLS/build"
 }
 
 need_cargo_c() {
-    apt_need "" "" || true
-    [[ -e /usr/include/openssl/ssl.h ]] || apt_need "no-such-command" "libssl-dev"
+    # It links OpenSSL, whose headers no command stands for.
+    [[ -e /usr/include/openssl/ssl.h ]] || apt_need "no-command-of-openssl-headers" "libssl-dev pkg-config"
     need_cargo_tool cargo-cinstall cargo-c "$CARGO_C_VERSION"
 }
 

@@ -450,3 +450,73 @@ fn the_rig_shares_only_property_tables_with_the_library() {
     }
     assert!(tables > 0, "the property tables are not used at all");
 }
+
+#[test]
+fn the_rigs_properties_give_the_handbooks_cycle() {
+    // ASHRAE Handbook, Fundamentals 2021, chapter 29, table 8: 20 degF (-6.67 degC) evaporating, 30 degC condensing,
+    // saturated vapour in, saturated liquid out, isentropic, blends at the mean of bubble and dew. Pressures in MPa,
+    // net refrigerating effect in kJ/kg, COP, discharge in degC.
+    let table = [
+        ("R134a", 0.228, 0.770, 153.0, 6.063, 34.8),
+        ("R290", 0.385, 1.079, 288.6, 5.987, 34.9),
+        ("R404A", 0.486, 1.421, 118.8, 5.598, 34.6),
+        ("R410A", 0.643, 1.886, 170.9, 5.780, 46.6),
+    ];
+    let fluids = rig::sample::load();
+    for (name, p_e, p_c, effect, cop, discharge) in table {
+        let f = fluids.iter().find(|f| f.name == name).expect("a refrigerant of the fleet");
+        let (e, c) = (f.sat(f.mean_pressure(266.48)), f.sat(f.mean_pressure(303.15)));
+        let s = f.entropy(&e, e.h_vapor);
+        let h2 = f.enthalpy_at_entropy(&c, s);
+        let near = |what: &str, is: f64, wanted: f64, share: f64| {
+            assert!((is / wanted - 1.0).abs() < share, "{name}, {what}: {is} instead of {wanted}");
+        };
+        near("evaporating", e.p / 1e6, p_e, 0.005);
+        near("condensing", c.p / 1e6, p_c, 0.005);
+        near("effect", (e.h_vapor - c.h_liquid) / 1e3, effect, 0.005);
+        near("COP", (e.h_vapor - c.h_liquid) / (h2 - e.h_vapor), cop, 0.01);
+        let t = f.state(&c, h2).t - 273.15;
+        assert!((t - discharge).abs() < 0.4, "{name}, discharge: {t} instead of {discharge}");
+    }
+}
+
+#[test]
+fn sampling_the_tables_loses_nothing_that_matters() {
+    use rimewise::quantity::{Pressure, Temperature};
+    for f in rig::sample::load() {
+        let r = rimewise::refrigerant::find(f.name).expect("a refrigerant of the fleet");
+        let mut rng = Rng::new(11, 0);
+        for _ in 0..300 {
+            let p = f.range.0 * libm::pow(f.range.1 / f.range.0, rng.between(0.05, 0.93));
+            let sat = f.sat(p);
+            let pascals = Pressure::from_pascals(p as f32);
+            let superheat = rng.between(0.3, 70.0);
+            let t = (sat.t_dew + superheat) as f32;
+            let v = r.vapor(pascals, Temperature::from_kelvins(t)).expect("vapour");
+            let st = f.state(&sat, f64::from(v.enthalpy.joules_per_kg()));
+            assert!((st.t - f64::from(t)).abs() < 0.02, "{}: {} K at {p} Pa, {t} K", f.name, st.t);
+            assert!((st.v * f64::from(v.density.kg_per_m3()) - 1.0).abs() < 5e-4, "{}: density", f.name);
+            let t = (sat.t_bubble - rng.between(0.3, 12.0)) as f32;
+            if let Ok(l) = r.liquid(pascals, Temperature::from_kelvins(t)) {
+                let st = f.state(&sat, f64::from(l.enthalpy.joules_per_kg()));
+                assert!((st.t - f64::from(t)).abs() < 0.02, "{}: {} K at {p} Pa, {t} K", f.name, st.t);
+            }
+        }
+    }
+}
+
+#[test]
+fn a_capillary_passes_what_the_compressor_pumps() {
+    use rig::machine::Metering;
+    use rig::math::root;
+    for m in set::machines() {
+        let Metering::Capillary(c) = m.metering else { continue };
+        let p = m.evaluate(&m.design, &m.design_day(), &Faults::default()).expect("the design point");
+        let q = m.design[4] * 1e5;
+        let flow = root(p.flow * 0.8, p.flow * 1.25, |g| {
+            libm::log(c.length_for(&m.fluid, g, (p.p_drier, p.h_liquid), p.p_inlet, q, 1.0) / c.length)
+        })
+        .expect("a flow");
+        assert!((flow / p.flow - 1.0).abs() < 1e-5, "{}: {flow} against {}", m.spec.name, p.flow);
+    }
+}

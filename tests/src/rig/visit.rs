@@ -447,7 +447,7 @@ fn attempt(kind: &Type, drawn: &[Drawn], rng: &mut Rng) -> Result<Made, Reason> 
     // What somebody wrote down when this unit was good, on another day.
     let mut then = self::day(nominal, rng);
     then.space = 0.5 * (then.space + nominal.spec.space + 273.15);
-    then.humidity = day.humidity;
+    then.humidity = air::humidity(then.space, nominal.spec.humidity);
     let z = solve::follow(&machine, &start, (&from, &good), (&then, &good))?;
     let commissioned = machine.evaluate(&z, &then, &good).ok_or(Reason::BeyondTables)?;
     let record = measured(&readings(&machine, &commissioned, &then), rng, regulated, false);

@@ -276,7 +276,7 @@ pub fn to_markdown(run: &Run, seed: u64, halves: &BTreeMap<String, Half>, unread
         ceiling(run.imbalance.1)
     );
     for (name, h) in halves {
-        let _ = writeln!(m, "\n# {} half\n\n## By what was measured\n\n{HEAD}", title(name));
+        let _ = writeln!(m, "\n## {} half\n\n### By what was measured\n\n{HEAD}", title(name));
         m.truncate(m.trim_end().len());
         m.push('\n');
         for (set, t) in &h.sets {
@@ -285,17 +285,17 @@ pub fn to_markdown(run: &Run, seed: u64, halves: &BTreeMap<String, Half>, unread
         for (heading, map) in
             [("By machine type", &h.types), ("By cause", &h.causes), ("By what the fault costs", &h.bands)]
         {
-            let _ = write!(m, "\n## {heading}, all readings\n\n{HEAD}");
+            let _ = write!(m, "\n### {heading}, all readings\n\n{HEAD}");
             for (k, t) in map {
                 m.push_str(&row(k, t));
             }
         }
-        let _ = write!(m, "\n## With and without a pump-down that was a measurement\n\n{HEAD}");
+        let _ = write!(m, "\n### With and without a pump-down that was a measurement\n\n{HEAD}");
         m.push_str(&row("every such visit, with", &h.pump_down[0]));
         m.push_str(&row("every such visit, without", &h.pump_down[1]));
         m.push_str(&row("weak compressor, with", &h.pump_down_weak[0]));
         m.push_str(&row("weak compressor, without", &h.pump_down_weak[1]));
-        let _ = write!(m, "\n## What was decided, all readings, single causes\n\n| truth |");
+        let _ = write!(m, "\n### What was decided, all readings, single causes\n\n| truth |");
         for w in WORDS {
             let _ = write!(m, " {w} |");
         }
@@ -310,7 +310,7 @@ pub fn to_markdown(run: &Run, seed: u64, halves: &BTreeMap<String, Half>, unread
         if let Some((_, all)) = h.sets.first() {
             let _ = writeln!(
                 m,
-                "\n## Calibration, all readings\n\nExpected error {:.3} for the leading cause, {:.3} over every cause. Each bin: mean probability, share that holds, count.\n\n| probability | leading | every cause |\n|---|---|---|",
+                "\n### Calibration, all readings\n\nExpected error {:.3} for the leading cause, {:.3} over every cause. Each bin: mean probability, share that holds, count.\n\n| probability | leading | every cause |\n|---|---|---|",
                 all.calibration_error(),
                 all.calibration_error_every()
             );
@@ -333,7 +333,7 @@ pub fn to_markdown(run: &Run, seed: u64, halves: &BTreeMap<String, Half>, unread
         }
         let _ = writeln!(
             m,
-            "\n## What one more true reading does\n\nMean change of the log probability of what is so, nats, with two standard errors: the reading kept against left out of all, and added to the six. Every other pair of cases.\n\n| reading | kept in all | n | added to the six | n |\n|---|---|---|---|---|"
+            "\n### What one more true reading does\n\nMean change of the log probability of what is so, nats, with two standard errors: the reading kept against left out of all, and added to the six. Every other pair of cases.\n\n| reading | kept in all | n | added to the six | n |\n|---|---|---|---|---|"
         );
         for (c, left, added) in &h.channels {
             let cell = |e: &Effect| {
@@ -342,7 +342,7 @@ pub fn to_markdown(run: &Run, seed: u64, halves: &BTreeMap<String, Half>, unread
             let _ = writeln!(m, "| {c} | {} | {} | {} | {} |", cell(left), left.n, cell(added), added.n);
         }
         if !h.errors.is_empty() {
-            let _ = writeln!(m, "\n## Visits answered with an error\n");
+            let _ = writeln!(m, "\n### Visits answered with an error\n");
             for (why, n) in &h.errors {
                 let _ = writeln!(m, "* {n}: {why}");
             }

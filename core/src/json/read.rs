@@ -327,7 +327,7 @@ pub(super) fn unknown(path: &str, known: &[&str]) -> FieldError {
 
 /// Says which known name is nearest, where one is near.
 fn nearest(name: &str, known: &[&str]) -> String {
-    let best = known.iter().map(|k| (edits(&name.to_lowercase(), &k.to_lowercase()), *k)).min();
+    let best = known.iter().map(|k| (edits(&name.to_ascii_lowercase(), &k.to_ascii_lowercase()), *k)).min();
     match best {
         Some((edits, near)) if edits <= 1 + name.chars().count() / 3 => {
             format!("; the nearest is \"{near}\"")

@@ -7,6 +7,7 @@
 //! any of the readings of a sample, with their units in their names (`suction_pressure_kpa` absolute, `space_c`,
 //! `current_a`, ...). An empty cell was not measured.
 
+#[allow(dead_code)]
 mod common;
 
 use common::{Input, arguments};

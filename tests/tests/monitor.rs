@@ -48,13 +48,12 @@ fn the_recorded_streams_are_what_the_model_writes() {
     }
 }
 
-/// Grades on two threads; the stories take turns in both.
-fn grades(half: Half, streams: usize) -> Grades {
-    let stories = STORIES.len();
+/// Grades streams of the stories given, which take turns, on two threads.
+fn grades(half: Half, stories: &'static [Story], streams: usize, first_seed: u64) -> Grades {
     let part = move |odd: usize| {
         let mut grades = Grades::default();
-        for number in (0..streams).filter(|number| (number / stories) % 2 == odd) {
-            grades.take(&stream(half, STORIES[number % stories], number as u64));
+        for number in (0..streams).filter(|number| (number / stories.len()) % 2 == odd) {
+            grades.take(&stream(half, stories[number % stories.len()], first_seed + number as u64));
         }
         grades
     };
@@ -66,7 +65,8 @@ fn grades(half: Half, streams: usize) -> Grades {
 
 #[test]
 fn the_figures_on_machines_not_used_in_setting_constants_are_those_written_down() {
-    let grades = grades(Half::Grading, 500);
+    let grades = grades(Half::Grading, &STORIES, 500, 0);
+    let starts = self::grades(Half::Grading, &[Story::LiquidOnStart, Story::TightCompressor], 300, 10_000);
     let text = format!(
         "# The monitor on generated streams\n\n\
          Written by `{}`; do not edit.\n\n\
@@ -75,10 +75,13 @@ fn the_figures_on_machines_not_used_in_setting_constants_are_those_written_down(
          every 0.5 to 3 s with jitter and losses, one value in 5,000 is a spike or NaN. The model shares no code \
          with the monitor; both share the definition of a state, which the truth applies to values without noise. \
          The instruments' offsets and lags count as errors of the monitor.\n\n\
+         | what | figure | wanted |\n|---|---|---|\n{}\n\
+         300 more starts of such machines, half with liquid, half with a compressor that stays high:\n\n\
          | what | figure | wanted |\n|---|---|---|\n{}\n{}",
         recorded::COMMAND,
         STORIES.iter().map(|story| format!("{story:?}")).collect::<Vec<_>>().join(", "),
         grades.table(),
+        starts.told_apart(),
         include_str!("../src/stream/missed.md"),
     );
     let path = root().join("tests/MONITOR.md");
@@ -90,14 +93,13 @@ fn the_figures_on_machines_not_used_in_setting_constants_are_those_written_down(
     assert!(grades.state.share() >= 0.97, "{}", grades.state.share());
     assert!(grades.switches.share() >= 0.998, "{}", grades.switches.share());
     assert_eq!(grades.false_switches, 0);
-    for [right, wrong, not_told] in [grades.liquid, grades.tight] {
+    for [right, wrong, not_told] in [grades.liquid, grades.tight, starts.liquid, starts.tight] {
         let all = (right + wrong + not_told) as f64;
         assert!(right as f64 >= 0.9 * all && wrong as f64 <= 0.03 * all);
     }
-    let [all, found, lowest, rises, _, rise_or_half] = grades.pump_down;
-    assert_eq!(found, all);
-    assert!(lowest as f64 >= 0.98 * all as f64);
-    assert!(rise_or_half as f64 >= 0.98 * rises as f64);
+    let [all, found, lowest, ..] = grades.pump_down;
+    assert_eq!((found, lowest), (all, all));
+    assert!(grades.large_rise.share() >= 0.98, "{}", grades.large_rise.share());
 }
 
 /// Pushes samples and checks what holds for every one of them.
@@ -291,32 +293,76 @@ fn any_numbers_at_all_make_no_panic_and_no_nan() {
     }
 }
 
+/// Runs a stream with its noise and without, and gives (error of each average) / (its stated uncertainty).
+fn errors_over_noise(stream: &Stream) -> Vec<f64> {
+    let mut noisy = Monitor::new(&stream.settings).unwrap();
+    let mut quiet = Monitor::new(&stream.settings).unwrap();
+    let mut errors = vec![];
+    for (index, (sample, without)) in stream.samples.iter().zip(&stream.quiet).enumerate() {
+        noisy.push(Some(stream.refrigerant), sample);
+        quiet.push(Some(stream.refrigerant), without);
+        if index % 240 != 0 {
+            continue;
+        }
+        let (Some(noisy), Some(quiet)) = (noisy.readings(), quiet.readings()) else { continue };
+        // The same blocks only: where both began to average at the same time.
+        for (channel, noise) in noisy.noise.iter().enumerate() {
+            let (with, without) = (noisy.readings.numbers()[channel], quiet.readings.numbers()[channel]);
+            if let (Some(noise), Some(with), Some(without)) = (noise, with, without) {
+                errors.push(f64::from(with - without) / f64::from(*noise));
+            }
+        }
+    }
+    errors
+}
+
 #[test]
-fn averaged_readings_go_to_the_diagnosis_and_lie_where_their_uncertainty_says() {
-    let (mut inside, mut all) = (0, 0);
+fn averages_lie_where_their_uncertainty_says() {
+    let mut errors = vec![];
+    for number in 0..40 {
+        let story = [Story::Cycling, Story::PullDown, Story::TightCompressor][number % 3];
+        errors.extend(errors_over_noise(&stream(Half::Grading, story, 500 + number as u64)));
+    }
+    errors.sort_by(|a, b| a.abs().total_cmp(&b.abs()));
+    assert!(errors.len() > 500, "{}", errors.len());
+    let within = |z: f64| errors.iter().filter(|e| e.abs() < z).count() as f64 / errors.len() as f64;
+    // A normal distribution has 68 % and 95 % there; eight blocks tell their own noise to a fifth only.
+    assert!(within(1.0) > 0.63 && within(1.0) < 0.90, "{}", within(1.0));
+    assert!(within(2.0) > 0.90 && within(2.0) < 0.995, "{}", within(2.0));
+}
+
+#[test]
+fn averaged_readings_go_to_the_diagnosis_with_their_uncertainty() {
+    let mut answered = 0;
     for number in 0..14 {
         let stream = stream(Half::Setting, Story::Cycling, 14 * number);
         let mut monitor = Monitor::new(&stream.settings).unwrap();
         let mut last = None;
         for sample in &stream.samples {
             monitor.push(Some(stream.refrigerant), sample);
-            if monitor.state() == State::Steady {
-                last = monitor.readings().or(last);
-            }
+            assert_eq!(
+                monitor.readings().is_some_and(|steady| steady.readings.suction_pressure_kpa.is_some()),
+                monitor.readings().is_some()
+            );
+            assert!(
+                monitor.readings().is_none() || matches!(monitor.state(), State::Steady | State::PullingDown)
+            );
+            last = monitor.readings().or(last);
         }
         let Some(steady) = last else { continue };
+        let of_one = rimewise::readings::Uncertainty { pressure_percent: Some(2.0), ..Default::default() };
+        let uncertainty = steady.uncertainty(&of_one);
+        // The calibration stays; the noise that is left comes on top.
+        assert!(uncertainty.pressure_percent.unwrap() >= 1.8);
         let visit = rimewise::readings::Visit {
             system: stream.system,
             readings: steady.readings,
-            uncertainty: steady.uncertainty(&rimewise::readings::Uncertainty::default()),
+            uncertainty,
             ..Default::default()
         };
         let report = rimewise::diagnose(Some(stream.refrigerant), &visit).unwrap();
         assert!(report.causes.iter().all(|cause| cause.probability.is_finite()));
-        let combined = visit.uncertainty.pressure_percent.unwrap();
-        all += 1;
-        // Averaging takes the scatter away and leaves the calibration.
-        inside += usize::from(combined < 1.0 && combined >= 0.9);
+        answered += 1;
     }
-    assert!(all >= 10 && inside * 10 >= all * 8, "{inside} of {all}");
+    assert!(answered >= 10, "{answered}");
 }

@@ -125,7 +125,8 @@ impl PumpDown {
     /// Follows the pressure down; tells whether the valve was opened again.
     pub(super) fn pump(&mut self, low: i32, now: u32) -> bool {
         self.smooth += (low - self.smooth + 1) >> 1;
-        self.lowest = self.lowest.min(self.smooth);
+        // Not smoothed: a pressure that still falls when the compressor stops would be told too high.
+        self.lowest = self.lowest.min(low);
         if now.wrapping_sub(self.earlier_at) >= 10_000 {
             self.earlier_at = now;
             (self.before, self.earlier) = (self.earlier, self.smooth);

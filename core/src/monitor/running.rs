@@ -10,9 +10,9 @@ const FALLS_FAST: f32 = 0.02;
 /// Drift of suction pressure per minute within which it is steady.
 const LOW_LEVEL: f32 = 0.015;
 /// Drift of discharge pressure per minute within which it is steady.
-const HIGH_LEVEL: f32 = 0.010;
+const HIGH_LEVEL: f32 = 0.015;
 /// Drift of current per minute within which it is steady.
-const AMPS_LEVEL: f32 = 0.015;
+const AMPS_LEVEL: f32 = 0.020;
 /// Drift of the line temperature within which it is steady, 1/256 K per minute.
 const LINE_LEVEL: f32 = 256.0;
 /// Scatter of pressures about their lines within which the machine is steady.
@@ -26,7 +26,7 @@ const LINE_QUIET: f32 = 256.0;
 /// Fall of the air's temperature per minute from which a machine with a regulator pulls down, 1/256 K.
 const COLD_FALLS: f32 = 0.15 * 256.0;
 /// Factor by which the limits widen while the machine is steady, so that noise at a limit does not toggle it.
-const HOLDS: f32 = 1.06;
+const HOLDS: f32 = 1.04;
 
 /// Judges the running state, `None` while the window is too short.
 ///
@@ -73,7 +73,7 @@ pub(super) fn current_rises(window: &Window) -> Option<(f32, f32)> {
     let told = amps.slope > 0.0
         && low.slope < 0.0
         && high.slope < 0.0
-        && sure(amps, 0.012)
+        && sure(amps, 0.02)
         && sure(low, 0.002)
         && sure(high, 0.002);
     told.then(|| (100.0 * amps.slope / amps.mean.max(1.0), 100.0 * low.slope / low.mean.max(1.0)))

@@ -6,8 +6,8 @@ use super::settings::Plate;
 
 /// Superheat below which the suction line is taken to carry liquid, 1/256 K.
 const COLLAPSED: i32 = 9 * 128;
-/// Superheat above which it has recovered, 1/256 K.
-const RECOVERED: i32 = 13 * 128;
+/// Rise of superheat above its lowest that is a recovery, 1/256 K.
+const RECOVERED: i32 = 3 * 256;
 /// Highest current while superheat was collapsed, over that after it recovered, from which the two go together.
 const HIGH_RATIO: f32 = 1.06;
 /// Time after the start before superheat is judged: the clamp still shows the stopped machine, ms.
@@ -197,7 +197,7 @@ impl Start {
                 self.collapsed_ms = self.collapsed_ms.saturating_add(step);
                 self.recovered_ms = 0;
                 self.collapsed_current = self.collapsed_current.max(self.smooth);
-            } else if superheat > RECOVERED {
+            } else if superheat > self.lowest.saturating_add(RECOVERED) {
                 self.recovered_ms = self.recovered_ms.saturating_add(step);
             }
             if self.collapsed_ms >= COLLAPSE_MS && self.recovered_ms >= RECOVERY_MS {

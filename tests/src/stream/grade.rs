@@ -75,6 +75,8 @@ pub struct Grades {
     pub clean: Count,
     /// Pump-downs: found, lowest within 5 kPa, rise told, rise within 10 %, rise within 10 % or 0.5 kPa/min.
     pub pump_down: [usize; 6],
+    /// Rises of 2 kPa/min and more that were told within 10 %.
+    pub large_rise: Count,
     /// Largest error of the lowest pressure, kPa, and of the rise, kPa/min.
     pub pump_down_worst: [f64; 2],
     /// Hunting found, with a period within 15 %.
@@ -187,6 +189,7 @@ impl Grades {
             (&mut self.switches, other.switches),
             (&mut self.switches_pressures, other.switches_pressures),
             (&mut self.clean, other.clean),
+            (&mut self.large_rise, other.large_rise),
             (&mut self.hunting, other.hunting),
             (&mut self.hunting_period, other.hunting_period),
             (&mut self.gear, other.gear),
@@ -305,9 +308,31 @@ impl Grades {
                 let error = (told - true_rise).abs();
                 self.pump_down_worst[1] = self.pump_down_worst[1].max(error);
                 *rise += usize::from(error <= 0.1 * true_rise);
+                if true_rise >= 2.0 {
+                    self.large_rise.add(error <= 0.1 * true_rise);
+                }
                 *rise_or_half += usize::from(error <= (0.1 * true_rise).max(0.5));
             }
         }
+    }
+
+    /// Writes the two rows that tell liquid on start from a compressor that stays high.
+    pub fn told_apart(&self) -> String {
+        let three = |n: &[usize; 3]| {
+            let all = (n[0] + n[1] + n[2]).max(1) as f64;
+            format!(
+                "{:.1} % right, {:.1} % wrong, {:.1} % not told, of {all}",
+                100.0 * n[0] as f64 / all,
+                100.0 * n[1] as f64 / all,
+                100.0 * n[2] as f64 / all
+            )
+        };
+        let wanted = "90 % right, at most 3 % wrong";
+        format!(
+            "| liquid on start | {} | {wanted} |\n| compressor that stays high | {} | {wanted} |\n",
+            three(&self.liquid),
+            three(&self.tight)
+        )
     }
 
     /// Writes the grades as a table.
@@ -322,23 +347,17 @@ impl Grades {
         row("start and stop within 2 samples, current measured", share(&self.switches), "all");
         row("start and stop within 2 samples, pressures only", share(&self.switches_pressures), "all");
         row("starts and stops told that never were", self.false_switches.to_string(), "none");
-        let three = |n: &[usize; 3]| {
-            let all = (n[0] + n[1] + n[2]).max(1) as f64;
-            format!(
-                "{:.1} % right, {:.1} % wrong, {:.1} % not told, of {all}",
-                100.0 * n[0] as f64 / all,
-                100.0 * n[1] as f64 / all,
-                100.0 * n[2] as f64 / all
-            )
+        text.push_str(&self.told_apart());
+        let mut row = |what: &str, figure: String, wanted: &str| {
+            let _ = writeln!(text, "| {what} | {figure} | {wanted} |");
         };
-        row("liquid on start", three(&self.liquid), "90 % right, at most 3 % wrong");
-        row("compressor that stays high", three(&self.tight), "90 % right, at most 3 % wrong");
         row("machines in order called neither", share(&self.clean), "-");
         let [all, found, lowest, rises, rise, half] = self.pump_down;
         row("pump-downs recognised", format!("{found} of {all}"), "all");
         let worst = self.pump_down_worst;
         row("lowest pressure within 5 kPa", format!("{lowest} of {found}, worst {:.1} kPa", worst[0]), "all");
         row("rise within 10 %", format!("{rise} of {rises}"), "all");
+        row("rise within 10 %, where it is 2 kPa/min or more", share(&self.large_rise), "all");
         row(
             "rise within 10 % or 0.5 kPa/min",
             format!("{half} of {rises}, worst {:.2} kPa/min", worst[1]),

@@ -106,9 +106,10 @@ impl Meter {
         }
     }
 
-    /// Reads the instruments.
-    pub fn read(&mut self, time_ms: u64, waited: f64, random: &mut Random) -> Sample {
+    /// Reads the instruments: the sample, and what it would be without noise, with the same offsets and lags.
+    pub fn read(&mut self, time_ms: u64, waited: f64, random: &mut Random) -> (Sample, Sample) {
         let mut sample = Sample { time_ms, ..Sample::default() };
+        let mut quiet = sample;
         for (index, channel) in self.channels.iter_mut().enumerate() {
             let wander = channel.wander.step(waited, random);
             let Some(seen) = channel.lagged else { continue };
@@ -143,7 +144,12 @@ impl Meter {
             if let Some(field) = sample.number_mut(index) {
                 *field = Some(value as f32);
             }
+            if let Some(field) = quiet.number_mut(index) {
+                *field =
+                    Some((seen * channel.gain + channel.offset).max(if index < 4 { 0.5 } else { -99.0 })
+                        as f32);
+            }
         }
-        sample
+        (sample, quiet)
     }
 }

@@ -184,8 +184,15 @@ impl Plant {
             Metering::Valve => build.fluid.pressure(ambient),
         };
         let full = build.full_mass;
+        // What stands as vapor at rest beyond what does at the design point has evaporated from the liquid.
+        let density = |pascals: f64| build.fluid.vapor_density(pascals, build.fluid.temperature(pascals));
+        let vapor = |low: f64, high: f64| {
+            (build.evaporator_volume + build.shell_volume) * density(low) + build.high_volume * density(high)
+        };
+        let running = vapor(build.fluid.pressure(build.evaporating), build.fluid.pressure(build.condensing));
+        let more_vapor = vapor(low, high) - running;
         let (evaporator_liquid, condenser_liquid) = match build.metering {
-            Metering::Capillary => (0.8 * full + build.reserve, 0.0),
+            Metering::Capillary => ((0.95 * full + build.reserve - more_vapor).max(0.02 * full), 0.0),
             Metering::Valve => (0.6 * full, build.reserve + 0.3 * full),
         };
         Self {
@@ -253,7 +260,8 @@ impl Plant {
             if pull > 0.0 { b.evaporator_wall * wet * pull } else { 0.6 * b.evaporator_wall * pull };
         let boiled = boiling_heat / latent_e;
         let boiled = if boiled > 0.0 { boiled.min(self.evaporator_liquid / (4.0 * dt)) } else { boiled };
-        let over = ((self.evaporator_liquid - 1.6 * b.full_mass).max(0.0) / 20.0) * speed;
+        let carried = if hands.suction_valve { 1.0 } else { 0.0 };
+        let over = carried * ((self.evaporator_liquid - 1.6 * b.full_mass).max(0.0) / 20.0) * speed;
 
         // Suction line with its valve and regulator: flow in proportion to the pressure difference, implicit in it.
         let evaporator_store = b.evaporator_volume * f.vapor_density(self.evaporator, te) / self.evaporator;

@@ -13,7 +13,7 @@ pub fn all() -> Vec<(&'static str, String)> {
     let one = |name, story, seed, seconds| (name, text(&stream(Half::Setting, story, seed), seconds));
     vec![
         one("liquid_on_start.csv", Story::LiquidOnStart, 72, 900),
-        one("pump_down.csv", Story::PumpDownSuction, 19, 1150),
+        one("pump_down.csv", Story::PumpDownSuction, 47, 960),
         one("locked_rotor.csv", Story::LockedRotor, 106, 420),
     ]
 }

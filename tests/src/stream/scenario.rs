@@ -111,6 +111,8 @@ pub struct Stream {
     pub settings: Settings,
     /// The samples.
     pub samples: Vec<Sample>,
+    /// What the samples would be without noise, with the same offsets and lags.
+    pub quiet: Vec<Sample>,
     /// The state at each sample, and how long it has been so, s.
     pub states: Vec<(State, f64)>,
     /// When the compressor was energised, ms.
@@ -312,6 +314,7 @@ fn play(
         system,
         settings,
         samples: vec![],
+        quiet: vec![],
         states: vec![],
         starts: vec![],
         stops: vec![],
@@ -464,8 +467,9 @@ fn play(
             }
         }
         if tick >= 0 && time >= next_sample {
-            let sample = meter.read(time_ms + 1_000_000, time - last_sample, random);
+            let (sample, quiet) = meter.read(time_ms + 1_000_000, time - last_sample, random);
             out.samples.push(sample);
+            out.quiet.push(quiet);
             out.states.push((state.0, time - state.1));
             last_sample = time;
             next_sample += meter.wait(random);

@@ -98,8 +98,8 @@ impl Judge {
             slope.abs() <= level * mean && scatter <= quiet * mean
         };
         let steady = within(low, 0.015, 0.015)
-            && within(high, 0.01, 0.015)
-            && within(amps, 0.015, 0.03)
+            && within(high, 0.015, 0.015)
+            && within(amps, 0.02, 0.03)
             && outlet.1.abs() <= 1.0
             && outlet.2 <= 1.0;
         if steady { State::Steady } else { State::Unsteady }

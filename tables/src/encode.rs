@@ -62,6 +62,12 @@ pub fn table(
     put(at::VAPOR, &potentials.vapor);
     put(at::LIQUID, &potentials.liquid);
     put(at::START, &potentials.start);
+    for (offset, (middle, terms)) in
+        [(at::ENTHALPY_GUESS, &potentials.enthalpy_guess), (at::ENTROPY_GUESS, &potentials.entropy_guess)]
+    {
+        put(offset, &[*middle]);
+        put(offset + 4, terms);
+    }
     for piece in dew.pieces.iter().chain(bubble.iter().flat_map(|b| &b.pieces)) {
         piece.low.iter().for_each(|v| bytes.extend(v.to_le_bytes()));
         piece.high.iter().for_each(|v| bytes.extend(v.to_le_bytes()));

@@ -5,7 +5,7 @@ use crate::saturation::{Kind, Specification};
 use crate::substance::{Saturated, Substance};
 use libm::{cos, exp, log};
 use rimewise::refrigerant::table::{
-    IDEAL_TERMS, LIQUID_ROWS, LIQUID_TERMS, START_TERMS, STEP, VAPOR_ROWS, VAPOR_TERMS,
+    GUESS_ROWS, GUESS_TERMS, IDEAL_TERMS, LIQUID_ROWS, LIQUID_TERMS, START_TERMS, STEP, VAPOR_ROWS, VAPOR_TERMS,
 };
 
 /// A piece of a saturation curve, quantised.
@@ -156,6 +156,10 @@ pub struct Potentials {
     pub liquid: [f64; LIQUID_TERMS],
     /// Start of the liquid density.
     pub start: [f64; START_TERMS],
+    /// Guess of the vapor's temperature from enthalpy: middle and polynomial.
+    pub enthalpy_guess: (f64, [f64; GUESS_TERMS]),
+    /// Guess of the vapor's temperature from entropy: middle and polynomial.
+    pub entropy_guess: (f64, [f64; GUESS_TERMS]),
 }
 
 /// Saturation on both sides of one pressure.
@@ -258,6 +262,19 @@ fn basis(degrees: &[usize], first_power: i32, t: f64, x: f64) -> Vec<[f64; 3]> {
     out
 }
 
+/// Fits the temperature over enthalpy (0) or entropy (1) and dew temperature.
+fn guess(vapors: &[[f64; 4]], which: usize) -> (f64, [f64; GUESS_TERMS]) {
+    let low = vapors.iter().map(|v| v[which]).fold(f64::INFINITY, f64::min);
+    let high = vapors.iter().map(|v| v[which]).fold(f64::NEG_INFINITY, f64::max);
+    let middle = 0.5 * (low + high);
+    let rows: Vec<Vec<f64>> = vapors
+        .iter()
+        .map(|v| basis(&GUESS_ROWS, 0, v[2], v[which] - middle).iter().map(|b| b[0]).collect())
+        .collect();
+    let target: Vec<f64> = vapors.iter().map(|v| v[3]).collect();
+    (middle, fixed(&minimax(&rows, &target, 10)))
+}
+
 fn whole_power(x: f64, n: i32) -> f64 {
     (0..n).fold(1.0, |p, _| p * x)
 }
@@ -294,6 +311,13 @@ pub fn potentials(substance: &Substance) -> Result<Potentials, String> {
     let mut vapor = Rows { rows: Vec::new(), target: Vec::new() };
     let mut liquid = Rows { rows: Vec::new(), target: Vec::new() };
     let (mut start_rows, mut start_target) = (Vec::new(), Vec::new());
+    // h/(R M), s/R + ln(share of the highest pressure), T_dew/M - 1, T/M.
+    let mut vapors: Vec<[f64; 4]> = Vec::new();
+    let gas = substance.mixture.gas_constant / substance.molar_mass;
+    let highest = substance
+        .saturated(Kind::Dew, Specification::Temperature(substance.t_max))
+        .ok_or("no dew point at the highest temperature")?
+        .p;
     let densest = substance
         .saturated(Kind::Bubble, Specification::Temperature(substance.t_min))
         .ok_or("no liquid at the lowest temperature")?
@@ -301,7 +325,7 @@ pub fn potentials(substance: &Substance) -> Result<Potentials, String> {
         / rho_r;
     let liquid_center = 0.5 * (densest + 1.5);
     for t_sat in temperatures {
-        let near = if critical - t_sat < 7.9 { 0.1 } else { 1.0 };
+        let near = if critical - t_sat < 7.9 { 0.3 } else { 1.0 };
         let dew = level(substance, Kind::Dew, t_sat).ok_or_else(|| format!("no dew level at {t_sat:.2} K"))?;
         let mut rho = dew.dew.rho;
         for step in 0..17 {
@@ -309,6 +333,13 @@ pub fn potentials(substance: &Substance) -> Result<Potentials, String> {
             let t = dew.dew.t + superheat;
             let Some(found) = substance.density(t, dew.dew.p, rho) else { break };
             rho = found;
+            let state = substance.state(t, rho);
+            vapors.push([
+                state.h / (gas * t_center),
+                state.s / gas + log(dew.dew.p / highest),
+                dew.dew.t / t_center - 1.0,
+                t / t_center,
+            ]);
             let range = if superheat > 121.0 {
                 0.1
             } else if superheat > 81.0 {
@@ -316,7 +347,7 @@ pub fn potentials(substance: &Substance) -> Result<Potentials, String> {
             } else {
                 1.0
             };
-            let limit = if t > substance.t_limit { 0.2 } else { 1.0 };
+            let limit = if t > substance.t_limit { 0.05 } else { 1.0 };
             vapor.add(substance, &dew, t, rho, near * range * limit, centers, &|t, d| {
                 basis(&VAPOR_ROWS, 1, t, d)
             });
@@ -348,5 +379,7 @@ pub fn potentials(substance: &Substance) -> Result<Potentials, String> {
         vapor: fixed(&minimax(&vapor.rows, &vapor.target, 16)),
         liquid: fixed(&minimax(&liquid.rows, &liquid.target, 16)),
         start: fixed(&minimax(&start_rows, &start_target, 1)),
+        enthalpy_guess: guess(&vapors, 0),
+        entropy_guess: guess(&vapors, 1),
     })
 }

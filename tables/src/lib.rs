@@ -1,5 +1,6 @@
 //! The property compiler: published equations of state in, compact tables of Rimewise out.
 
+pub mod blend_file;
 pub mod compile;
 pub mod data;
 pub mod encode;
@@ -9,6 +10,8 @@ pub mod linear;
 pub mod measure;
 pub mod mixture;
 pub mod output;
+pub mod pseudo;
+pub mod report;
 pub mod saturation;
 pub mod substance;
 pub mod term;

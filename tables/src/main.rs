@@ -1,16 +1,56 @@
-//! Regenerates every table of the library and the error report.
+//! The property compiler's command line.
+//!
+//! Without arguments: regenerates every table of the library and the error report. `blend FILE [FOLDER]`: compiles a
+//! blend of your own into a table (`FOLDER/NAME.table`) and prints its error report.
 
-use rimewise_tables::{compile, data::Library, output};
+use rimewise_tables::{blend_file, compile, data::Library, output, pseudo, report, substance::Substance};
 use std::path::Path;
+use std::process::ExitCode;
 
-fn main() -> Result<(), String> {
+const USAGE: &str = "usage: rimewise-tables [blend FILE [FOLDER]]";
+
+fn main() -> ExitCode {
+    let arguments: Vec<String> = std::env::args().skip(1).collect();
+    let words: Vec<&str> = arguments.iter().map(String::as_str).collect();
+    let result = match words.as_slice() {
+        [] => regenerate(),
+        ["blend", file] => blend(file, "."),
+        ["blend", file, folder] => blend(file, folder),
+        _ => Err(USAGE.to_string()),
+    };
+    match result {
+        Ok(()) => ExitCode::SUCCESS,
+        Err(message) => {
+            eprintln!("{message}");
+            ExitCode::FAILURE
+        }
+    }
+}
+
+fn regenerate() -> Result<(), String> {
     let here = Path::new(env!("CARGO_MANIFEST_DIR"));
     let library = Library::read(&here.join("data"))?;
     let all = compile::compile_all(&library)?;
     output::write(&here.join("../core/src/refrigerant/data"), &all)?;
-    for c in &all {
-        let e = &c.errors;
-        println!("{:12} {:5} B res {} dew {:.4} bub {:.4} jump {:.5} pr {:.1e} vap {:.4} hot {:.4} liq {:.4} near {:.3} miss {} {} {} {} {}", c.substance.designation, c.bytes.len(), c.bytes[15], e.dew, e.bubble, e.jump, e.pressure, e.vapor.worst(), e.hot_vapor.worst(), e.liquid.worst(), e.near_critical.worst(), e.missing, e.vapor.missing, e.hot_vapor.missing, e.liquid.missing, e.near_critical.missing);
-    }
+    let notes = pseudo::compare(&library, &all)?;
+    let path = here.join("ERRORS.md");
+    std::fs::write(&path, report::all(&all, &notes)).map_err(|e| format!("{}: {e}", path.display()))?;
+    let missed: Vec<&str> = all
+        .iter()
+        .filter(|c| !report::misses(c).is_empty())
+        .map(|c| c.substance.designation.as_str())
+        .collect();
+    println!("{} refrigerants, {} with a miss: {}", all.len(), missed.len(), missed.join(", "));
+    Ok(())
+}
+
+fn blend(file: &str, folder: &str) -> Result<(), String> {
+    let library = Library::read(&Path::new(env!("CARGO_MANIFEST_DIR")).join("data"))?;
+    let text = std::fs::read_to_string(file).map_err(|e| format!("{file}: {e}"))?;
+    let blend = blend_file::read(&library, &text).map_err(|e| format!("{file}: {e}"))?;
+    let compiled = compile::compile(Substance::blend(&library, &blend)?)?;
+    let path = Path::new(folder).join(format!("{}.table", output::identifier(&blend.designation)));
+    std::fs::write(&path, &compiled.bytes).map_err(|e| format!("{}: {e}", path.display()))?;
+    println!("{}: {} bytes\n\n{}", path.display(), compiled.bytes.len(), report::one(&compiled));
     Ok(())
 }

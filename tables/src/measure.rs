@@ -47,6 +47,8 @@ pub struct Errors {
     pub liquid: Caloric,
     /// Vapor and liquid, the last 8 K to 2 K below critical.
     pub near_critical: Caloric,
+    /// Vapor temperature from pressure and enthalpy or entropy, 0 to 120 K superheat up to 8 K below critical, K.
+    pub inverse: f64,
     /// Points of saturation that the table did not answer.
     pub missing: usize,
 }
@@ -67,6 +69,7 @@ pub fn measure(substance: &Substance, table: &Refrigerant<'_>) -> Errors {
             liquid(substance, table, t_sat, subcooling, &mut errors.liquid);
         }
     }
+    errors.inverse = inverse(substance, table);
     for below in [7.0, 5.0, 3.5, 2.2] {
         for distance in [0.0, 1.0, 4.0, 15.0, 40.0] {
             vapor(substance, table, critical - below, distance, &mut errors.near_critical);
@@ -155,6 +158,25 @@ fn vapor(substance: &Substance, table: &Refrigerant<'_>, t_sat: f64, superheat: 
     let found =
         table.vapor(Pressure::from_pascals(level.dew.p as f32), Temperature::from_kelvins(t as f32)).ok();
     compare(substance, t, rho, found, level.latent_heat, level.latent_entropy, into);
+}
+
+/// Measures how well temperature comes back from the table's own enthalpy and entropy.
+fn inverse(substance: &Substance, table: &Refrigerant<'_>) -> f64 {
+    let critical = substance.t_max + BELOW_CRITICAL;
+    let mut worst = 0.0f64;
+    for dew in crowded(substance.t_min, critical - 8.0, critical, 23, 0.5) {
+        let Ok(p) = table.dew_pressure(Temperature::from_kelvins(dew as f32)) else { continue };
+        for superheat in [0.0, 1.0, 4.0, 11.0, 27.0, 52.0, 80.0, 120.0] {
+            let t = Temperature::from_kelvins((dew + superheat) as f32);
+            let back = table.vapor(p, t).and_then(|state| {
+                let h = table.vapor_temperature_at_enthalpy(p, state.enthalpy)?;
+                let s = table.vapor_temperature_at_entropy(p, state.entropy)?;
+                Ok((h - t).kelvins().abs().max((s - t).kelvins().abs()))
+            });
+            worst = worst.max(back.map_or(f64::INFINITY, f64::from));
+        }
+    }
+    worst
 }
 
 fn liquid(substance: &Substance, table: &Refrigerant<'_>, t_sat: f64, subcooling: f64, into: &mut Caloric) {

@@ -355,6 +355,18 @@ pub struct Boundary {
 }
 
 impl Boundary {
+    /// Finds the temperature, K, up to which both branches rise steadily.
+    ///
+    /// Where an equation of state has a second loop near its critical point, a branch turns back and jumps there;
+    /// nothing above that is an equilibrium to rely on.
+    pub fn regular_to(&self) -> f64 {
+        let rises = |branch: &Branch| {
+            let turn = branch.points.windows(2).find(|w| w[1].t < w[0].t);
+            turn.map_or(f64::INFINITY, |w| w[0].t)
+        };
+        rises(&self.bubble).min(rises(&self.dew))
+    }
+
     /// Follows both branches from `t_min` to the critical point, and reads that between them.
     pub fn trace(mixture: &Mixture, z: &[f64], t_min: f64) -> Result<Self, String> {
         let (first_bubble, first_dew) = start(mixture, z).ok_or("no cold starting point found")?;

@@ -141,7 +141,7 @@ impl Substance {
             t_critical: boundary.t_critical,
             p_critical: boundary.p_critical,
             t_min,
-            t_max: boundary.t_critical - BELOW_CRITICAL,
+            t_max: (boundary.t_critical - BELOW_CRITICAL).min(boundary.regular_to()),
             t_limit: high,
             reducing: mixture.reducing(&z),
             mixture,
@@ -250,9 +250,9 @@ impl Substance {
                 let p = curve.pressure(t);
                 let guess = match kind {
                     Kind::Dew => p / (self.mixture.gas_constant * t),
-                    // Rackett's form puts a liquid near saturation.
+                    // The form of Rackett, a little compressed, puts a liquid on the safe side of the root.
                     Kind::Bubble => {
-                        self.reducing.1 * exp(1.25 * libm::pow((1.0 - t / self.t_critical).max(0.0), 2.0 / 7.0))
+                        self.reducing.1 * exp(1.42 * libm::pow((1.0 - t / self.t_critical).max(0.0), 2.0 / 7.0))
                     }
                 };
                 let rho = self.density(t, p, guess)?;
@@ -270,8 +270,10 @@ impl Substance {
             let rho = exp(y);
             let r = self.mixture.residual(&self.z, tr / t, rho / rho_r);
             let slope = 1.0 + 2.0 * r.d + r.dd;
-            if slope <= 0.0 {
-                return None;
+            if slope <= 0.02 {
+                // Between the spinodals: away from the middle, towards the guess's own phase.
+                y += if guess > rho_r { 0.03 } else { -0.03 };
+                continue;
             }
             let step = ((target / rho - 1.0 - r.d) / slope).clamp(-0.1, 0.1);
             y += step;

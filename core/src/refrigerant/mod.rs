@@ -38,6 +38,11 @@ pub const MAX_SUPERHEAT: TemperatureDifference = TemperatureDifference::from_kel
 /// Highest subcooling answered; accuracy is stated to 40 K, beyond that the potential goes on smoothly.
 pub const MAX_SUBCOOLING: TemperatureDifference = TemperatureDifference::from_kelvins(60.0);
 
+/// Step of temperature per superheat and 8 K after which the next Newton step would not be seen.
+///
+/// Near saturation the heat capacity of vapor changes fastest; the sum grows as that fades.
+const STEP_ENOUGH: f32 = 0.025;
+
 /// One refrigerant: a pure fluid or a blend of fixed composition, with everything its table tells.
 #[derive(Clone, Copy, Debug)]
 pub struct Refrigerant<'a> {
@@ -203,7 +208,8 @@ impl<'a> Refrigerant<'a> {
     #[inline]
     pub fn dew_temperature(&self, pressure: Pressure) -> Result<Temperature, PropertyError> {
         let p = pressure.pascals();
-        if p >= self.number(at::DEW_P_MIN) && p <= self.number(at::DEW_P_MAX) {
+        // The curve itself ends at the highest pressure.
+        if p >= self.number(at::DEW_P_MIN) {
             if let Some(t) = self.dew().temperature(p) {
                 return Ok(Temperature::from_kelvins(t));
             }
@@ -216,7 +222,7 @@ impl<'a> Refrigerant<'a> {
     #[inline]
     pub fn bubble_temperature(&self, pressure: Pressure) -> Result<Temperature, PropertyError> {
         let p = pressure.pascals();
-        if p >= self.number(at::BUBBLE_P_MIN) && p <= self.number(at::BUBBLE_P_MAX) {
+        if p >= self.number(at::BUBBLE_P_MIN) {
             if let Some(t) = self.bubble().temperature(p) {
                 return Ok(Temperature::from_kelvins(t));
             }
@@ -354,74 +360,89 @@ impl<'a> Refrigerant<'a> {
 
     /// Finds the temperature of superheated vapor from its pressure and enthalpy.
     ///
-    /// The inverse of [`Self::vapor`]. Errors: a pressure outside the table, an enthalpy below that of vapor
-    /// ([`PropertyError::TwoPhase`]) or above that at the highest superheat, an input that is not a number.
+    /// The inverse of [`Self::vapor`], to 0.01 K. Errors: a pressure outside the table, an enthalpy below that of
+    /// vapor ([`PropertyError::TwoPhase`]) or above that at the highest superheat, an input that is not a number.
     pub fn vapor_temperature_at_enthalpy(
         &self,
         pressure: Pressure,
         enthalpy: Enthalpy,
     ) -> Result<Temperature, PropertyError> {
-        self.vapor_temperature(pressure, enthalpy.joules_per_kg(), |state, _| state.enthalpy.joules_per_kg())
+        let dew = self.dew_temperature(pressure)?;
+        let middle = self.number(at::T_CENTER);
+        let gas = self.number(at::GAS_CONSTANT);
+        let h = enthalpy.joules_per_kg() / gas;
+        let x = h / middle - self.number(at::ENTHALPY_GUESS);
+        let start = self.guess(at::ENTHALPY_GUESS, x, dew);
+        self.heat_to(pressure, dew, start, |state, t| (h - state.enthalpy * t) / state.capacity)
     }
     /// Finds the temperature of superheated vapor from its pressure and entropy.
     ///
-    /// With the entropy at a compressor's inlet this is the isentropic discharge temperature. Errors: a pressure
-    /// outside the table, an entropy below that of vapor ([`PropertyError::TwoPhase`]) or above that at the highest
-    /// superheat, an input that is not a number.
+    /// With the entropy at a compressor's inlet this is the isentropic discharge temperature, to 0.01 K. Errors: a
+    /// pressure outside the table, an entropy below that of vapor ([`PropertyError::TwoPhase`]) or above that at the
+    /// highest superheat, an input that is not a number.
     pub fn vapor_temperature_at_entropy(
         &self,
         pressure: Pressure,
         entropy: Entropy,
     ) -> Result<Temperature, PropertyError> {
-        self.vapor_temperature(pressure, entropy.joules_per_kg_k(), |state, _| {
-            state.entropy.joules_per_kg_k()
-        })
+        let dew = self.dew_temperature(pressure)?;
+        let s = entropy.joules_per_kg_k() / self.number(at::GAS_CONSTANT);
+        let share = pressure.pascals() * self.number(at::DEW_SCALE);
+        let x = s + potential::logarithm(share) - self.number(at::ENTROPY_GUESS);
+        let start = self.guess(at::ENTROPY_GUESS, x, dew);
+        self.heat_to(pressure, dew, start, |state, t| (s - state.entropy) * t / state.capacity)
     }
 
-    fn vapor_temperature(
+    #[inline(always)]
+    fn guess(&self, offset: usize, x: f32, dew: Temperature) -> f32 {
+        let middle = self.number(at::T_CENTER);
+        middle * potential::guess(&self.coefficients(offset + 4), x, dew.kelvins() / middle - 1.0)
+    }
+
+    /// Newton on temperature at constant pressure; `miss` is the temperature step a state asks for.
+    #[inline(always)]
+    fn heat_to(
         &self,
         pressure: Pressure,
-        target: f32,
-        read: impl Fn(&State, f32) -> f32,
+        dew: Temperature,
+        start: f32,
+        miss: impl Fn(&potential::Heated, f32) -> f32,
     ) -> Result<Temperature, PropertyError> {
-        let dew = self.dew_temperature(pressure)?;
-        if target.is_nan() {
+        if start.is_nan() {
             return Err(PropertyError::NotANumber);
         }
-        let p = pressure.pascals();
-        let value = |t: f32| read(&self.vapor_state(p, t), t);
-        let (mut low, mut high) = ((dew - MARGIN).kelvins(), (dew + MAX_SUPERHEAT).kelvins());
-        let (mut f_low, mut f_high) = (value(low) - target, value(high) - target);
-        if f_low > 0.0 {
-            return Err(PropertyError::TwoPhase);
-        }
-        if f_high < 0.0 {
-            return Err(PropertyError::Temperature { min: dew, max: dew + MAX_SUPERHEAT });
-        }
-        // Regula falsi with the weight of a standing end halved (Illinois): the property rises with temperature.
-        let mut t = low;
-        for _ in 0..12 {
-            let span = f_high - f_low;
-            let next = if span > 0.0 { high - f_high * (high - low) / span } else { low };
-            if (next - t).abs() < 1e-4 {
-                t = next;
-                break;
+        let (low, high) = ((dew - MARGIN).kelvins(), (dew + MAX_SUPERHEAT).kelvins());
+        let mut t = start.clamp(low, high);
+        for _ in 0..8 {
+            let (middle, gas) = (self.number(at::T_CENTER), self.number(at::GAS_CONSTANT));
+            let tau = middle / t;
+            let reduced_pressure = pressure.pascals() / (self.number(at::RHO_REDUCING) * gas * t);
+            let state = potential::heated(
+                &self.coefficients(at::IDEAL),
+                &self.coefficients(at::VAPOR),
+                tau,
+                tau - self.number(at::TAU_CENTER),
+                reduced_pressure,
+            );
+            let next = t + miss(&state, t);
+            // A target beyond the range steps out of it twice in a row.
+            if (t <= low && next < low) || next.is_nan() {
+                return Err(PropertyError::TwoPhase);
             }
-            t = next;
-            let f = value(t) - target;
-            if f > 0.0 {
-                high = t;
-                f_high = f;
-                f_low *= 0.5;
-            } else {
-                low = t;
-                f_low = f;
-                f_high *= 0.5;
+            if t >= high && next > high {
+                return Err(PropertyError::Temperature { min: dew, max: dew + MAX_SUPERHEAT });
+            }
+            let step = next - t;
+            let done = step.abs() <= STEP_ENOUGH * (next - low + 6.0);
+            t = next.clamp(low, high);
+            if done {
+                break;
             }
         }
         Ok(Temperature::from_kelvins(t))
     }
 
+    #[inline(always)]
     fn coefficients<const N: usize>(&self, offset: usize) -> [f32; N] {
         let tail = self.parts.fixed.get(offset..).unwrap_or_default();
         let (numbers, _) = tail.as_chunks::<4>();
@@ -442,18 +463,19 @@ impl<'a> Refrigerant<'a> {
         let tau = self.number(at::T_CENTER) / temperature;
         let t = tau - self.number(at::TAU_CENTER);
         let reduced_pressure = p / (self.number(at::RHO_REDUCING) * rt);
-        let start: [f32; potential::START_TERMS] = self.coefficients(at::START);
-        let (start, _) = potential::polynomial(&start, t);
-        let center = self.number(at::LIQUID_CENTER);
-        let solved = potential::liquid(&self.coefficients(at::LIQUID), center, start, t, reduced_pressure);
+        let solved = potential::liquid(
+            &self.coefficients(at::LIQUID),
+            &self.coefficients(at::START),
+            self.number(at::LIQUID_CENTER),
+            t,
+            reduced_pressure,
+        );
         self.state(solved, rt, tau)
     }
 
     fn state(&self, solved: potential::Solved, rt: f32, tau: f32) -> State {
-        let ideal: [f32; potential::IDEAL_TERMS] = self.coefficients(at::IDEAL);
-        let x = (tau - 1.0) / (tau + 1.0);
-        let (q, q_x) = potential::polynomial(&ideal, x);
-        let energy = 0.5 * (1.0 - x * x) * q_x + tau * solved.a_t;
+        let (q, q_tau) = potential::ideal(&self.coefficients(at::IDEAL), tau);
+        let energy = q_tau + tau * solved.a_t;
         let gas_constant = self.number(at::GAS_CONSTANT);
         State {
             density: Density::from_kg_per_m3(solved.d * self.number(at::RHO_REDUCING)),

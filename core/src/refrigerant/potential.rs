@@ -20,29 +20,72 @@ pub const LIQUID_TERMS: usize = 20;
 /// Coefficients of the polynomial that starts the liquid density.
 pub const START_TERMS: usize = 5;
 
-/// Evaluates a polynomial and its derivative, coefficients from the constant up.
+/// Degrees in the dew temperature of the rows of a polynomial that guesses a vapor's temperature.
+pub const GUESS_ROWS: [usize; 4] = [4, 3, 2, 1];
+/// Coefficients of a polynomial that guesses a vapor's temperature.
+pub const GUESS_TERMS: usize = 14;
+
+/// Evaluates a polynomial, coefficients from the constant up.
 #[inline(always)]
-pub(super) fn polynomial(coefficients: &[f32], x: f32) -> (f32, f32) {
-    let (mut value, mut slope) = (0.0, 0.0);
-    for c in coefficients.iter().rev() {
-        slope = slope * x + value;
-        value = value * x + c;
+fn value<const N: usize>(c: &[f32; N], x: f32) -> f32 {
+    let mut terms = c.iter().rev();
+    let mut v = terms.next().copied().unwrap_or(0.0);
+    for c in terms {
+        v = v * x + c;
     }
-    (value, slope)
+    v
 }
 
-/// Evaluates the rows at one t: the value and the t-derivative of each row's coefficient.
+/// Evaluates a polynomial and its derivative.
 #[inline(always)]
-fn rows<const N: usize>(degrees: &[usize; N], coefficients: &[f32], t: f32) -> [(f32, f32); N] {
-    let mut out = [(0.0, 0.0); N];
-    let mut rest = coefficients;
-    for (row, degree) in out.iter_mut().zip(degrees) {
-        if let Some((these, after)) = rest.split_at_checked(degree + 1) {
-            *row = polynomial(these, t);
-            rest = after;
-        }
+fn with_slope<const N: usize>(c: &[f32; N], x: f32) -> (f32, f32) {
+    let mut terms = c.iter().rev();
+    let mut v = terms.next().copied().unwrap_or(0.0);
+    let Some(next) = terms.next() else { return (v, 0.0) };
+    let mut slope = v;
+    v = v * x + next;
+    for c in terms {
+        slope = slope * x + v;
+        v = v * x + c;
     }
-    out
+    (v, slope)
+}
+
+/// Evaluates a polynomial, its derivative and its second derivative.
+#[inline(always)]
+fn with_curvature<const N: usize>(c: &[f32; N], x: f32) -> (f32, f32, f32) {
+    let mut terms = c.iter().rev();
+    let mut v = terms.next().copied().unwrap_or(0.0);
+    let Some(next) = terms.next() else { return (v, 0.0, 0.0) };
+    let mut slope = v;
+    v = v * x + next;
+    let Some(next) = terms.next() else { return (v, slope, 0.0) };
+    let mut half = slope;
+    slope = slope * x + v;
+    v = v * x + next;
+    for c in terms {
+        half = half * x + slope;
+        slope = slope * x + v;
+        v = v * x + c;
+    }
+    (v, slope, 2.0 * half)
+}
+
+/// Evaluates the ideal-gas polynomial at tau: Q and tau dQ/dtau.
+#[inline(always)]
+pub(super) fn ideal(c: &[f32; IDEAL_TERMS], tau: f32) -> (f32, f32) {
+    let x = (tau - 1.0) / (tau + 1.0);
+    let (q, slope) = with_slope(c, x);
+    (q, 0.5 * (1.0 - x * x) * slope)
+}
+
+/// Evaluates Q, tau dQ/dtau and tau^2 d2Q/dtau2.
+#[inline(always)]
+fn ideal_with_curvature(c: &[f32; IDEAL_TERMS], tau: f32) -> (f32, f32, f32) {
+    let x = (tau - 1.0) / (tau + 1.0);
+    let w = 0.5 * (1.0 - x * x);
+    let (q, slope, curvature) = with_curvature(c, x);
+    (q, w * slope, w * (w * curvature - (1.0 + x) * slope))
 }
 
 /// The residual part of a solved state: what enthalpy and entropy need.
@@ -58,62 +101,149 @@ pub(super) struct Solved {
     pub(super) a_t: f32,
 }
 
-/// Solves the vapor's density at t and reduced pressure p/(rho_reducing R T).
+/// Relative step of the vapor's density after which the next Newton step would not be seen.
+const STEP_ENOUGH: f32 = 3e-3;
+/// The same for the liquid, whose enthalpy follows density more steeply.
+const LIQUID_STEP_ENOUGH: f32 = 5e-4;
+
+/// Solves the vapor's density for the coefficients of the powers of density and the reduced pressure.
 ///
-/// The pressure is concave in density up to the spinodal, so Newton from the ideal gas climbs to the vapor root
-/// without passing it.
-#[inline]
-pub(super) fn vapor(coefficients: &[f32; VAPOR_TERMS], t: f32, reduced_pressure: f32) -> Solved {
-    let b = rows(&VAPOR_ROWS, coefficients, t);
-    let [(b1, c1), (b2, c2), (b3, c3), (b4, c4), (b5, c5)] = b;
-    let mut d = reduced_pressure;
-    for _ in 0..6 {
-        // Z d and its derivative: d + sum k B_k d^(k+1).
-        let z = 1.0 + d * (b1 + d * (2.0 * b2 + d * (3.0 * b3 + d * (4.0 * b4 + d * (5.0 * b5)))));
-        let f = 1.0 + d * (2.0 * b1 + d * (6.0 * b2 + d * (12.0 * b3 + d * (20.0 * b4 + d * (30.0 * b5)))));
-        d += (reduced_pressure - d * z) / f.max(0.02);
+/// The pressure is concave in density up to the spinodal, so Newton from below climbs to the vapor root without
+/// passing it. The start is the inverse virial series to the second power as a fraction.
+#[inline(always)]
+fn vapor_density(b: &[f32; 5], reduced_pressure: f32) -> f32 {
+    let [b1, b2, b3, b4, b5] = *b;
+    let (k2, k3, k4, k5) = (2.0 * b2, 3.0 * b3, 4.0 * b4, 5.0 * b5);
+    let p = reduced_pressure;
+    let mut d = p / (1.0 + p * (b1 + p * (k2 - b1 * b1))).max(0.3);
+    for _ in 0..8 {
+        // Z and d Z' by one scheme of Horner.
+        let (mut z, mut s) = (k5, k5);
+        z = z * d + k4;
+        s = s * d + z;
+        z = z * d + k3;
+        s = s * d + z;
+        z = z * d + k2;
+        s = s * d + z;
+        z = z * d + b1;
+        s = s * d + z;
+        z = z * d + 1.0;
+        let step = (p - d * z) / (z + d * s).max(0.02);
+        d += step;
+        if step.abs() <= STEP_ENOUGH * d {
+            break;
+        }
     }
-    Solved {
-        d,
-        a: d * (b1 + d * (b2 + d * (b3 + d * (b4 + d * b5)))),
-        a_d: d * (b1 + d * (2.0 * b2 + d * (3.0 * b3 + d * (4.0 * b4 + d * (5.0 * b5))))),
-        a_t: d * (c1 + d * (c2 + d * (c3 + d * (c4 + d * c5)))),
+    d
+}
+
+/// Solves the vapor's density at t and reduced pressure p/(rho_reducing R T).
+#[inline(always)]
+pub(super) fn vapor(coefficients: &[f32; VAPOR_TERMS], t: f32, reduced_pressure: f32) -> Solved {
+    let [q0, q1, q2, q3, q4, r0, r1, r2, r3, u0, u1, u2, v0, v1, v2, w0, w1] = *coefficients;
+    let (b1, c1) = with_slope(&[q0, q1, q2, q3, q4], t);
+    let (b2, c2) = with_slope(&[r0, r1, r2, r3], t);
+    let (b3, c3) = with_slope(&[u0, u1, u2], t);
+    let (b4, c4) = with_slope(&[v0, v1, v2], t);
+    let (b5, c5) = with_slope(&[w0, w1], t);
+    let d = vapor_density(&[b1, b2, b3, b4, b5], reduced_pressure);
+    let (a, slope) = with_slope(&[0.0, b1, b2, b3, b4, b5], d);
+    Solved { d, a, a_d: d * slope, a_t: value(&[0.0, c1, c2, c3, c4, c5], d) }
+}
+
+/// A vapor state with its heat capacity, for solving from enthalpy or entropy.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct Heated {
+    /// h/(R T).
+    pub(super) enthalpy: f32,
+    /// s/R.
+    pub(super) entropy: f32,
+    /// cp/R.
+    pub(super) capacity: f32,
+}
+
+/// Solves the vapor at tau, t and reduced pressure with its heat capacity.
+#[inline(always)]
+pub(super) fn heated(
+    ideal: &[f32; IDEAL_TERMS],
+    coefficients: &[f32; VAPOR_TERMS],
+    tau: f32,
+    t: f32,
+    reduced_pressure: f32,
+) -> Heated {
+    let [q0, q1, q2, q3, q4, r0, r1, r2, r3, u0, u1, u2, v0, v1, v2, w0, w1] = *coefficients;
+    let (b1, c1, e1) = with_curvature(&[q0, q1, q2, q3, q4], t);
+    let (b2, c2, e2) = with_curvature(&[r0, r1, r2, r3], t);
+    let (b3, c3, e3) = with_curvature(&[u0, u1, u2], t);
+    let (b4, c4, e4) = with_curvature(&[v0, v1, v2], t);
+    let (b5, c5) = with_slope(&[w0, w1], t);
+    let d = vapor_density(&[b1, b2, b3, b4, b5], reduced_pressure);
+    let (a, slope, curvature) = with_curvature(&[0.0, b1, b2, b3, b4, b5], d);
+    let (a_t, mixed) = with_slope(&[0.0, c1, c2, c3, c4, c5], d);
+    let a_tt = value(&[0.0, e1, e2, e3, e4], d);
+    let (q, q_tau, q_tau2) = ideal_with_curvature(ideal, tau);
+    let a_d = d * slope;
+    let energy = q_tau + tau * a_t;
+    let turn = 1.0 + a_d - tau * d * mixed;
+    let stiffness = 1.0 + 2.0 * a_d + d * d * curvature;
+    Heated {
+        enthalpy: 1.0 + energy + a_d,
+        entropy: energy - q - a - logarithm(d),
+        capacity: turn * turn / stiffness.max(0.02) - q_tau2 - tau * tau * a_tt,
     }
 }
 
-/// Solves the liquid's density at t and reduced pressure, starting from a density near saturation.
-#[inline]
+/// Guesses a vapor's temperature over the middle temperature from x (enthalpy or entropy) and y (dew temperature).
+#[inline(always)]
+pub(super) fn guess(c: &[f32; GUESS_TERMS], x: f32, y: f32) -> f32 {
+    let [q0, q1, q2, q3, q4, r0, r1, r2, r3, u0, u1, u2, v0, v1] = *c;
+    let rows =
+        [value(&[q0, q1, q2, q3, q4], y), value(&[r0, r1, r2, r3], y), value(&[u0, u1, u2], y), value(&[v0, v1], y)];
+    value(&rows, x)
+}
+
+/// Solves the liquid's density at t and reduced pressure, from its own start near saturation.
+#[inline(always)]
 pub(super) fn liquid(
     coefficients: &[f32; LIQUID_TERMS],
+    start: &[f32; START_TERMS],
     center: f32,
-    start: f32,
     t: f32,
     reduced_pressure: f32,
 ) -> Solved {
-    let b = rows(&LIQUID_ROWS, coefficients, t);
-    let [(b0, c0), (b1, c1), (b2, c2), (b3, c3), (b4, c4)] = b;
-    let mut d = start;
-    for _ in 0..4 {
-        let e = d - center;
-        let first = b1 + e * (2.0 * b2 + e * (3.0 * b3 + e * (4.0 * b4)));
-        let second = 2.0 * b2 + e * (6.0 * b3 + e * (12.0 * b4));
-        let z = 1.0 + d * first;
-        let f = 1.0 + d * (2.0 * first + d * second);
-        d += (reduced_pressure - d * z) / f.max(0.2);
+    let [p0, p1, p2, p3, p4, p5, q0, q1, q2, q3, q4, r0, r1, r2, r3, u0, u1, u2, v0, v1] = *coefficients;
+    let (b0, c0) = with_slope(&[p0, p1, p2, p3, p4, p5], t);
+    let (b1, c1) = with_slope(&[q0, q1, q2, q3, q4], t);
+    let (b2, c2) = with_slope(&[r0, r1, r2, r3], t);
+    let (b3, c3) = with_slope(&[u0, u1, u2], t);
+    let (b4, c4) = with_slope(&[v0, v1], t);
+    let (k2, k3, k4) = (2.0 * b2, 3.0 * b3, 4.0 * b4);
+    let mut e = value(start, t) - center;
+    for _ in 0..8 {
+        // A_d and A_dd by one scheme of Horner.
+        let (mut f, mut g) = (k4, k4);
+        f = f * e + k3;
+        g = g * e + f;
+        f = f * e + k2;
+        g = g * e + f;
+        f = f * e + b1;
+        let d = e + center;
+        let df = d * f;
+        let step = (reduced_pressure - d * (1.0 + df)) / (1.0 + 2.0 * df + d * d * g).max(0.2);
+        e += step;
+        if step.abs() <= LIQUID_STEP_ENOUGH * d {
+            break;
+        }
     }
-    let e = d - center;
-    Solved {
-        d,
-        a: b0 + e * (b1 + e * (b2 + e * (b3 + e * b4))),
-        a_d: d * (b1 + e * (2.0 * b2 + e * (3.0 * b3 + e * (4.0 * b4)))),
-        a_t: c0 + e * (c1 + e * (c2 + e * (c3 + e * c4))),
-    }
+    let (a, slope) = with_slope(&[b0, b1, b2, b3, b4], e);
+    let d = e + center;
+    Solved { d, a, a_d: d * slope, a_t: value(&[c0, c1, c2, c3, c4], e) }
 }
 
 /// Natural logarithm of a positive normal number, to about 1e-7.
 ///
 /// Source: the series of artanh, ln m = 2 artanh((m-1)/(m+1)), after taking out the exponent.
-#[inline]
+#[inline(always)]
 pub(super) fn logarithm(x: f32) -> f32 {
     let bits = x.to_bits();
     // Brings the mantissa into [sqrt(1/2), sqrt(2)).

@@ -7,7 +7,9 @@
 
 use super::TableError;
 pub use super::curve::{PIECE, STEP};
-pub use super::potential::{IDEAL_TERMS, LIQUID_ROWS, LIQUID_TERMS, START_TERMS, VAPOR_ROWS, VAPOR_TERMS};
+pub use super::potential::{
+    GUESS_ROWS, GUESS_TERMS, IDEAL_TERMS, LIQUID_ROWS, LIQUID_TERMS, START_TERMS, VAPOR_ROWS, VAPOR_TERMS,
+};
 
 /// The first bytes of every table.
 pub const MAGIC: [u8; 4] = *b"RMWT";
@@ -16,7 +18,7 @@ pub const VERSION: u16 = 1;
 
 /// Offsets of the fixed part.
 pub mod at {
-    use super::{IDEAL_TERMS, LIQUID_TERMS, START_TERMS, VAPOR_TERMS};
+    use super::{GUESS_TERMS, IDEAL_TERMS, LIQUID_TERMS, START_TERMS, VAPOR_TERMS};
     /// Format version, u16.
     pub const VERSION: usize = 4;
     /// Length of the whole table in bytes, u16.
@@ -83,8 +85,12 @@ pub mod at {
     pub const LIQUID: usize = VAPOR + 4 * VAPOR_TERMS;
     /// Polynomial of the liquid density from which its solution starts.
     pub const START: usize = LIQUID + 4 * LIQUID_TERMS;
+    /// Middle of h/(R M), then the polynomial that guesses a vapor's temperature from enthalpy.
+    pub const ENTHALPY_GUESS: usize = START + 4 * START_TERMS;
+    /// Middle of s/R + ln(share of the highest pressure), then the polynomial from entropy.
+    pub const ENTROPY_GUESS: usize = ENTHALPY_GUESS + 4 + 4 * GUESS_TERMS;
     /// End of the fixed part.
-    pub const END: usize = START + 4 * START_TERMS;
+    pub const END: usize = ENTROPY_GUESS + 4 + 4 * GUESS_TERMS;
 }
 
 /// Bytes of the fixed part.

@@ -387,6 +387,9 @@ impl<'a> Refrigerant<'a> {
     ) -> Result<Temperature, PropertyError> {
         let dew = self.dew_temperature(pressure)?;
         let s = entropy.joules_per_kg_k() / self.number(at::GAS_CONSTANT);
+        if s == f32::INFINITY {
+            return Err(PropertyError::Temperature { min: dew, max: dew + MAX_SUPERHEAT });
+        }
         let share = pressure.pascals() * self.number(at::DEW_SCALE);
         let x = s + potential::logarithm(share) - self.number(at::ENTROPY_GUESS);
         let start = self.guess(at::ENTROPY_GUESS, x, dew);

@@ -13,12 +13,15 @@
 //    _a ampere; _v volt; _ohm; _megohm; _uf microfarad; _kg; _w; _nats; _bits. Numbers are binary32.
 //  * Going in, NaN means not measured and RIMEWISE_NOT_KNOWN (-1) means not known, and both are normal; the
 //    rimewise_..._clear functions set them. In a resistance or capacitance INFINITY means that the meter reads open.
-//  * Coming out, no number is NaN. What is absent is 0 with a clear bit in the `valid` mask beside it.
+//  * Coming out, no number is NaN. What is absent is 0 with a clear bit in the `valid` mask beside it. The structs of
+//    inputs that rimewise_..._clear and rimewise_monitor_readings fill are inputs, and there NaN is not measured.
 //  * Codes are int32_t with permanent numbers, never reused. An unknown one gives RIMEWISE_STATUS_UNKNOWN_CODE.
 //  * A struct whose first member is `size` may grow at its end; the caller sets `size` to its own sizeof, and a program
 //    built with an older header keeps working. A size that the library does not know, which is one that the first
 //    release with this struct did not reach or one above the library's own, gives RIMEWISE_STATUS_WRONG_SIZE. A struct
 //    without a size never changes within one major version (while that is 0: within one minor version).
+//  * RimewiseMonitor and RimewiseRefrigerantStorage are memory of the caller with private content: only the functions
+//    that take them may write to them.
 //  * No allocation, nothing to free, no global state, no last error: every function is re-entrant and may run in any
 //    number of threads or interrupts at once, as long as no two write the same memory of the caller.
 //  * Texts are English, end with NUL and live as long as the program.
@@ -38,11 +41,26 @@
 #define RIMEWISE_OK RIMEWISE_STATUS_OK
 
 
+// Most corners of a rating map's envelope.
+#define RIMEWISE_ENVELOPE_MAX 12
+
+// Most ways to go on in a decision.
+#define RIMEWISE_ALTERNATIVES_MAX 12
+
+// The bit of RimewiseDecision.valid that says a way is recommended.
+#define RIMEWISE_DECISION_RECOMMENDED 1
+
+// The bit of RimewiseAlternative.valid that says `expected_cost` is there.
+#define RIMEWISE_ALTERNATIVE_COST 1
+
 // The longest record that rimewise_diagnose_with_record takes.
 #define RIMEWISE_RECORD_MAX 8
 
 // In every integer of the inputs: not known, not measured, not observed.
 #define RIMEWISE_NOT_KNOWN -1
+
+// Most events that one sample can bring.
+#define RIMEWISE_MONITOR_EVENTS_MAX 8
 
 // Number of causes, `none` included.
 #define RIMEWISE_CAUSES 10
@@ -110,6 +128,8 @@ enum RimewiseStatus
     RIMEWISE_STATUS_UNKNOWN_DESIGNATION = 7,
     // The visit holds a value that no machine can show; RimewiseInvalid names the field.
     RIMEWISE_STATUS_INVALID_INPUT = 8,
+    // There is no answer yet: more must be seen first.
+    RIMEWISE_STATUS_NOT_YET = 9,
     // The pressure lies outside the refrigerant's table.
     RIMEWISE_STATUS_PRESSURE_OUTSIDE_TABLE = 20,
     // The temperature lies outside the refrigerant's table.
@@ -269,6 +289,165 @@ enum RimewiseProblem
 typedef enum RimewiseProblem RimewiseProblem;
 #else
 typedef int32_t RimewiseProblem;
+#endif // __STDC_VERSION__ >= 202311L
+#endif // __cplusplus
+
+// What a pump-down test says by itself.
+enum RimewisePumpDownVerdict
+#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+  : int32_t
+#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+ {
+    // It pulls low and holds.
+    RIMEWISE_PUMP_DOWN_VERDICT_PULLS_AND_HOLDS = 1,
+    // It pulls low and leaks back after it stops.
+    RIMEWISE_PUMP_DOWN_VERDICT_PULLS_AND_LEAKS_BACK = 2,
+    // It cannot pull as low as a compressor in good order.
+    RIMEWISE_PUMP_DOWN_VERDICT_CANNOT_PULL = 3,
+    // It reached what it was stopped at; how much lower it can pull is not known.
+    RIMEWISE_PUMP_DOWN_VERDICT_REACHED_STOP = 4,
+    // The pressure rises, but behind a liquid-line valve that may be refrigerant boiling.
+    RIMEWISE_PUMP_DOWN_VERDICT_RISE_UNCLEAR = 5,
+};
+#ifndef __cplusplus
+#if __STDC_VERSION__ >= 202311L
+typedef enum RimewisePumpDownVerdict RimewisePumpDownVerdict;
+#else
+typedef int32_t RimewisePumpDownVerdict;
+#endif // __STDC_VERSION__ >= 202311L
+#endif // __cplusplus
+
+// What the first moments after a start show.
+enum RimewiseStartVerdict
+#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+  : int32_t
+#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+ {
+    // The current rose toward the locked-rotor current and fell in time.
+    RIMEWISE_START_VERDICT_GOOD = 1,
+    // The current fell late: weak start gear or capacitor, low voltage, or a start against pressure.
+    RIMEWISE_START_VERDICT_SLOW = 2,
+    // The current stays near the locked-rotor current: the rotor stands still. Switch off.
+    RIMEWISE_START_VERDICT_LOCKED_ROTOR = 3,
+    // The inrush is far below the locked-rotor current: a clamp too slow to catch it, or a poor connection.
+    RIMEWISE_START_VERDICT_INRUSH_LOW = 4,
+};
+#ifndef __cplusplus
+#if __STDC_VERSION__ >= 202311L
+typedef enum RimewiseStartVerdict RimewiseStartVerdict;
+#else
+typedef int32_t RimewiseStartVerdict;
+#endif // __STDC_VERSION__ >= 202311L
+#endif // __cplusplus
+
+// What three resistances tell about unmarked terminals.
+enum RimewiseIdentification
+#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+  : int32_t
+#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+ {
+    // All three terminals are told apart, and the resistances agree.
+    RIMEWISE_IDENTIFICATION_IDENTIFIED = 1,
+    // Two of the terminals are too close for this meter; the assignment is the likelier one.
+    RIMEWISE_IDENTIFICATION_AMBIGUOUS = 2,
+    // The largest resistance is not the sum of the others within what the meter allows.
+    RIMEWISE_IDENTIFICATION_INCONSISTENT = 3,
+    // One or more of the three reads open.
+    RIMEWISE_IDENTIFICATION_OPEN = 4,
+};
+#ifndef __cplusplus
+#if __STDC_VERSION__ >= 202311L
+typedef enum RimewiseIdentification RimewiseIdentification;
+#else
+typedef int32_t RimewiseIdentification;
+#endif // __STDC_VERSION__ >= 202311L
+#endif // __cplusplus
+
+// What a standing pressure says by itself.
+enum RimewiseStandingVerdict
+#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+  : int32_t
+#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+ {
+    // On the curve, or between dew and bubble: this refrigerant, with liquid left, as far as a pressure can tell.
+    RIMEWISE_STANDING_VERDICT_CONSISTENT = 1,
+    // Above the bubble curve: non-condensables, or another refrigerant.
+    RIMEWISE_STANDING_VERDICT_ABOVE_BUBBLE = 2,
+    // Below the dew curve: no liquid left, or another refrigerant.
+    RIMEWISE_STANDING_VERDICT_BELOW_DEW = 3,
+};
+#ifndef __cplusplus
+#if __STDC_VERSION__ >= 202311L
+typedef enum RimewiseStandingVerdict RimewiseStandingVerdict;
+#else
+typedef int32_t RimewiseStandingVerdict;
+#endif // __STDC_VERSION__ >= 202311L
+#endif // __cplusplus
+
+// What to do at the scale.
+enum RimewiseWeighInPlan
+#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+  : int32_t
+#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+ {
+    // Let `mass_kg` out of the cylinder by the scale.
+    RIMEWISE_WEIGH_IN_PLAN_CHARGE = 1,
+    // Nothing to add: the machine holds `mass_kg` beyond its nameplate charge.
+    RIMEWISE_WEIGH_IN_PLAN_RECOVER = 2,
+};
+#ifndef __cplusplus
+#if __STDC_VERSION__ >= 202311L
+typedef enum RimewiseWeighInPlan RimewiseWeighInPlan;
+#else
+typedef int32_t RimewiseWeighInPlan;
+#endif // __STDC_VERSION__ >= 202311L
+#endif // __cplusplus
+
+// What superheat and subcooling tell of the charge.
+enum RimewiseChargeAnswer
+#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+  : int32_t
+#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+ {
+    // `deviation` tells.
+    RIMEWISE_CHARGE_ANSWER_DEVIATION = 1,
+    // A receiver takes up the difference.
+    RIMEWISE_CHARGE_ANSWER_BLIND_RECEIVER = 2,
+    // An accumulator takes up the difference.
+    RIMEWISE_CHARGE_ANSWER_BLIND_ACCUMULATOR = 3,
+    // No subcooling is left: the condenser outlet may hold vapor, and how much does not show.
+    RIMEWISE_CHARGE_ANSWER_BLIND_NO_SUBCOOLING = 4,
+    // No superheat is left: liquid in the suction line does not show.
+    RIMEWISE_CHARGE_ANSWER_BLIND_NO_SUPERHEAT = 5,
+};
+#ifndef __cplusplus
+#if __STDC_VERSION__ >= 202311L
+typedef enum RimewiseChargeAnswer RimewiseChargeAnswer;
+#else
+typedef int32_t RimewiseChargeAnswer;
+#endif // __STDC_VERSION__ >= 202311L
+#endif // __cplusplus
+
+// A way to go on.
+enum RimewiseAction
+#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+  : int32_t
+#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+ {
+    // Leave the machine as it is.
+    RIMEWISE_ACTION_LEAVE = 1,
+    // Make one more test, then do what is best.
+    RIMEWISE_ACTION_TEST = 2,
+    // Repair the cause that stands beside it.
+    RIMEWISE_ACTION_REPAIR = 3,
+    // Replace the compressor.
+    RIMEWISE_ACTION_REPLACE_COMPRESSOR = 4,
+};
+#ifndef __cplusplus
+#if __STDC_VERSION__ >= 202311L
+typedef enum RimewiseAction RimewiseAction;
+#else
+typedef int32_t RimewiseAction;
 #endif // __STDC_VERSION__ >= 202311L
 #endif // __cplusplus
 
@@ -681,52 +860,76 @@ enum RimewiseMonitorEventKind
 #endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
  {
     // The compressor started.
+    // Figures: minutes_off.
     RIMEWISE_MONITOR_EVENT_KIND_START = 1,
     // The compressor stopped.
+    // Figures: minutes_running.
     RIMEWISE_MONITOR_EVENT_KIND_STOP = 2,
     // The current of the start has come down to that of a running motor.
+    // Figures: start_current_a, seconds, of_locked_rotor.
     RIMEWISE_MONITOR_EVENT_KIND_INRUSH = 3,
     // The motor did not come up and its supply was cut.
+    // Figures: start_current_a, seconds, of_locked_rotor.
     RIMEWISE_MONITOR_EVENT_KIND_FAILED_START = 4,
     // Starts fail one after the other: the overload opens and closes again.
+    // Figures: failed_starts, seconds_between.
     RIMEWISE_MONITOR_EVENT_KIND_OVERLOAD_CYCLING = 5,
     // The compressor turns, and its current stays as high as with the start winding or start capacitor still in.
+    // Figures: current_a, seconds, of_rated_load.
     RIMEWISE_MONITOR_EVENT_KIND_START_GEAR_STAYS_IN = 6,
     // It started after a long stop with a cold compressor: refrigerant has probably moved into its oil.
+    // Figures: minutes_off, discharge_line_c.
     RIMEWISE_MONITOR_EVENT_KIND_MIGRATION_LIKELY = 7,
     // Superheat was collapsed and current high after the start, and both recovered together.
+    // Figures: lowest_superheat_k, current_over_recovered, seconds.
     RIMEWISE_MONITOR_EVENT_KIND_LIQUID_ON_START = 8,
     // Current is above the plate's rated load and stays there, with no liquid to explain it.
+    // Figures: current_a, of_rated_load, minutes_running.
     RIMEWISE_MONITOR_EVENT_KIND_STAYS_HIGH = 9,
     // The start showed neither liquid nor a current that stays high.
+    // Figures: current_a, of_rated_load, minutes_running.
     RIMEWISE_MONITOR_EVENT_KIND_CLEAN_START = 10,
     // The start was unusual, but what was measured does not tell in which way.
+    // Figures: current_a, of_rated_load, minutes_running.
     RIMEWISE_MONITOR_EVENT_KIND_START_NOT_TOLD = 11,
     // It is now pulling down.
+    // Figures: suction_pressure_kpa, kpa_per_min.
     RIMEWISE_MONITOR_EVENT_KIND_PULLING_DOWN = 12,
     // It is now steady.
+    // Figures: suction_pressure_kpa, discharge_pressure_kpa, current_a.
     RIMEWISE_MONITOR_EVENT_KIND_STEADY = 13,
     // The suction pressure swings regularly: the valve hunts.
+    // Figures: period_s, swing_kpa.
     RIMEWISE_MONITOR_EVENT_KIND_HUNTING = 14,
     // A valve was closed and the compressor pumps down.
+    // Figures: suction_pressure_kpa.
     RIMEWISE_MONITOR_EVENT_KIND_PUMP_DOWN = 15,
     // The pump-down has ended, with the lowest pressure it reached.
+    // Figures: pump_down_kpa, seconds, at_limit.
     RIMEWISE_MONITOR_EVENT_KIND_PUMP_DOWN_LOWEST = 16,
     // The rise of pressure after the pump-down was measured.
+    // Figures: pump_down_rise_kpa_per_min, seconds.
     RIMEWISE_MONITOR_EVENT_KIND_PUMP_DOWN_RISE = 17,
     // The compressor makes short runs one after the other.
+    // Figures: short_runs, seconds_running.
     RIMEWISE_MONITOR_EVENT_KIND_SHORT_CYCLING = 18,
     // The pressures of the stopped machine have become equal.
+    // Figures: suction_pressure_kpa, minutes_off.
     RIMEWISE_MONITOR_EVENT_KIND_EQUALIZED = 19,
     // The pressure of the stopped machine has come to rest.
+    // Figures: standing_pressure_kpa, standing_temperature_c.
     RIMEWISE_MONITOR_EVENT_KIND_STANDING_PRESSURE = 20,
     // Current rises while both pressures fall.
+    // Figures: current_percent_per_min, suction_percent_per_min, voltage_v.
     RIMEWISE_MONITOR_EVENT_KIND_CURRENT_RISES = 21,
     // The coil of the stopped machine is being heated.
+    // Figures: coil_c.
     RIMEWISE_MONITOR_EVENT_KIND_DEFROST_BEGINS = 22,
     // The coil is no longer heated.
+    // Figures: warmest_coil_c, minutes.
     RIMEWISE_MONITOR_EVENT_KIND_DEFROST_ENDS = 23,
     // Samples were missing for so long that nothing is known across the gap.
+    // Figures: seconds.
     RIMEWISE_MONITOR_EVENT_KIND_GAP = 24,
 };
 #ifndef __cplusplus
@@ -1036,6 +1239,81 @@ typedef int32_t RimewiseDuty;
 // One refrigerant. Opaque: take the address of a built-in one, look one up, or load one from a table.
 typedef struct RimewiseRefrigerant RimewiseRefrigerant;
 
+// A value with its standard uncertainty (k = 1), both in the unit of the name they stand under.
+typedef struct RimewiseEstimate {
+    // The value; 0 where the bit in the valid mask is clear.
+    float value;
+    // The standard uncertainty; 0 where the bit in the valid mask is clear.
+    float u;
+} RimewiseEstimate;
+
+// A standing pressure judged.
+typedef struct RimewiseStanding {
+    // A RimewiseStandingVerdict.
+    int32_t verdict;
+    // Bubble pressure at the standing temperature, kPa absolute.
+    struct RimewiseEstimate bubble_kpa;
+    // Dew pressure at the standing temperature, kPa absolute.
+    struct RimewiseEstimate dew_kpa;
+} RimewiseStanding;
+
+// A weigh-in planned.
+typedef struct RimewiseWeighIn {
+    // A RimewiseWeighInPlan.
+    int32_t plan;
+    // The mass of the plan, kg.
+    struct RimewiseEstimate mass_kg;
+    // Standard uncertainty of the charge in the machine over the nameplate charge, as a fraction; 0 where nothing is
+    // to be added.
+    float relative_u;
+} RimewiseWeighIn;
+
+// The state that tells of a charge, K: measured, or at the rated charge in conditions like today's.
+typedef struct RimewiseChargeState {
+    // Superheat at the compressor inlet, K.
+    struct RimewiseEstimate superheat_k;
+    // Subcooling at the condenser outlet, K.
+    struct RimewiseEstimate subcooling_k;
+} RimewiseChargeState;
+
+// What superheat and subcooling say about the charge.
+typedef struct RimewiseCharge {
+    // A RimewiseChargeAnswer.
+    int32_t answer;
+    // The deviation from the rated charge, as a fraction: -0.2 is a fifth too little; 0 where it cannot be told.
+    struct RimewiseEstimate deviation;
+} RimewiseCharge;
+
+// How to handle a refrigerant when it is charged or has leaked; each is 1 or 0.
+typedef struct RimewiseHandling {
+    // 1: charge as liquid only, throttled so that no liquid reaches the compressor.
+    int32_t charge_as_liquid_only;
+    // 1: a partial leak may have changed what is left; recover and weigh in new rather than top up.
+    int32_t leak_shifts_composition;
+    // 1: what leaks can burn; an unknown safety class counts as 1.
+    int32_t flammable;
+    // 1: it is of the higher toxicity class; an unknown safety class counts as 1.
+    int32_t toxic;
+} RimewiseHandling;
+
+// One quantity of a compressor's rating map: ten coefficients over both dew temperatures (AHRI Standard 540).
+typedef struct RimewiseRatingMap {
+    // The size of this struct; set it before the call.
+    uint32_t size;
+    // A RimewiseCompressorScale: that of both dew temperatures in the coefficients.
+    int32_t scale;
+    // C1 to C10 in the order of the standard, in whatever unit the map states.
+    float coefficients[10];
+    // Standard uncertainty of the map's value, as a fraction; NaN takes the usual 0.025.
+    float spread;
+    // Number of corners of the envelope, 3 to RIMEWISE_ENVELOPE_MAX; a map without an envelope has no answer.
+    uint32_t corner_count;
+    // Evaporating dew temperatures of the corners in order around the envelope, degC.
+    float corner_evaporating_c[RIMEWISE_ENVELOPE_MAX];
+    // Condensing dew temperatures of the corners, degC.
+    float corner_condensing_c[RIMEWISE_ENVELOPE_MAX];
+} RimewiseRatingMap;
+
 // What is known of the machine; its refrigerant is an argument of its own.
 //
 // NaN and RIMEWISE_NOT_KNOWN are normal. `design_...` is the point the machine was designed for, as far as its maker
@@ -1200,14 +1478,6 @@ typedef struct RimewiseUncertainty {
 // Instruments of the usual uncertainty.
 #define RimewiseUncertainty_BLANK (RimewiseUncertainty){ .size = (uint32_t)(size_of){  }, .pressure_percent = f32_NAN, .pressure_span_kpa = f32_NAN, .line_temperature_k = f32_NAN, .air_temperature_k = f32_NAN, .current_percent = f32_NAN }
 
-// A value with its standard uncertainty (k = 1), both in the unit of the name they stand under.
-typedef struct RimewiseEstimate {
-    // The value; 0 where the bit in the valid mask is clear.
-    float value;
-    // The standard uncertainty; 0 where the bit in the valid mask is clear.
-    float u;
-} RimewiseEstimate;
-
 // The quantities of the cycle, each with its standard uncertainty. Signed, never clamped.
 typedef struct RimewiseCycle {
     // Which quantities are there, RimewiseCycleValid bits; the others are 0.
@@ -1255,6 +1525,50 @@ typedef struct RimewiseInvalid {
     // The highest value that can be, INFINITY where there is none; 0 where the problem has no range.
     float max;
 } RimewiseInvalid;
+
+// What things cost, in one currency of the caller's choice; NaN is not known.
+typedef struct RimewiseCosts {
+    // The size of this struct; set it before the call.
+    uint32_t size;
+    // Coming out once more.
+    float visit;
+    // The next test, its time and parts.
+    float test;
+    // The repair of each cause, by the number of RimewiseCause; that of none is not looked at.
+    float repair[10];
+    // A new compressor, fitted.
+    float compressor;
+    // What is lost when the machine is left with its fault: the goods at risk times the chance that they spoil.
+    float product_at_risk;
+} RimewiseCosts;
+
+// A way to go on with its expected cost.
+typedef struct RimewiseAlternative {
+    // A RimewiseAction.
+    int32_t action;
+    // The RimewiseCause that is repaired; 0 for the other actions.
+    int32_t cause;
+    // RIMEWISE_ALTERNATIVE_COST where `expected_cost` is there; a cost that it needs may be missing.
+    uint32_t valid;
+    // The expected cost.
+    float expected_cost;
+} RimewiseAlternative;
+
+// All ways to go on, and the cheapest where every cost that matters is known.
+typedef struct RimewiseDecision {
+    // The size of this struct; set it before the call.
+    uint32_t size;
+    // RIMEWISE_DECISION_RECOMMENDED where a way is recommended.
+    uint32_t valid;
+    // The recommended RimewiseAction; 0 where a cost that matters is missing.
+    int32_t recommended;
+    // The RimewiseCause whose repair is recommended; 0 for the other actions.
+    int32_t recommended_cause;
+    // Number of entries of `alternatives`.
+    uint32_t alternative_count;
+    // Every way to go on.
+    struct RimewiseAlternative alternatives[RIMEWISE_ALTERNATIVES_MAX];
+} RimewiseDecision;
 
 // What was seen and heard on the visit.
 typedef struct RimewiseObservations {
@@ -1435,6 +1749,115 @@ typedef struct RimewiseReport {
     struct RimewiseExpected expected;
 } RimewiseReport;
 
+// What the monitor is told about the machine it watches; all of it optional.
+typedef struct RimewiseMonitorSettings {
+    // The size of this struct, which rimewise_monitor_settings_clear sets.
+    uint32_t size;
+    // 1 where a regulator holds the compressor's inlet pressure down, else 0; not known: 0.
+    int32_t suction_pressure_regulator;
+    // A RimewisePumpDownValve: against which a pump-down will be made.
+    int32_t pump_down_valve;
+    // Rated-load current of the plate, A.
+    float rated_load_a;
+    // Locked-rotor current of the plate at rated voltage, A.
+    float locked_rotor_a;
+    // Rated voltage of the plate, V.
+    float rated_v;
+} RimewiseMonitorSettings;
+
+// What was measured at one moment; NaN: not measured.
+//
+// A value that arrives more slowly than the others is best repeated with its latest value.
+typedef struct RimewiseSample {
+    // The size of this struct, which rimewise_sample_clear sets.
+    uint32_t size;
+    // Pressure at the compressor's suction, kPa absolute.
+    float suction_pressure_kpa;
+    // Pressure at the evaporator outlet, kPa absolute.
+    float evaporator_pressure_kpa;
+    // Pressure at the compressor's discharge, kPa absolute.
+    float discharge_pressure_kpa;
+    // Pressure at the condenser or receiver outlet, kPa absolute.
+    float liquid_pressure_kpa;
+    // Pipe temperature at the evaporator outlet, degC.
+    float evaporator_outlet_c;
+    // Pipe temperature at the compressor inlet, degC.
+    float suction_line_c;
+    // Pipe temperature at the compressor outlet, degC.
+    float discharge_line_c;
+    // Pipe temperature of the liquid line ahead of the drier, degC.
+    float liquid_line_c;
+    // Pipe temperature behind the drier, degC.
+    float drier_outlet_c;
+    // Air temperature of the cooled space, onto the evaporator, degC.
+    float space_c;
+    // Air temperature off the evaporator, degC.
+    float supply_air_c;
+    // Air temperature onto the condenser, degC.
+    float ambient_c;
+    // Air temperature off the condenser, degC.
+    float condenser_exhaust_c;
+    // Compressor current, A, without fans and heaters.
+    float current_a;
+    // Supply voltage, V.
+    float voltage_v;
+} RimewiseSample;
+
+// One monitor of one machine, in the caller's memory. Its content is private: rimewise_monitor_start fills it, and
+// nothing but the functions of the monitor may write to it.
+typedef struct RimewiseMonitor {
+    // Private.
+    uint64_t opaque[128];
+} RimewiseMonitor;
+
+// One event.
+typedef struct RimewiseMonitorEvent {
+    // When, on the clock of the samples, ms, the lower 32 bits.
+    uint32_t time_ms_low;
+    // The upper 32 bits of the time.
+    uint32_t time_ms_high;
+    // A RimewiseMonitorEventKind, which says what the figures are.
+    int32_t kind;
+    // Bit n is set where `values[n]` is there.
+    uint32_t valid;
+    // The figures.
+    float values[3];
+} RimewiseMonitorEvent;
+
+// What one sample brought.
+typedef struct RimewiseMonitorEvents {
+    // The size of this struct; set it before the call.
+    uint32_t size;
+    // A RimewiseMonitorSampleProblem: why the sample could not be used, whole or in part; 0 for none.
+    int32_t problem;
+    // The channels that could not be used: bit n is the n-th number of RimewiseSample, from 0.
+    uint32_t unusable;
+    // Number of entries of `events`.
+    uint32_t count;
+    // What happened, in its order.
+    struct RimewiseMonitorEvent events[RIMEWISE_MONITOR_EVENTS_MAX];
+} RimewiseMonitorEvents;
+
+// The terminals of a single-phase motor by the number a technician gave them.
+typedef struct RimewiseTerminals {
+    // A RimewiseIdentification.
+    int32_t identification;
+    // The common terminal, 1 to 3; 0 where the terminals could not be told.
+    uint32_t common;
+    // The start terminal, likewise.
+    uint32_t start;
+    // The run terminal, likewise.
+    uint32_t run;
+    // Number of open readings.
+    uint32_t open_count;
+    // Resistance of the run winding, common to run, ohm; 0 where the terminals could not be told.
+    struct RimewiseEstimate run_ohm;
+    // Resistance of the start winding, common to start, ohm; 0 where the terminals could not be told.
+    struct RimewiseEstimate start_ohm;
+    // The largest resistance minus the sum of the others, ohm; 0 where one reads open.
+    struct RimewiseEstimate residual_ohm;
+} RimewiseTerminals;
+
 // Density, enthalpy and entropy of one state; enthalpy and entropy are on the IIR reference state.
 typedef struct RimewiseState {
     // Mass density, kg/m3.
@@ -1482,7 +1905,7 @@ typedef struct RimewiseRefrigerantInfo {
 } RimewiseRefrigerantInfo;
 
 // All statuses.
-#define RimewiseStatus_ALL { RimewiseStatus_Ok, RimewiseStatus_NullPointer, RimewiseStatus_WrongSize, RimewiseStatus_UnknownCode, RimewiseStatus_NotFinite, RimewiseStatus_OutOfRange, RimewiseStatus_ShortBuffer, RimewiseStatus_UnknownDesignation, RimewiseStatus_InvalidInput, RimewiseStatus_PressureOutsideTable, RimewiseStatus_TemperatureOutsideTable, RimewiseStatus_TwoPhase, RimewiseStatus_OtherPhase, RimewiseStatus_Transcritical, RimewiseStatus_NotATable, RimewiseStatus_TableVersion, RimewiseStatus_TableLength, RimewiseStatus_TableChecksum, RimewiseStatus_TableContent, }
+#define RimewiseStatus_ALL { RimewiseStatus_Ok, RimewiseStatus_NullPointer, RimewiseStatus_WrongSize, RimewiseStatus_UnknownCode, RimewiseStatus_NotFinite, RimewiseStatus_OutOfRange, RimewiseStatus_ShortBuffer, RimewiseStatus_UnknownDesignation, RimewiseStatus_InvalidInput, RimewiseStatus_NotYet, RimewiseStatus_PressureOutsideTable, RimewiseStatus_TemperatureOutsideTable, RimewiseStatus_TwoPhase, RimewiseStatus_OtherPhase, RimewiseStatus_Transcritical, RimewiseStatus_NotATable, RimewiseStatus_TableVersion, RimewiseStatus_TableLength, RimewiseStatus_TableChecksum, RimewiseStatus_TableContent, }
 
 #ifdef __cplusplus
 extern "C" {
@@ -2091,6 +2514,58 @@ extern const struct RimewiseRefrigerant rimewise_r1336mzz_z;
 // R7146: a pure fluid, safety class not known.
 extern const struct RimewiseRefrigerant rimewise_r7146;
 
+// Judges a standing pressure at the one temperature of a stopped, equalised machine.
+//
+// `pressure_kpa` absolute and `temperature_c` with their standard uncertainties. Errors: TEMPERATURE_OUTSIDE_TABLE,
+// TRANSCRITICAL, NOT_FINITE, OUT_OF_RANGE.
+RimewiseStatus rimewise_standing_pressure(const struct RimewiseRefrigerant *refrigerant,
+                                          float pressure_kpa,
+                                          float pressure_u_kpa,
+                                          float temperature_c,
+                                          float temperature_u_k,
+                                          struct RimewiseStanding *standing);
+
+// Computes what a charging hose holds at its pressure and temperature.
+//
+// `pressure_kpa` absolute. Writes `mass_kg` and `phase`, a RimewisePhase. Errors: OUT_OF_RANGE (length or diameter not
+// positive), TWO_PHASE (the fill cannot be told), PRESSURE_OUTSIDE_TABLE, TEMPERATURE_OUTSIDE_TABLE, TRANSCRITICAL,
+// NOT_FINITE.
+RimewiseStatus rimewise_hose_contents(const struct RimewiseRefrigerant *refrigerant,
+                                      float length_m,
+                                      float inner_diameter_mm,
+                                      float pressure_kpa,
+                                      float temperature_c,
+                                      float *mass_kg,
+                                      int32_t *phase);
+
+// Plans a weigh-in: what to let out of the cylinder so that the machine ends at its nameplate charge.
+//
+// `residual_kg` is what is still in the machine, `left_in_hoses_kg` what the hoses hold at the end, each with its
+// standard uncertainty; `scale_u_kg` is the scale's. Errors: OUT_OF_RANGE where an input is not finite or negative, or
+// the nameplate charge not positive.
+RimewiseStatus rimewise_weigh_in(float nameplate_kg,
+                                 float residual_kg,
+                                 float residual_u_kg,
+                                 float left_in_hoses_kg,
+                                 float left_in_hoses_u_kg,
+                                 float scale_u_kg,
+                                 struct RimewiseWeighIn *plan);
+
+// Estimates the charge's deviation from the rated charge by superheat and subcooling.
+//
+// `receiver`, `accumulator` and `valve` (one that holds the superheat) are 1 or 0. Errors: UNKNOWN_CODE,
+// OUT_OF_RANGE where an input is not finite or the rated subcooling not positive.
+RimewiseStatus rimewise_charge_estimate(const struct RimewiseChargeState *measured,
+                                        const struct RimewiseChargeState *rated,
+                                        int32_t receiver,
+                                        int32_t accumulator,
+                                        int32_t valve,
+                                        struct RimewiseCharge *charge);
+
+// Tells how to handle a refrigerant when it is charged or has leaked.
+RimewiseStatus rimewise_handling(const struct RimewiseRefrigerant *refrigerant,
+                                 struct RimewiseHandling *handling);
+
 // Gives the name of a RimewiseCautionCode as text that lives as long as the program.
 //
 // Errors: UNKNOWN_CODE.
@@ -2176,6 +2651,61 @@ RimewiseStatus rimewise_metering_text(int32_t code, const char **text);
 // Errors: UNKNOWN_CODE.
 RimewiseStatus rimewise_duty_text(int32_t code, const char **text);
 
+// Reads a rating map at evaporating and condensing dew temperature, degC.
+//
+// Writes the value in the map's unit. Errors: UNKNOWN_CODE (scale), NOT_FINITE, OUT_OF_RANGE: outside the envelope, no
+// envelope, or no positive value.
+RimewiseStatus rimewise_compressor_rate(const struct RimewiseRatingMap *map,
+                                        float evaporating_c,
+                                        float condensing_c,
+                                        struct RimewiseEstimate *value);
+
+// Estimates the lowest suction pressure that a compressor in good order pulls against a closed valve, kPa absolute.
+//
+// `discharge_kpa` at the end of the test, `running_suction_kpa` and `running_discharge_kpa` of the machine running in
+// good order, `gauge_u_kpa` the gauge's standard uncertainty. Errors: OUT_OF_RANGE where an input is not finite and
+// positive, or the suction not below the discharge.
+RimewiseStatus rimewise_pump_down_expected(float discharge_kpa,
+                                           float running_suction_kpa,
+                                           float running_discharge_kpa,
+                                           float gauge_u_kpa,
+                                           struct RimewiseEstimate *lowest_kpa);
+
+// Judges a pump-down.
+//
+// `lowest_kpa` the lowest suction pressure, absolute; `rise_kpa_per_min` NaN where it was not watched; `valve` a
+// RimewisePumpDownValve and `ended_by` a RimewisePumpDownEnd or RIMEWISE_NOT_KNOWN; the rest as in
+// rimewise_pump_down_expected. Writes a RimewisePumpDownVerdict. Errors: UNKNOWN_CODE, OUT_OF_RANGE.
+RimewiseStatus rimewise_pump_down_judge(float lowest_kpa,
+                                        float rise_kpa_per_min,
+                                        int32_t valve,
+                                        int32_t ended_by,
+                                        float discharge_kpa,
+                                        float running_suction_kpa,
+                                        float running_discharge_kpa,
+                                        float gauge_u_kpa,
+                                        int32_t *verdict);
+
+// Computes the locked-rotor current at the voltage the motor gets, A.
+//
+// It is stated at rated voltage and follows the voltage. Errors: OUT_OF_RANGE where an input is not finite and
+// positive.
+RimewiseStatus rimewise_locked_rotor_at(float locked_rotor_a,
+                                        float rated_v,
+                                        float voltage_v,
+                                        struct RimewiseEstimate *current_a);
+
+// Judges a start.
+//
+// `inrush_a` the highest current, `locked_rotor_a` at the voltage it had (see rimewise_locked_rotor_at),
+// `seconds_to_drop` until the current fell below half of it, `settled_a` the current after that. Writes a
+// RimewiseStartVerdict. Errors: OUT_OF_RANGE where an input is not finite, or negative.
+RimewiseStatus rimewise_start_judge(float inrush_a,
+                                    float locked_rotor_a,
+                                    float seconds_to_drop,
+                                    float settled_a,
+                                    int32_t *verdict);
+
 // Computes the quantities of the cycle that the readings give, with their standard uncertainties.
 //
 // `refrigerant` NULL: not known, so only what needs no saturation. `system`, `uncertainty` NULL: nothing known, usual
@@ -2187,6 +2717,16 @@ RimewiseStatus rimewise_cycle(const struct RimewiseRefrigerant *refrigerant,
                               const struct RimewiseUncertainty *uncertainty,
                               struct RimewiseCycle *cycle,
                               struct RimewiseInvalid *invalid);
+
+// Weighs every way to go on by its expected cost.
+//
+// `probabilities` are ten numbers in the order of RimewiseCause, such as those of a report; they are scaled to sum to
+// one. `test_settles` is the chance, 0 to 1, that the next test settles the cause. Nothing is recommended unless
+// every cost that matters is known. Errors: WRONG_SIZE.
+RimewiseStatus rimewise_decide(const float *probabilities,
+                               const struct RimewiseCosts *costs,
+                               float test_settles,
+                               struct RimewiseDecision *decision);
 
 // Diagnoses one visit.
 //
@@ -2220,7 +2760,8 @@ RimewiseStatus rimewise_diagnose_with_record(const struct RimewiseRefrigerant *r
 // Gives the section and the name of a field of the visit: "readings" and "suction_pressure_kpa".
 //
 // `field` is the number in RimewiseInvalid or RimewiseWarning. A reading has the number of its RimewiseMeasurement,
-// and so has an observation; the fields of the system have numbers from 300, those of the uncertainty from 360.
+// and so has an observation; the fields of the system have numbers from 300, those of the uncertainty from 360,
+// the settings of a monitor from 380.
 // Errors: UNKNOWN_CODE.
 RimewiseStatus rimewise_field_text(int32_t field,
                                    const char **section,
@@ -2245,6 +2786,115 @@ RimewiseStatus rimewise_observations_clear(struct RimewiseObservations *observat
 //
 // `size` is sizeof(*uncertainty), which is also stored in the struct. Errors: WRONG_SIZE.
 RimewiseStatus rimewise_uncertainty_clear(struct RimewiseUncertainty *uncertainty, uint32_t size);
+
+// Makes settings of which nothing is known.
+//
+// `size` is sizeof(*settings), which is also stored in the struct. Errors: WRONG_SIZE.
+RimewiseStatus rimewise_monitor_settings_clear(struct RimewiseMonitorSettings *settings, uint32_t size);
+
+// Makes a sample of which nothing was measured.
+//
+// `size` is sizeof(*sample), which is also stored in the struct. Errors: WRONG_SIZE.
+RimewiseStatus rimewise_sample_clear(struct RimewiseSample *sample, uint32_t size);
+
+// Starts a monitor that has seen nothing yet.
+//
+// `settings` NULL: nothing known. `invalid` NULL: the field at fault is not wanted. Errors: INVALID_INPUT and
+// UNKNOWN_CODE (both write `invalid`), WRONG_SIZE, OUT_OF_RANGE where `monitor` is not aligned for 64-bit numbers.
+RimewiseStatus rimewise_monitor_start(struct RimewiseMonitor *monitor,
+                                      const struct RimewiseMonitorSettings *settings,
+                                      struct RimewiseInvalid *invalid);
+
+// Takes one sample and tells what happened.
+//
+// `refrigerant` gives superheat, without which liquid on start cannot be told; NULL: not known. `time_ms` is the time
+// of the sample on any clock that does not run backwards. `events->size` must be set before the call. A sample that
+// cannot be used is no error: `events->problem` says so. Errors: WRONG_SIZE.
+RimewiseStatus rimewise_monitor_push(struct RimewiseMonitor *monitor,
+                                     const struct RimewiseRefrigerant *refrigerant,
+                                     uint64_t time_ms,
+                                     const struct RimewiseSample *sample,
+                                     struct RimewiseMonitorEvents *events);
+
+// Tells what the machine does, after the last sample.
+//
+// Writes a RimewiseMonitorState.
+RimewiseStatus rimewise_monitor_state(const struct RimewiseMonitor *monitor, int32_t *state);
+
+// Tells how long ago the compressor started or stopped, ms.
+//
+// Errors: NOT_YET where that was not seen.
+RimewiseStatus rimewise_monitor_since(const struct RimewiseMonitor *monitor, uint32_t *since_ms);
+
+// Gives the averaged readings while the machine is steady or pulls down smoothly, for rimewise_diagnose.
+//
+// With them go the results of the tests seen in the stream: pump-down, standing pressure, highest current of the
+// start. `of_one` is the uncertainty of one reading (NULL: usual instruments); `uncertainty` takes that of the
+// averages. `readings->size` and `uncertainty->size` must be set before the call. Errors: NOT_YET in every other state
+// and until one minute was averaged, WRONG_SIZE.
+RimewiseStatus rimewise_monitor_readings(const struct RimewiseMonitor *monitor,
+                                         const struct RimewiseUncertainty *of_one,
+                                         struct RimewiseReadings *readings,
+                                         struct RimewiseUncertainty *uncertainty);
+
+// Lists what the motor and supply readings show, without a refrigerant or a diagnosis.
+//
+// The plate stands for the current that today's pressures ask for; rimewise_diagnose knows better. `system` and
+// `uncertainty` NULL: nothing known, usual instruments. `findings` has room for RIMEWISE_ELECTRICAL_MAX entries, of
+// which `count` are written. `invalid` NULL: the field at fault is not wanted. Errors: INVALID_INPUT, UNKNOWN_CODE
+// (both write `invalid`), WRONG_SIZE.
+RimewiseStatus rimewise_motor_examine(const struct RimewiseSystem *system,
+                                      const struct RimewiseReadings *readings,
+                                      const struct RimewiseUncertainty *uncertainty,
+                                      struct RimewiseFinding *findings,
+                                      uint32_t *count,
+                                      struct RimewiseInvalid *invalid);
+
+// Computes the unbalance of three values, percent: the largest distance from their mean over the mean.
+//
+// Errors: OUT_OF_RANGE where a value is not finite or negative, or the mean is zero.
+RimewiseStatus rimewise_unbalance(float a, float b, float c, float *percent);
+
+// Computes the fraction of its rating that a three-phase motor may carry at a voltage unbalance, percent.
+//
+// Errors: OUT_OF_RANGE where the unbalance is not finite, negative, or too large for any load.
+RimewiseStatus rimewise_derating(float unbalance_percent, float *fraction);
+
+// Computes a running capacitor's capacitance, microfarad, from its current and voltage.
+//
+// Each with its standard uncertainty (0 for none), at the supply frequency `hz`. Errors: OUT_OF_RANGE.
+RimewiseStatus rimewise_capacitance(float current_a,
+                                    float current_u_a,
+                                    float voltage_v,
+                                    float voltage_u_v,
+                                    float hz,
+                                    struct RimewiseEstimate *capacitance_uf);
+
+// Refers a winding's resistance from its temperature to another.
+//
+// `resistance_ohm` and `from_c` with their standard uncertainties; `constant_c` is the metal's: 234.5 degC for copper,
+// 225 degC for aluminium (IEC 60034-1). Errors: OUT_OF_RANGE.
+RimewiseStatus rimewise_winding_referred(float resistance_ohm,
+                                         float resistance_u_ohm,
+                                         float from_c,
+                                         float from_u_k,
+                                         float to_c,
+                                         float constant_c,
+                                         struct RimewiseEstimate *referred_ohm);
+
+// Refers an insulation resistance from the winding's temperature to 40 degC, megohm.
+//
+// Errors: OUT_OF_RANGE where an input is not finite or the resistance negative.
+RimewiseStatus rimewise_insulation_at_40c(float resistance_megohm, float winding_c, float *referred_megohm);
+
+// Tells common, start and run from the resistances between three unmarked terminals, ohm.
+//
+// INFINITY is an open reading. A usual hand meter with nulled leads is taken. Motors whose windings differ by less
+// than the meter can tell are ambiguous, never guessed. Errors: OUT_OF_RANGE where a reading is NaN or negative.
+RimewiseStatus rimewise_identify_terminals(float terminal_12_ohm,
+                                           float terminal_23_ohm,
+                                           float terminal_13_ohm,
+                                           struct RimewiseTerminals *terminals);
 
 // Finds the dew temperature at a pressure: where the last liquid has evaporated.
 //

@@ -313,52 +313,76 @@ pub unsafe extern "C" fn rimewise_measurement_text(code: i32, text: *mut *const 
 #[repr(i32)]
 pub enum RimewiseMonitorEventKind {
     /// The compressor started.
+    /// Figures: minutes_off.
     Start = 1,
     /// The compressor stopped.
+    /// Figures: minutes_running.
     Stop = 2,
     /// The current of the start has come down to that of a running motor.
+    /// Figures: start_current_a, seconds, of_locked_rotor.
     Inrush = 3,
     /// The motor did not come up and its supply was cut.
+    /// Figures: start_current_a, seconds, of_locked_rotor.
     FailedStart = 4,
     /// Starts fail one after the other: the overload opens and closes again.
+    /// Figures: failed_starts, seconds_between.
     OverloadCycling = 5,
     /// The compressor turns, and its current stays as high as with the start winding or start capacitor still in.
+    /// Figures: current_a, seconds, of_rated_load.
     StartGearStaysIn = 6,
     /// It started after a long stop with a cold compressor: refrigerant has probably moved into its oil.
+    /// Figures: minutes_off, discharge_line_c.
     MigrationLikely = 7,
     /// Superheat was collapsed and current high after the start, and both recovered together.
+    /// Figures: lowest_superheat_k, current_over_recovered, seconds.
     LiquidOnStart = 8,
     /// Current is above the plate's rated load and stays there, with no liquid to explain it.
+    /// Figures: current_a, of_rated_load, minutes_running.
     StaysHigh = 9,
     /// The start showed neither liquid nor a current that stays high.
+    /// Figures: current_a, of_rated_load, minutes_running.
     CleanStart = 10,
     /// The start was unusual, but what was measured does not tell in which way.
+    /// Figures: current_a, of_rated_load, minutes_running.
     StartNotTold = 11,
     /// It is now pulling down.
+    /// Figures: suction_pressure_kpa, kpa_per_min.
     PullingDown = 12,
     /// It is now steady.
+    /// Figures: suction_pressure_kpa, discharge_pressure_kpa, current_a.
     Steady = 13,
     /// The suction pressure swings regularly: the valve hunts.
+    /// Figures: period_s, swing_kpa.
     Hunting = 14,
     /// A valve was closed and the compressor pumps down.
+    /// Figures: suction_pressure_kpa.
     PumpDown = 15,
     /// The pump-down has ended, with the lowest pressure it reached.
+    /// Figures: pump_down_kpa, seconds, at_limit.
     PumpDownLowest = 16,
     /// The rise of pressure after the pump-down was measured.
+    /// Figures: pump_down_rise_kpa_per_min, seconds.
     PumpDownRise = 17,
     /// The compressor makes short runs one after the other.
+    /// Figures: short_runs, seconds_running.
     ShortCycling = 18,
     /// The pressures of the stopped machine have become equal.
+    /// Figures: suction_pressure_kpa, minutes_off.
     Equalized = 19,
     /// The pressure of the stopped machine has come to rest.
+    /// Figures: standing_pressure_kpa, standing_temperature_c.
     StandingPressure = 20,
     /// Current rises while both pressures fall.
+    /// Figures: current_percent_per_min, suction_percent_per_min, voltage_v.
     CurrentRises = 21,
     /// The coil of the stopped machine is being heated.
+    /// Figures: coil_c.
     DefrostBegins = 22,
     /// The coil is no longer heated.
+    /// Figures: warmest_coil_c, minutes.
     DefrostEnds = 23,
     /// Samples were missing for so long that nothing is known across the gap.
+    /// Figures: seconds.
     Gap = 24,
 }
 

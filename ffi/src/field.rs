@@ -41,6 +41,11 @@ const OTHERS: &[(&CStr, &CStr, i32)] = &[
     (c"uncertainty", c"line_temperature_k", 362),
     (c"uncertainty", c"air_temperature_k", 363),
     (c"uncertainty", c"current_percent", 364),
+    (c"settings", c"rated_load_a", 380),
+    (c"settings", c"locked_rotor_a", 381),
+    (c"settings", c"rated_v", 382),
+    (c"settings", c"suction_pressure_regulator", 383),
+    (c"settings", c"pump_down_valve", 384),
 ];
 
 /// Gives the number of a field by its section and name; 0 where it has none.
@@ -68,7 +73,8 @@ fn names(number: i32) -> Option<(&'static CStr, &'static CStr)> {
 /// Gives the section and the name of a field of the visit: "readings" and "suction_pressure_kpa".
 ///
 /// `field` is the number in RimewiseInvalid or RimewiseWarning. A reading has the number of its RimewiseMeasurement,
-/// and so has an observation; the fields of the system have numbers from 300, those of the uncertainty from 360.
+/// and so has an observation; the fields of the system have numbers from 300, those of the uncertainty from 360,
+/// the settings of a monitor from 380.
 /// Errors: UNKNOWN_CODE.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn rimewise_field_text(

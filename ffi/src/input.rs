@@ -210,6 +210,11 @@ fn choice<T>(
     }
 }
 
+/// One integer code that may be not known, outside a struct.
+pub(crate) fn choice_or_none<T>(code: i32, from_code: impl Fn(i32) -> Option<T>) -> Result<Option<T>, ()> {
+    if code == RIMEWISE_NOT_KNOWN { Ok(None) } else { from_code(code).map(Some).ok_or(()) }
+}
+
 /// One flag out of the caller's struct.
 fn flag(code: i32, section: &str, name: &str) -> Result<Option<bool>, i32> {
     let from_code = |code| match code {
@@ -441,6 +446,76 @@ impl RimewiseUncertainty {
             line_temperature_k: number(self.line_temperature_k),
             air_temperature_k: number(self.air_temperature_k),
             current_percent: number(self.current_percent),
+        }
+    }
+}
+
+/// One optional number into the caller's struct.
+fn absent(value: Option<f32>) -> f32 {
+    value.unwrap_or(f32::NAN)
+}
+
+/// One optional flag into the caller's struct.
+fn flag_code(value: Option<bool>) -> i32 {
+    value.map_or(RIMEWISE_NOT_KNOWN, i32::from)
+}
+
+impl From<&Readings> for RimewiseReadings {
+    fn from(from: &Readings) -> Self {
+        Self {
+            size: size_of::<Self>() as u32,
+            running: flag_code(from.running),
+            pump_down_valve: from.pump_down_valve.map_or(RIMEWISE_NOT_KNOWN, PumpDownValve::code),
+            pump_down_ended_by: from.pump_down_ended_by.map_or(RIMEWISE_NOT_KNOWN, PumpDownEnd::code),
+            suction_pressure_kpa: absent(from.suction_pressure_kpa),
+            evaporator_pressure_kpa: absent(from.evaporator_pressure_kpa),
+            discharge_pressure_kpa: absent(from.discharge_pressure_kpa),
+            liquid_pressure_kpa: absent(from.liquid_pressure_kpa),
+            evaporator_outlet_c: absent(from.evaporator_outlet_c),
+            suction_line_c: absent(from.suction_line_c),
+            discharge_line_c: absent(from.discharge_line_c),
+            liquid_line_c: absent(from.liquid_line_c),
+            drier_outlet_c: absent(from.drier_outlet_c),
+            space_c: absent(from.space_c),
+            supply_air_c: absent(from.supply_air_c),
+            ambient_c: absent(from.ambient_c),
+            condenser_exhaust_c: absent(from.condenser_exhaust_c),
+            current_a: absent(from.current_a),
+            voltage_v: absent(from.voltage_v),
+            pump_down_kpa: absent(from.pump_down_kpa),
+            pump_down_rise_kpa_per_min: absent(from.pump_down_rise_kpa_per_min),
+            standing_pressure_kpa: absent(from.standing_pressure_kpa),
+            standing_temperature_c: absent(from.standing_temperature_c),
+            winding_run_ohm: absent(from.winding_run_ohm),
+            winding_start_ohm: absent(from.winding_start_ohm),
+            winding_run_to_start_ohm: absent(from.winding_run_to_start_ohm),
+            winding_to_frame_megohm: absent(from.winding_to_frame_megohm),
+            run_capacitor_uf: absent(from.run_capacitor_uf),
+            start_capacitor_uf: absent(from.start_capacitor_uf),
+            minutes_running: absent(from.minutes_running),
+            start_current_a: absent(from.start_current_a),
+            power_w: absent(from.power_w),
+            space_wet_bulb_c: absent(from.space_wet_bulb_c),
+            winding_c: absent(from.winding_c),
+            insulation_test_v: absent(from.insulation_test_v),
+            terminal_12_ohm: absent(from.terminal_12_ohm),
+            terminal_23_ohm: absent(from.terminal_23_ohm),
+            terminal_13_ohm: absent(from.terminal_13_ohm),
+            line_voltages_v: from.line_voltages_v.unwrap_or([f32::NAN; 3]),
+            line_currents_a: from.line_currents_a.unwrap_or([f32::NAN; 3]),
+        }
+    }
+}
+
+impl From<&Uncertainty> for RimewiseUncertainty {
+    fn from(from: &Uncertainty) -> Self {
+        Self {
+            size: size_of::<Self>() as u32,
+            pressure_percent: absent(from.pressure_percent),
+            pressure_span_kpa: absent(from.pressure_span_kpa),
+            line_temperature_k: absent(from.line_temperature_k),
+            air_temperature_k: absent(from.air_temperature_k),
+            current_percent: absent(from.current_percent),
         }
     }
 }

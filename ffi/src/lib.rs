@@ -8,14 +8,19 @@
 #![allow(clippy::missing_safety_doc)]
 
 mod boundary;
+pub mod charge;
 pub mod code;
+pub mod compressor;
 pub mod cycle;
+pub mod decision;
 pub mod diagnose;
 pub mod estimate;
 pub mod expected;
 pub mod field;
 pub mod input;
 pub mod invalid;
+pub mod monitor;
+pub mod motor;
 pub mod property;
 pub mod refrigerant;
 pub mod report;

@@ -9,6 +9,7 @@ use core::ffi::{CStr, c_char};
 use core::mem::offset_of;
 use core::mem::size_of;
 use core::ptr;
+use rimewise::motor::finding::Finding;
 use rimewise::report::{CauseAndMeasurements, Report};
 
 /// Number of causes, `none` included.
@@ -155,6 +156,19 @@ pub struct RimewiseFinding {
     pub value: f32,
     /// The limit.
     pub limit: f32,
+}
+
+impl From<&Finding> for RimewiseFinding {
+    fn from(found: &Finding) -> Self {
+        Self {
+            finding: found.finding.code(),
+            unit: unit_code(found.unit),
+            valid: u32::from(found.value.is_some()) * RIMEWISE_FINDING_VALUE
+                | u32::from(found.limit.is_some()) * RIMEWISE_FINDING_LIMIT,
+            value: found.value.unwrap_or(0.0),
+            limit: found.limit.unwrap_or(0.0),
+        }
+    }
 }
 
 /// One caution at the step it belongs to.
@@ -330,14 +344,7 @@ impl RimewiseReport {
                 at(offset_of!(Self, electrical)).cast(),
                 RIMEWISE_ELECTRICAL_MAX,
                 &from.electrical,
-                |f| RimewiseFinding {
-                    finding: f.finding.code(),
-                    unit: unit_code(f.unit),
-                    valid: u32::from(f.value.is_some()) * RIMEWISE_FINDING_VALUE
-                        | u32::from(f.limit.is_some()) * RIMEWISE_FINDING_LIMIT,
-                    value: f.value.unwrap_or(0.0),
-                    limit: f.limit.unwrap_or(0.0),
-                },
+                |f| RimewiseFinding::from(f),
             );
             list(
                 at(offset_of!(Self, caution_count)).cast(),

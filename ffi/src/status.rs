@@ -24,6 +24,8 @@ pub enum RimewiseStatus {
     UnknownDesignation = 7,
     /// The visit holds a value that no machine can show; RimewiseInvalid names the field.
     InvalidInput = 8,
+    /// There is no answer yet: more must be seen first.
+    NotYet = 9,
     /// The pressure lies outside the refrigerant's table.
     PressureOutsideTable = 20,
     /// The temperature lies outside the refrigerant's table.
@@ -48,7 +50,7 @@ pub enum RimewiseStatus {
 
 impl RimewiseStatus {
     /// All statuses.
-    pub const ALL: [Self; 19] = [
+    pub const ALL: [Self; 20] = [
         Self::Ok,
         Self::NullPointer,
         Self::WrongSize,
@@ -58,6 +60,7 @@ impl RimewiseStatus {
         Self::ShortBuffer,
         Self::UnknownDesignation,
         Self::InvalidInput,
+        Self::NotYet,
         Self::PressureOutsideTable,
         Self::TemperatureOutsideTable,
         Self::TwoPhase,
@@ -81,6 +84,7 @@ impl RimewiseStatus {
             Self::ShortBuffer => c"the buffer is too short",
             Self::UnknownDesignation => c"no refrigerant has this designation",
             Self::InvalidInput => c"a value that no machine can show",
+            Self::NotYet => c"more must be seen first",
             Self::PressureOutsideTable => c"the pressure is outside the refrigerant's table",
             Self::TemperatureOutsideTable => c"the temperature is outside the refrigerant's table",
             Self::TwoPhase => c"liquid and vapor together: pressure and temperature do not fix the state",

@@ -42,6 +42,17 @@ struct Variant {
     number: String,
 }
 
+/// Says what the figures of an event are, where a variant is one.
+fn figures(choice: &str, number: &str) -> Option<String> {
+    if choice != "MonitorEventKind" {
+        return None;
+    }
+    let kind = rimewise::monitor::EventKind::from_code(number.parse().ok()?)?;
+    let names = kind.value_names();
+    let there: Vec<_> = names.into_iter().filter(|name| !name.is_empty()).collect();
+    Some(format!("Figures: {}.", there.join(", ")))
+}
+
 /// Reads every `choice!` block of core's source, in the order of the files' names.
 fn choices(root: &Path) -> io::Result<Vec<Choice>> {
     let mut files = Vec::new();
@@ -129,6 +140,9 @@ fn codes(choices: &[Choice]) -> String {
         for Variant { doc, name: variant, number } in &choice.variants {
             for line in doc {
                 let _ = writeln!(out, "    /// {line}");
+            }
+            if let Some(figures) = figures(name, number) {
+                let _ = writeln!(out, "    /// {figures}");
             }
             let _ = writeln!(out, "    {variant} = {number},");
         }

@@ -132,11 +132,7 @@ impl Page<'_> {
             ("superheat, compressor", cycle.compressor_superheat_k, expected.compressor_superheat_k),
             ("subcooling", cycle.subcooling_k, expected.subcooling_k),
         ] {
-            rows.push((
-                name,
-                seen.map(|e| units.difference_pm(e)),
-                healthy.map(|e| units.difference_pm(e)),
-            ));
+            rows.push((name, seen.map(|e| units.difference_pm(e)), healthy.map(|e| units.difference_pm(e))));
         }
         let temperature = |c: Option<f32>| c.map(|c| units.temperature(c));
         for (name, seen, healthy) in [
@@ -202,7 +198,9 @@ impl Page<'_> {
         };
         self.line(&format!("  {verdict}"));
         if report.fits.is_some_and(|fits| fits < rimewise::diagnosis::FITS_AT_LEAST) {
-            self.line("  The readings fit none of the causes weighed here. Check them against each other, then the");
+            self.line(
+                "  The readings fit none of the causes weighed here. Check them against each other, then the",
+            );
             self.line("  load, the door, the controls, and whether this is the refrigerant on the plate.");
         }
         for entry in report.causes.iter().filter(|c| c.probability >= 0.03).take(5) {

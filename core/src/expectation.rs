@@ -3,7 +3,7 @@
 use crate::diagnosis::symptom::{self, CHANNELS, DISCREPANCY, Matrix, Measured, Vector};
 use crate::estimate::Estimate;
 use crate::machine::nuisance::{Deviation, Nuisance};
-use crate::machine::{Fault, Fluid, Jacobian, Machine, Nominal, Run, Unknowns, solve};
+use crate::machine::{Fault, Fluid, Jacobian, Machine, Nominal, Run, Unknowns, jacobian, solve};
 use crate::readings::{Readings, Uncertainty};
 use crate::report::Expected;
 use crate::system::System;
@@ -19,7 +19,7 @@ pub(crate) struct Expectation {
     /// What is not known of it, without the instruments' part.
     pub(crate) covariance: Matrix,
     /// What is not known of its capacity and COP plays no part in the readings and is not kept.
-    jacobian: Jacobian,
+    pub(crate) jacobian: Jacobian,
 }
 
 /// The share of the model's own discrepancy that two days of the same machine have in common.
@@ -36,7 +36,7 @@ impl Expectation {
             machine,
             at,
             run,
-            mean: symptom::predicted(&run),
+            mean: symptom::predicted(fluid, &run),
             covariance: [[0.0; CHANNELS]; CHANNELS],
             jacobian,
         };
@@ -61,14 +61,16 @@ impl Expectation {
             for ((x, step), longest) in x.iter_mut().zip(step).zip([0.4, 0.4, 12.0, 10.0f32]) {
                 *x -= step.max(-longest).min(longest);
             }
-            let moved = symptom::predicted(&other.run(fluid, Fault::NONE, &x)?);
+            let moved = symptom::predicted(fluid, &other.run(fluid, Fault::NONE, &x)?);
             let mut shift = [0.0; CHANNELS];
             for ((shift, moved), mean) in shift.iter_mut().zip(moved).zip(self.mean) {
                 *shift = (moved - mean) / by;
             }
             shift.iter().all(|s| s.is_finite()).then_some(shift)
         };
-        attempt(1.0).or_else(|| attempt(-1.0)).or_else(|| attempt(0.3))
+        // A valve bends on one side only: a smaller one is wide open where the mean one still holds.
+        let first = if which == Nuisance::ValveOversize as usize { -1.0 } else { 1.0 };
+        attempt(first).or_else(|| attempt(-first)).or_else(|| attempt(0.3 * first))
     }
 
     /// Learns from readings of this same machine when it was good.
@@ -92,7 +94,7 @@ impl Expectation {
             machine,
             at,
             run,
-            mean: symptom::predicted(&run),
+            mean: symptom::predicted(fluid, &run),
             covariance: [[0.0; CHANNELS]; CHANNELS],
             jacobian,
         };
@@ -226,23 +228,28 @@ fn nearest<'a>(record: &'a [Readings], today: &Nominal) -> Option<&'a Readings> 
     record.iter().min_by(|a, b| distance(a).total_cmp(&distance(b)))
 }
 
-/// Finds the healthy balance, going to today's conditions in steps where one step is too long.
+/// Finds the healthy balance with its slopes, going to today's conditions in steps where one step is too long.
 fn start(fluid: Fluid<'_>, machine: &Machine) -> Option<(Unknowns, Run, Jacobian)> {
+    let (x, run) = balance(fluid, machine)?;
+    // The unknown directions lean on these slopes, so they are taken anew at the balance.
+    Some((x, run, jacobian(machine, fluid, Fault::NONE, &x, &run)?))
+}
+
+fn balance(fluid: Fluid<'_>, machine: &Machine) -> Option<(Unknowns, Run)> {
     let guess = machine.first_guess();
-    if let Some(found) = solve(machine, fluid, Fault::NONE, &guess) {
-        return Some(found);
+    if let Some((x, run, _)) = solve(machine, fluid, Fault::NONE, &guess, None) {
+        return Some((x, run));
     }
-    let mut x = guess;
-    let mut found = None;
+    let (mut x, mut found) = (guess, None);
     for step in 1..=6u8 {
         let part = f32::from(step) / 6.0;
         let mut between = *machine;
         between.space_k = machine.design_space_k + part * (machine.space_k - machine.design_space_k);
         between.ambient_k = machine.design_ambient_k + part * (machine.ambient_k - machine.design_ambient_k);
-        found = solve(&between, fluid, Fault::NONE, &x);
-        x = found?.0;
+        let (at, run, _) = solve(&between, fluid, Fault::NONE, &x, None)?;
+        (x, found) = (at, Some(run));
     }
-    found
+    found.map(|run| (x, run))
 }
 
 fn dot(a: &Vector, b: &Vector) -> f32 {

@@ -143,11 +143,8 @@ impl Units {
     }
     /// A temperature difference with its uncertainty.
     pub(crate) fn difference_pm(&self, e: Estimate) -> String {
-        let us = if self.us {
-            format!(" ({:.1} +- {:.1} degF)", 1.8 * e.value, 1.8 * e.u)
-        } else {
-            String::new()
-        };
+        let us =
+            if self.us { format!(" ({:.1} +- {:.1} degF)", 1.8 * e.value, 1.8 * e.u) } else { String::new() };
         format!("{:.1} +- {:.1} K{us}", e.value, e.u)
     }
 }

@@ -53,7 +53,7 @@ fn severities(cause: Cause, nominal: &Nominal) -> [f32; SEVERITIES] {
         Cause::FloodBack => [0.15, 0.35, 0.65],
         Cause::WeakCompressor => [0.10, 0.22, 0.42],
         Cause::CondenserAirflow | Cause::EvaporatorAirflow => [0.25, 0.48, 0.70],
-        Cause::NonCondensables => [0.06, 0.14, 0.27],
+        Cause::NonCondensables => [0.07, 0.18, 0.40],
     }
 }
 
@@ -61,20 +61,24 @@ fn severities(cause: Cause, nominal: &Nominal) -> [f32; SEVERITIES] {
 pub(crate) fn ladder(fluid: Fluid<'_>, nominal: &Nominal, healthy: &Expectation, cause: Cause) -> Ladder {
     let mut nodes = Ladder::new();
     let mut x = healthy.at;
+    let mut slopes = healthy.jacobian;
     let mut reached = 0.0;
+    let base = symptom::predicted(fluid, &healthy.run);
     for severity in severities(cause, nominal) {
-        let attempt = |from: &_, severity| solve(&healthy.machine, fluid, Fault { cause, severity }, from);
+        let attempt = |from: &_, severity, slopes: Option<&_>| {
+            solve(&healthy.machine, fluid, Fault { cause, severity }, from, slopes)
+        };
         // Where one step is too long, half of it first.
-        let found = attempt(&x, severity).or_else(|| {
-            let half = attempt(&x, 0.5 * (reached + severity))?;
-            attempt(&half.0, severity)
+        let found = attempt(&x, severity, Some(&slopes)).or_else(|| {
+            let half = attempt(&x, 0.5 * (reached + severity), None)?;
+            attempt(&half.0, severity, None)
         });
-        let Some((at, run, _)) = found else { break };
+        let Some((at, run, found_slopes)) = found else { break };
+        slopes = found_slopes;
         let mut shift = [0.0; CHANNELS];
-        let moved = symptom::predicted(&run);
-        let mut base = symptom::predicted(&healthy.run);
-        for ((shift, moved), base) in shift.iter_mut().zip(moved).zip(&mut base) {
-            *shift = moved - *base;
+        let moved = symptom::predicted(fluid, &run);
+        for ((shift, moved), base) in shift.iter_mut().zip(moved).zip(base) {
+            *shift = moved - base;
         }
         let impact = (run.capacity / healthy.run.capacity).min(run.cop / healthy.run.cop);
         if nodes.push(Node { severity, shift, impact }).is_err() {

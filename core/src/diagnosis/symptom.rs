@@ -46,7 +46,7 @@ pub(crate) const READING: [Measurement; CHANNELS] = [
 ];
 
 /// What the model's run shows in every channel.
-pub(crate) fn predicted(run: &Run) -> Vector {
+pub(crate) fn predicted(fluid: Fluid<'_>, run: &Run) -> Vector {
     [
         run.suction_dew_k,
         run.evaporating_dew_k,
@@ -54,7 +54,7 @@ pub(crate) fn predicted(run: &Run) -> Vector {
         run.condensing_k,
         run.outlet_k,
         run.inlet_k,
-        run.discharge_k,
+        run.discharge_k(fluid),
         run.liquid_k,
         run.drier_outlet_k,
         run.supply_k,

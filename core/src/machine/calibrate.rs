@@ -1,6 +1,6 @@
 //! Fixes the constants of a machine from its design point, where its mass flow is 1.
 
-use super::design::Nominal;
+use super::design::{Nominal, SUCTION_DROP_K};
 use super::fluid::Fluid;
 use super::nuisance::{Deviation, Nuisance};
 use crate::system::Metering;
@@ -58,6 +58,8 @@ pub(crate) struct Machine {
     pub(crate) ln_rated_current: f32,
     pub(crate) sensible: f32,
     pub(crate) regulator_pa: f32,
+    /// Pressure that the suction line takes at the design flow, Pa.
+    pub(crate) suction_drop: f32,
     pub(crate) design_ln_suction: f32,
     pub(crate) design_ln_condensing: f32,
     pub(crate) design_subcooling: f32,
@@ -104,15 +106,19 @@ impl Machine {
         let own = nominal.evaporator_superheat_k;
         let evaporator_td = (nominal.design_space_k - evaporating_k).max(1.0);
         let superheat = (own.mean + own.sd * z(Nuisance::EvaporatorSuperheat))
-            .min(suction_superheat - 0.2)
+            .min(suction_superheat + 0.8)
             .min(0.9 * evaporator_td)
             .max(0.3);
         let sub = nominal.subcooling_k;
         let subcooling = (sub.mean + sub.sd * z(Nuisance::DesignSubcooling)).max(0.2);
 
-        let p_suction = fluid.dew_pa(evaporating_k)?;
+        // Both ends of the suction line: the evaporator's pressure and the compressor's.
+        let p_evaporating = fluid.dew_pa(evaporating_k)?;
+        let drop_k = (SUCTION_DROP_K.mean + SUCTION_DROP_K.sd * z(Nuisance::SuctionDrop)).max(0.05);
+        let p_suction = fluid.dew_pa(evaporating_k - drop_k)?;
         let p_condensing = fluid.middle_pa(condensing_k)?;
-        let low = fluid.saturation(p_suction)?;
+        let low = fluid.saturation(p_evaporating)?;
+        let suction_dew_k = evaporating_k - drop_k;
         let high = fluid.saturation(p_condensing)?;
         let ln_ratio = libm::logf(p_condensing / p_suction);
         if ln_ratio < 0.2 {
@@ -121,16 +127,16 @@ impl Machine {
 
         // Superheats and the exchange on the suction line.
         let outlet_k = low.dew_k + superheat;
-        let inlet_k = low.dew_k + suction_superheat;
-        let outlet = fluid.vapor(p_suction, outlet_k)?;
+        let inlet_k = suction_dew_k + suction_superheat;
+        let outlet = fluid.vapor(p_evaporating, outlet_k)?;
         let inlet = fluid.vapor(p_suction, inlet_k)?;
         let (h_outlet, h_inlet) = (outlet.enthalpy.joules_per_kg(), inlet.enthalpy.joules_per_kg());
-        let cp_vapor = (h_inlet - low.h_vapor) / suction_superheat;
+        let cp_vapor = (h_inlet - fluid.saturation(p_suction)?.h_vapor) / suction_superheat;
         let liquid_k = high.bubble_k - subcooling;
         let h_liquid = fluid.liquid_h(p_condensing, liquid_k)?;
         let cp_liquid = (high.h_liquid - h_liquid) / subcooling;
         let source_k = if capillary { liquid_k } else { nominal.design_ambient_k };
-        let gain = (suction_superheat - superheat) / (source_k - outlet_k).max(5.0);
+        let gain = (inlet_k - outlet_k) / (source_k - outlet_k).max(5.0);
         let exchange_ntu = transfer_units(gain.max(0.0)) * (1.0 + 0.15 * z(Nuisance::ExchangeSize)).max(0.1);
         let exchange_share =
             if capillary { (0.75 + 0.2 * z(Nuisance::ExchangeShare)).max(0.0).min(1.0) } else { 0.0 };
@@ -185,11 +191,11 @@ impl Machine {
         let flash_coefficient = (0.72 + 0.10 * z(Nuisance::CapillaryCoefficient)).max(0.2).min(0.9);
         let p_inlet = p_condensing - drier;
         let driving = if valve {
-            p_inlet - p_suction
+            p_inlet - p_evaporating
         } else {
             p_inlet - flash_coefficient * fluid.bubble_pa(liquid_k)?
         };
-        let valve_opening = 1.0 / (1.0 + (0.33 + 0.10 * z(Nuisance::ValveOversize)).max(0.05));
+        let valve_opening = 1.0 / (1.0 + (0.33 + 0.20 * z(Nuisance::ValveOversize)).max(0.05));
         let electronic = nominal.metering == Metering::ElectronicValve;
         let valve_range = (if electronic { 2.5 } else { 4.0 } + 1.2 * z(Nuisance::ValveRange)).max(1.0);
         let opening = if valve { valve_opening } else { 1.0 };
@@ -244,8 +250,9 @@ impl Machine {
             power_factor: (0.85 + 0.07 * z(Nuisance::PowerFactor)).max(0.3).min(0.99),
             ln_rated_current,
             sensible,
+            suction_drop: p_evaporating - p_suction,
             regulator_pa: p_suction * 1.2 * (1.0 + 0.15 * z(Nuisance::RegulatorSetting)).max(0.5),
-            design_ln_suction: libm::logf(p_suction),
+            design_ln_suction: libm::logf(p_evaporating),
             design_ln_condensing: libm::logf(p_condensing),
             design_subcooling: subcooling,
         })

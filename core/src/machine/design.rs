@@ -47,6 +47,10 @@ const CELSIUS: f32 = 273.15;
 /// rounded, and one unit differs from the next).
 const SHEET_K: f32 = 0.5;
 
+/// Pressure drop of the suction line at the design flow, as kelvin of dew temperature (common practice: suction
+/// lines are sized for about 1 K; short ones of self-contained machines lose less).
+pub(crate) const SUCTION_DROP_K: Spread = Spread::new(1.0, 0.7);
+
 impl Nominal {
     /// Reads the nominal machine and today's conditions from what is known; `None` where the design point lies
     /// outside the refrigerant's table.
@@ -83,7 +87,8 @@ impl Nominal {
         let design_ambient_k = design.ambient_c.unwrap_or(ambient_c) + CELSIUS;
         let td = |given, (mean, sd): (f32, f32)| Spread::given(given, SHEET_K, Spread::new(mean, sd));
         let evaporating_k = match design.suction_pressure_kpa {
-            Some(kpa) => Spread::new(fluid.dew_k(kpa * 1000.0)?, SHEET_K),
+            // The sheet's pressure is the compressor's; the evaporator stands above it by the line's drop.
+            Some(kpa) => Spread::new(fluid.dew_k(kpa * 1000.0)? + SUCTION_DROP_K.mean, SHEET_K),
             None => {
                 let td = td(design.evaporator_td_k, evaporator_td);
                 Spread::new(design_space_k - td.mean.max(0.5), td.sd)

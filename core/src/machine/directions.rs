@@ -83,12 +83,7 @@ fn a_capillary_moves_as_an_orifice_does() {
     let machine = system(Metering::Capillary, Duty::Freezer, false);
     holds(&machine, "R404A", &PUBLISHED, &[]);
     // As above; and at a freezer's ratio the flooded compressor rejects no more heat than before.
-    holds(
-        &machine,
-        "R404A",
-        &FROM_MEMORY,
-        &[(Cause::NonCondensables, 4), (Cause::NonCondensables, 5)],
-    );
+    holds(&machine, "R404A", &FROM_MEMORY, &[(Cause::NonCondensables, 4), (Cause::NonCondensables, 5)]);
 }
 
 /// Measured on two R-410A heat pumps with a thermostatic valve (NIST): suction (Te), discharge (Tc), SH, SC, Td.

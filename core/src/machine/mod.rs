@@ -17,7 +17,7 @@ mod run;
 pub(crate) use calibrate::Machine;
 pub(crate) use design::Nominal;
 pub(crate) use fluid::Fluid;
-pub(crate) use newton::{Jacobian, eliminate, solve};
+pub(crate) use newton::{Jacobian, eliminate, jacobian, solve};
 pub(crate) use run::{Fault, Run, Unknowns};
 
 /// The positive part of x, rounded over a width w so that it has a slope everywhere.

@@ -76,46 +76,101 @@ pub(crate) fn eliminate(matrix: &Jacobian, right: &[f32; 4]) -> Option<[f32; 4]>
     x.iter().all(|v| v.is_finite()).then_some(x)
 }
 
+/// The scale of each unknown, for the update of the slopes.
+const SCALE: Unknowns = [0.02, 0.02, 1.0, 1.0];
+
+/// Updates the slopes by what a step showed (Broyden 1965, in scaled unknowns).
+fn update(matrix: &mut Jacobian, step: &Unknowns, before: &[f32; 4], after: &[f32; 4]) {
+    let mut scaled = [0.0; 4];
+    let mut length = 0.0;
+    for i in 0..4 {
+        scaled[i] = step[i] / (SCALE[i] * SCALE[i]);
+        length += step[i] * scaled[i];
+    }
+    if !(length > 1.0e-12) {
+        return;
+    }
+    for row in 0..4 {
+        let mut foretold = 0.0;
+        for column in 0..4 {
+            foretold += matrix[row][column] * step[column];
+        }
+        let off = (after[row] - before[row] - foretold) / length;
+        for column in 0..4 {
+            matrix[row][column] += off * scaled[column];
+        }
+    }
+}
+
 /// Finds the balance from a start; gives the unknowns, the run there and the slopes, or nothing.
+///
+/// The slopes of a neighbouring balance save most of the work; where they lead nowhere they are taken anew.
 pub(crate) fn solve(
     machine: &Machine,
     fluid: Fluid<'_>,
     fault: Fault,
     start: &Unknowns,
+    slopes: Option<&Jacobian>,
 ) -> Option<(Unknowns, Run, Jacobian)> {
     let mut x = *start;
     let mut here = machine.run(fluid, fault, &x)?;
     let mut size = norm(&here.residuals);
+    let mut fresh = slopes.is_none();
+    let mut matrix = match slopes {
+        Some(slopes) => *slopes,
+        None => jacobian(machine, fluid, fault, &x, &here)?,
+    };
     for _ in 0..ITERATIONS {
-        let matrix = jacobian(machine, fluid, fault, &x, &here)?;
-        let step = eliminate(&matrix, &here.residuals)?;
         if here.residuals.iter().all(|r| r.abs() < SOLVED) {
             return Some((x, here, matrix));
         }
-        // One factor shortens the whole step, so that its direction stays.
-        let mut factor = 1.0f32;
-        for (step, longest) in step.iter().zip(LONGEST) {
-            factor = factor.min(longest / step.abs().max(1.0e-9));
-        }
-        let mut accepted = false;
-        for _ in 0..7 {
-            let mut trial = x;
-            for (trial, step) in trial.iter_mut().zip(step) {
-                *trial -= factor * step;
+        let accepted = eliminate(&matrix, &here.residuals)
+            .and_then(|step| shorten(machine, fluid, fault, &x, size, step, if fresh { 7 } else { 2 }));
+        let Some((step, there)) = accepted else {
+            if fresh {
+                return (size < 100.0 * SOLVED * SOLVED).then_some((x, here, matrix));
             }
-            if let Some(there) = machine.run(fluid, fault, &trial) {
-                let there_size = norm(&there.residuals);
-                if there_size < size * (1.0 - 0.1 * factor.min(1.0)) {
-                    (x, here, size) = (trial, there, there_size);
-                    accepted = true;
-                    break;
-                }
-            }
-            factor *= 0.5;
+            matrix = jacobian(machine, fluid, fault, &x, &here)?;
+            fresh = true;
+            continue;
+        };
+        update(&mut matrix, &step, &here.residuals, &there.residuals);
+        for (x, step) in x.iter_mut().zip(step) {
+            *x += step;
         }
-        if !accepted {
-            return (size < 100.0 * SOLVED * SOLVED).then_some((x, here, matrix));
+        (here, size) = (there, norm(&there.residuals));
+        fresh = false;
+    }
+    None
+}
+
+/// Goes as far along a step as makes the residuals smaller; gives the step taken and the run there.
+fn shorten(
+    machine: &Machine,
+    fluid: Fluid<'_>,
+    fault: Fault,
+    x: &Unknowns,
+    size: f32,
+    step: Unknowns,
+    attempts: u8,
+) -> Option<(Unknowns, Run)> {
+    // One factor shortens the whole step, so that its direction stays.
+    let mut factor = 1.0f32;
+    for (step, longest) in step.iter().zip(LONGEST) {
+        factor = factor.min(longest / step.abs().max(1.0e-9));
+    }
+    for _ in 0..attempts {
+        let (mut trial, mut taken) = (*x, [0.0; 4]);
+        for ((trial, taken), step) in trial.iter_mut().zip(&mut taken).zip(step) {
+            *taken = -factor * step;
+            *trial += *taken;
         }
+        if let Some(there) = machine.run(fluid, fault, &trial)
+            && norm(&there.residuals) < size * (1.0 - 0.1 * factor)
+        {
+            return Some((taken, there));
+        }
+        factor *= 0.5;
     }
     None
 }

@@ -43,11 +43,12 @@ pub(crate) enum Nuisance {
     LiquidRegion,
     CleanDrier,
     RegulatorSetting,
+    SuctionDrop,
 }
 
 impl Nuisance {
     /// How many there are.
-    pub(crate) const COUNT: usize = Self::RegulatorSetting as usize + 1;
+    pub(crate) const COUNT: usize = Self::SuctionDrop as usize + 1;
 }
 
 /// One value for each direction, in standard deviations from the mean.

@@ -41,7 +41,9 @@ pub(crate) struct Run {
     pub(crate) condensing_k: f32,
     pub(crate) outlet_k: f32,
     pub(crate) inlet_k: f32,
-    pub(crate) discharge_k: f32,
+    pub(crate) discharge_h: f32,
+    pub(crate) condensing_pa: f32,
+    pub(crate) dew_discharge_k: f32,
     pub(crate) liquid_k: f32,
     pub(crate) drier_outlet_k: f32,
     pub(crate) bubble_k: f32,
@@ -53,6 +55,13 @@ pub(crate) struct Run {
     /// Capacity and COP over their design values.
     pub(crate) capacity: f32,
     pub(crate) cop: f32,
+}
+
+impl Run {
+    /// The discharge gas's temperature; its dew point where the compressor draws so wet that it leaves no superheat.
+    pub(crate) fn discharge_k(&self, fluid: Fluid<'_>) -> f32 {
+        fluid.vapor_k_at_h(self.condensing_pa, self.discharge_h).unwrap_or(self.dew_discharge_k)
+    }
 }
 
 impl Machine {
@@ -76,14 +85,17 @@ impl Machine {
         let outlet_k = low.dew_k + superheat;
         let h_outlet = low.h_vapor + self.cp_vapor * superheat - wet * low.latent();
         let source_k = if self.capillary { liquid_k } else { self.ambient_k };
-        let regulated_pa = if self.regulator {
+        let delivered_pa = if self.regulator {
             // The regulator passes the evaporator's pressure up to its setting, rounded at the corner.
             let above = p_evaporating - self.regulator_pa;
             p_evaporating - positive(above, 0.05 * self.regulator_pa)
         } else {
             p_evaporating
         };
-        let inlet = if self.regulator { fluid.saturation(regulated_pa)? } else { low };
+        // The line's drop goes with the dynamic pressure: flow squared over density, and so, at a nearly constant
+        // volume flow, with the pressure itself.
+        let inlet_pa = delivered_pa * (1.0 - self.suction_drop / libm::expf(self.design_ln_suction));
+        let inlet = fluid.saturation(inlet_pa)?;
 
         // The flow that the compressor draws depends on its inlet, which depends a little on the flow; the size
         // of the exchange is taken at the design flow.
@@ -93,18 +105,18 @@ impl Machine {
         let inlet_superheat = positive(inlet_extended, 0.4);
         let inlet_wet = (inlet_superheat - inlet_extended) * self.cp_vapor / inlet.latent();
         let inlet_k = inlet.dew_k + inlet_superheat;
-        let inlet_state = fluid.vapor(regulated_pa, inlet_k)?;
+        let inlet_state = fluid.vapor(inlet_pa, inlet_k)?;
         let rho_inlet = inlet_state.density.kg_per_m3();
 
         // Compressor.
         let excess = fault.severity(Cause::NonCondensables);
         let discharge_pa = p_condensing * (1.0 + excess);
-        let ln_ratio = libm::logf(discharge_pa / regulated_pa);
+        let ln_ratio = libm::logf(discharge_pa / inlet_pa);
         let weak = fault.severity(Cause::WeakCompressor);
         let wetness = inlet_wet.max(0.0).min(0.5);
         let flow =
             self.swept * volumetric(self.clearance, ln_ratio) * (1.0 - weak) * rho_inlet / (1.0 - wetness);
-        let work = polytropic(self.exponent, regulated_pa, rho_inlet, ln_ratio.max(0.05))
+        let work = polytropic(self.exponent, inlet_pa, rho_inlet, ln_ratio.max(0.05))
             / efficiency(self.efficiency, ln_ratio, self.design_ln_ratio)
             / libm::sqrtf(1.0 - weak);
         let h_discharge = h_inlet + work * (1.0 - self.shell_loss);
@@ -193,10 +205,6 @@ impl Machine {
         let capacity = evaporator_heat / self.evaporator_heat;
         let shown = if excess > 0.0 { fluid.middle_k(discharge_pa)? } else { high.middle_k() };
         let dew_discharge = if excess > 0.0 { fluid.dew_k(discharge_pa)? } else { high.dew_k };
-        let vapor_k = match fluid.vapor_k_at_h(p_condensing, h_discharge) {
-            Some(k) => k,
-            None => dew_discharge,
-        };
         Some(Run {
             residuals: [
                 libm::logf(flow / metered),
@@ -209,7 +217,9 @@ impl Machine {
             condensing_k: shown,
             outlet_k,
             inlet_k,
-            discharge_k: vapor_k,
+            discharge_h: h_discharge,
+            condensing_pa: p_condensing,
+            dew_discharge_k: dew_discharge,
             liquid_k,
             drier_outlet_k,
             bubble_k: high.bubble_k,

@@ -415,7 +415,7 @@ impl<'a> Refrigerant<'a> {
             return Err(PropertyError::NotANumber);
         }
         let (low, high) = ((dew - MARGIN).kelvins(), (dew + MAX_SUPERHEAT).kelvins());
-        let mut t = start.clamp(low, high);
+        let mut t = start.max(low).min(high);
         for _ in 0..8 {
             let (middle, gas) = (self.number(at::T_CENTER), self.number(at::GAS_CONSTANT));
             let tau = middle / t;
@@ -437,7 +437,7 @@ impl<'a> Refrigerant<'a> {
             }
             let step = next - t;
             let done = step.abs() <= STEP_ENOUGH * (next - low + 6.0);
-            t = next.clamp(low, high);
+            t = next.max(low).min(high);
             if done {
                 break;
             }

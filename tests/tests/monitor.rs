@@ -326,9 +326,11 @@ fn averages_lie_where_their_uncertainty_says() {
     errors.sort_by(|a, b| a.abs().total_cmp(&b.abs()));
     assert!(errors.len() > 500, "{}", errors.len());
     let within = |z: f64| errors.iter().filter(|e| e.abs() < z).count() as f64 / errors.len() as f64;
-    // A normal distribution has 68 % and 95 % there; eight blocks tell their own noise to a fifth only.
-    assert!(within(1.0) > 0.63 && within(1.0) < 0.90, "{}", within(1.0));
-    assert!(within(2.0) > 0.90 && within(2.0) < 0.995, "{}", within(2.0));
+    // A normal distribution has 20 %, 68 % and 95 % there; the noise of eight blocks is known to a third or so, hence
+    // longer tails and a fuller middle.
+    assert!(within(0.25) > 0.15 && within(0.25) < 0.50, "{}", within(0.25));
+    assert!(within(1.0) > 0.68 && within(1.0) < 0.90, "{}", within(1.0));
+    assert!(within(2.0) > 0.93, "{}", within(2.0));
 }
 
 #[test]

@@ -161,7 +161,7 @@ build_host_library() {
     echo "$CARGO_TARGET_DIR/release"
 }
 
-COOLPROP_VERSION=7.2.0
+COOLPROP_VERSION=8.0.0
 
 # A Python of our own with the independent property library. PYTHON is its interpreter.
 PYTHON=$TOOLS/python/bin/python

@@ -4,20 +4,22 @@ use super::cause::Cause;
 use super::evidence::Factors;
 use super::signature::{Ladder, Node};
 use super::student::{Factor, ln_student};
-use super::symptom::{CHANNELS, Matrix, Vector};
+use super::symptom::{CHANNELS, DRIER_OUTLET, LIQUID_LINE, Matrix, Vector};
 
 /// A cause is present when it leaves less than this of capacity or COP.
 pub(crate) const PRESENT_BELOW: f32 = 0.95;
 /// Prior probability of a machine without a cause: a technician was called, so a cause is likely (judged).
 const PRIOR_NONE: f32 = 0.4;
 /// Prior probability of two causes at once (judged).
-const PRIOR_PAIR: f32 = 0.1;
+const PRIOR_PAIR: f32 = 0.12;
 /// Prior weight of a severity too mild to count, against one that counts.
-const MILD_WEIGHT: f32 = 0.15;
+const MILD_WEIGHT: f32 = 0.05;
 /// Standard deviation of a cause's signature as a fraction of itself.
 const SIGNATURE_FRACTION: f32 = 0.10;
+/// Probability that a restriction shows no drop between the clamps before and behind the drier (judged).
+const SHOWS_NO_DROP: f32 = 0.2;
 /// Prior probability that any one reading is grossly wrong.
-const WRONG: f32 = 0.01;
+const WRONG: f32 = 0.005;
 /// Density of a grossly wrong reading, per kelvin or per percent of current: anything within some 60.
 const LN_WRONG_DENSITY: f32 = -4.1;
 
@@ -120,7 +122,7 @@ impl Judge {
 }
 
 /// ln of [`WRONG`].
-const LN_WRONG: f32 = -4.605_17;
+const LN_WRONG: f32 = -5.298_317;
 
 /// A sum of exponentials kept as its logarithm.
 #[derive(Clone, Copy, Debug)]
@@ -202,18 +204,34 @@ pub(crate) fn singles(ladders: &[Ladder; Cause::COUNT - 1], mut each: impl FnMut
                         weights += weight;
                         continue;
                     }
-                    each(&Hypothesis {
+                    let hypothesis = Hypothesis {
                         causes: [counts.then_some(*cause), None],
                         severities: [here.severity, 0.0],
                         ln_prior: single + libm::logf(weight / weights),
                         shift: here.shift,
                         members: [(*cause, here.severity), (Cause::None, 0.0)],
-                    });
+                    };
+                    if *cause == Cause::LiquidLineRestriction {
+                        each_restriction(&hypothesis, &mut each);
+                    } else {
+                        each(&hypothesis);
+                    }
                 }
                 before = *node;
             }
         }
     }
+}
+
+/// A restriction shows a temperature drop at the drier only where it sits there and the liquid flashes in it; one
+/// behind the clamp, or one that leaves the liquid subcooled, does not. Both are weighed.
+fn each_restriction(hypothesis: &Hypothesis, each: &mut impl FnMut(&Hypothesis)) {
+    let hidden = SHOWS_NO_DROP;
+    let shown = Hypothesis { ln_prior: hypothesis.ln_prior + libm::logf(1.0 - hidden), ..*hypothesis };
+    each(&shown);
+    let mut shift = hypothesis.shift;
+    shift[DRIER_OUTLET] = shift[LIQUID_LINE];
+    each(&Hypothesis { ln_prior: hypothesis.ln_prior + libm::logf(hidden), shift, ..*hypothesis });
 }
 
 /// Calls `each` with every pair of causes at nine severities.

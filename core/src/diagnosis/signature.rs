@@ -43,11 +43,11 @@ pub(crate) type Ladder = heapless::Vec<Node, SEVERITIES>;
 fn severities(cause: Cause, nominal: &Nominal) -> [f32; SEVERITIES] {
     match cause {
         Cause::None => [0.0; SEVERITIES],
-        Cause::Undercharge if nominal.receiver => [0.25, 0.40, 0.55],
-        Cause::Undercharge => [0.10, 0.22, 0.38],
+        Cause::Undercharge if nominal.receiver => [0.28, 0.44, 0.62],
+        Cause::Undercharge => [0.10, 0.24, 0.45],
         Cause::Overcharge if nominal.receiver => [0.35, 0.50, 0.70],
         Cause::Overcharge => [0.12, 0.28, 0.50],
-        Cause::LiquidLineRestriction => [0.72, 0.85, 0.92],
+        Cause::LiquidLineRestriction => [0.72, 0.84, 0.92],
         Cause::MeteringUnderfeed if nominal.valve() => [0.28, 0.42, 0.56],
         Cause::MeteringUnderfeed => [0.12, 0.25, 0.42],
         Cause::FloodBack => [0.15, 0.35, 0.65],

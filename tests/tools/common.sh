@@ -97,8 +97,9 @@ need_apt_tools() {
 
 RUST_TARGETS=(thumbv7em-none-eabihf thumbv6m-none-eabi riscv32imc-unknown-none-elf wasm32-unknown-unknown)
 
-# Whether rustup's own toolchain has a target.
+# Whether rustup's own toolchain has a target; RIMEWISE_DEBIAN_RUST=1 says no, to try the other way.
 has_target() {
+    [[ -z ${RIMEWISE_DEBIAN_RUST-} ]] || return 1
     rustup target list --installed 2>/dev/null | grep -qx "$1"
 }
 

@@ -1,13 +1,14 @@
 //! What the readings say the machine does.
 
 use crate::boundary::put;
-use crate::diagnose::Inputs;
+use crate::diagnose::{refuse, visit};
 use crate::estimate::{Collector, RimewiseEstimate};
 use crate::input::{RimewiseReadings, RimewiseSystem, RimewiseUncertainty};
 use crate::invalid::RimewiseInvalid;
 use crate::refrigerant::RimewiseRefrigerant;
 use crate::status::{RimewiseStatus, RimewiseStatus as Status};
 use rimewise::cycle::Cycle;
+use rimewise::readings::Visit;
 
 /// A bit of the valid mask of RimewiseCycle.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -118,16 +119,15 @@ pub unsafe extern "C" fn rimewise_cycle(
     }
     // SAFETY: the contract of the header.
     unsafe {
-        let inputs = match Inputs::read(system, readings, core::ptr::null(), uncertainty, invalid) {
-            Ok(inputs) => inputs,
-            Err(status) => return status,
-        };
-        let refrigerant = refrigerant.as_ref().map(|r| &r.0);
-        let visit = inputs.visit(&[]);
-        if let Err(at_fault) = rimewise::check(refrigerant, &visit) {
-            return Inputs::report(invalid, at_fault.into(), Status::InvalidInput);
+        let mut given = Visit::default();
+        if let Err(status) = visit(&mut given, system, readings, core::ptr::null(), uncertainty, invalid) {
+            return status;
         }
-        let found = Cycle::from_readings(refrigerant, &visit.system, &visit.readings, &visit.uncertainty);
+        let refrigerant = refrigerant.as_ref().map(|r| &r.0);
+        if let Err(at_fault) = rimewise::check(refrigerant, &given) {
+            return refuse(invalid, at_fault.into(), Status::InvalidInput);
+        }
+        let found = Cycle::from_readings(refrigerant, &given.system, &given.readings, &given.uncertainty);
         put(cycle, RimewiseCycle::from(&found))
     }
 }

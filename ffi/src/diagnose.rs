@@ -6,72 +6,44 @@ use crate::invalid::RimewiseInvalid;
 use crate::refrigerant::RimewiseRefrigerant;
 use crate::report::RimewiseReport;
 use crate::status::{RimewiseStatus, RimewiseStatus as Status};
-use rimewise::readings::{Observations, Readings, Uncertainty, Visit};
-use rimewise::system::System;
+use rimewise::readings::{Readings, Visit};
 
 /// The longest record that rimewise_diagnose_with_record takes.
 pub const RIMEWISE_RECORD_MAX: u32 = 8;
 
-/// The caller's structs in the core's types.
-pub(crate) struct Inputs {
-    system: System,
-    readings: Readings,
-    observations: Observations,
-    uncertainty: Uncertainty,
+/// Reads the caller's structs into a visit without a record; an unknown code is written to `invalid`.
+pub(crate) unsafe fn visit(
+    visit: &mut Visit<'_>,
+    system: *const RimewiseSystem,
+    readings: *const RimewiseReadings,
+    observations: *const RimewiseObservations,
+    uncertainty: *const RimewiseUncertainty,
+    invalid: *mut RimewiseInvalid,
+) -> Result<(), Status> {
+    // SAFETY: as the caller's.
+    unsafe {
+        if !invalid.is_null() {
+            writable(invalid)?;
+        }
+        let unknown = |field| refuse(invalid, RimewiseInvalid::unknown_code(field), Status::UnknownCode);
+        visit.system = read_or(system, RimewiseSystem::BLANK)?.to_core().map_err(unknown)?;
+        visit.readings = read(readings, RimewiseReadings::BLANK)?.to_core().map_err(unknown)?;
+        visit.observations =
+            read_or(observations, RimewiseObservations::BLANK)?.to_core().map_err(unknown)?;
+        visit.uncertainty = read_or(uncertainty, RimewiseUncertainty::BLANK)?.to_core();
+    }
+    Ok(())
 }
 
-impl Inputs {
-    /// Reads the caller's structs; an unknown code is written to `invalid`.
-    pub(crate) unsafe fn read(
-        system: *const RimewiseSystem,
-        readings: *const RimewiseReadings,
-        observations: *const RimewiseObservations,
-        uncertainty: *const RimewiseUncertainty,
-        invalid: *mut RimewiseInvalid,
-    ) -> Result<Self, Status> {
-        // SAFETY: as the caller's.
-        unsafe {
-            if !invalid.is_null() {
-                writable(invalid)?;
-            }
-            let unknown =
-                |field| Self::report(invalid, RimewiseInvalid::unknown_code(field), Status::UnknownCode);
-            Ok(Self {
-                system: read_or(system, RimewiseSystem::BLANK)?.to_core().map_err(unknown)?,
-                readings: read(readings, RimewiseReadings::BLANK)?.to_core().map_err(unknown)?,
-                observations: read_or(observations, RimewiseObservations::BLANK)?
-                    .to_core()
-                    .map_err(unknown)?,
-                uncertainty: read_or(uncertainty, RimewiseUncertainty::BLANK)?.to_core(),
-            })
+/// Writes which field is at fault, where the caller wants it, and gives the status back.
+pub(crate) unsafe fn refuse(invalid: *mut RimewiseInvalid, value: RimewiseInvalid, status: Status) -> Status {
+    // SAFETY: as the caller's.
+    unsafe {
+        if let Ok(size) = writable(invalid) {
+            write_sized(invalid, size, &value);
         }
     }
-
-    /// Writes which field is at fault, where the caller wants it, and gives the status back.
-    pub(crate) unsafe fn report(
-        invalid: *mut RimewiseInvalid,
-        value: RimewiseInvalid,
-        status: Status,
-    ) -> Status {
-        // SAFETY: as the caller's.
-        unsafe {
-            if let Ok(size) = writable(invalid) {
-                write_sized(invalid, size, &value);
-            }
-        }
-        status
-    }
-
-    /// The visit, with the machine's record.
-    pub(crate) const fn visit<'a>(&self, record: &'a [Readings]) -> Visit<'a> {
-        Visit {
-            system: self.system,
-            readings: self.readings,
-            observations: self.observations,
-            uncertainty: self.uncertainty,
-            record,
-        }
-    }
+    status
 }
 
 /// Diagnoses one visit.
@@ -92,11 +64,11 @@ pub unsafe extern "C" fn rimewise_diagnose(
 ) -> RimewiseStatus {
     // SAFETY: the contract of the header.
     unsafe {
-        let inputs = match Inputs::read(system, readings, observations, uncertainty, invalid) {
-            Ok(inputs) => inputs,
-            Err(status) => return status,
-        };
-        diagnose(refrigerant, &inputs, &[], report, invalid)
+        let mut given = Visit::default();
+        if let Err(status) = visit(&mut given, system, readings, observations, uncertainty, invalid) {
+            return status;
+        }
+        diagnose(refrigerant, &given, report, invalid)
     }
 }
 
@@ -122,10 +94,6 @@ pub unsafe extern "C" fn rimewise_diagnose_with_record(
     }
     // SAFETY: the contract of the header.
     unsafe {
-        let inputs = match Inputs::read(system, readings, observations, uncertainty, invalid) {
-            Ok(inputs) => inputs,
-            Err(status) => return status,
-        };
         let mut recorded = [Readings::default(); RIMEWISE_RECORD_MAX as usize];
         let mut next = record.cast::<u8>();
         for (position, place) in recorded.iter_mut().take(record_count as usize).enumerate() {
@@ -138,21 +106,24 @@ pub unsafe extern "C" fn rimewise_diagnose_with_record(
                 Err(field) => {
                     let at_fault =
                         RimewiseInvalid { record: position as i32, ..RimewiseInvalid::unknown_code(field) };
-                    return Inputs::report(invalid, at_fault, Status::UnknownCode);
+                    return refuse(invalid, at_fault, Status::UnknownCode);
                 }
             };
             next = next.add(one.size as usize);
         }
-        let record = recorded.get(..record_count as usize).unwrap_or_default();
-        diagnose(refrigerant, &inputs, record, report, invalid)
+        let mut given =
+            Visit { record: recorded.get(..record_count as usize).unwrap_or_default(), ..Visit::default() };
+        if let Err(status) = visit(&mut given, system, readings, observations, uncertainty, invalid) {
+            return status;
+        }
+        diagnose(refrigerant, &given, report, invalid)
     }
 }
 
 /// Asks core and writes the report where the caller keeps it.
 unsafe fn diagnose(
     refrigerant: *const RimewiseRefrigerant,
-    inputs: &Inputs,
-    record: &[Readings],
+    visit: &Visit<'_>,
     report: *mut RimewiseReport,
     invalid: *mut RimewiseInvalid,
 ) -> Status {
@@ -163,12 +134,12 @@ unsafe fn diagnose(
             Err(status) => return status,
         };
         let refrigerant = refrigerant.as_ref().map(|r| &r.0);
-        match rimewise::diagnose(refrigerant, &inputs.visit(record)) {
+        match rimewise::diagnose(refrigerant, visit) {
             Ok(found) => {
                 RimewiseReport::write(&found, report, size);
                 Status::Ok
             }
-            Err(at_fault) => Inputs::report(invalid, at_fault.into(), Status::InvalidInput),
+            Err(at_fault) => refuse(invalid, at_fault.into(), Status::InvalidInput),
         }
     }
 }

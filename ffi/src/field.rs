@@ -50,10 +50,11 @@ const OTHERS: &[(&CStr, &CStr, i32)] = &[
 
 /// Gives the number of a field by its section and name; 0 where it has none.
 pub(crate) fn number(section: &str, name: &str) -> i32 {
-    if section == "readings" || section == "observations" {
-        return Measurement::from_name(name).map_or(0, Measurement::code);
-    }
     let same = |text: &CStr, wanted: &str| text.to_bytes() == wanted.as_bytes();
+    if section == "readings" || section == "observations" {
+        // By the names that C holds, so that a meter needs no second table of them.
+        return Measurement::ALL.iter().find(|m| same(m.c_name(), name)).map_or(0, |m| m.code());
+    }
     OTHERS.iter().find(|(s, n, _)| same(s, section) && same(n, name)).map_or(0, |(_, _, number)| *number)
 }
 

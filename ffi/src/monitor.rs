@@ -1,7 +1,7 @@
 //! The monitor: a stream of samples in, events out, and averaged readings once the machine is steady.
 
 use crate::boundary::{self, Sized4, put, read, read_or, writable, write_sized};
-use crate::diagnose::Inputs;
+use crate::diagnose::refuse;
 use crate::field;
 use crate::input::{RIMEWISE_NOT_KNOWN, RimewiseReadings, RimewiseUncertainty, choice_or_none};
 use crate::invalid::RimewiseInvalid;
@@ -212,7 +212,7 @@ pub unsafe extern "C" fn rimewise_monitor_start(
         };
         let unknown = |name| {
             let at_fault = RimewiseInvalid::unknown_code(field::number("settings", name));
-            Inputs::report(invalid, at_fault, Status::UnknownCode)
+            refuse(invalid, at_fault, Status::UnknownCode)
         };
         let regulator = match settings.suction_pressure_regulator {
             RIMEWISE_NOT_KNOWN | 0 => false,
@@ -234,7 +234,7 @@ pub unsafe extern "C" fn rimewise_monitor_start(
                 monitor.cast::<Monitor>().write(started);
                 Status::Ok
             }
-            Err(at_fault) => Inputs::report(invalid, at_fault.into(), Status::InvalidInput),
+            Err(at_fault) => refuse(invalid, at_fault.into(), Status::InvalidInput),
         }
     }
 }

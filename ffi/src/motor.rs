@@ -1,7 +1,7 @@
 //! The motor, its capacitors and its supply.
 
 use crate::boundary::put;
-use crate::diagnose::Inputs;
+use crate::diagnose::{refuse, visit};
 use crate::estimate::RimewiseEstimate;
 use crate::input::{RimewiseReadings, RimewiseSystem, RimewiseUncertainty};
 use crate::invalid::RimewiseInvalid;
@@ -11,6 +11,7 @@ use rimewise::estimate::Estimate;
 use rimewise::motor::ohmmeter::Ohmmeter;
 use rimewise::motor::terminals::{self, Identification};
 use rimewise::motor::{balance, capacitor, insulation, temperature};
+use rimewise::readings::Visit;
 
 /// What three resistances tell about unmarked terminals.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -77,15 +78,14 @@ pub unsafe extern "C" fn rimewise_motor_examine(
     }
     // SAFETY: the contract of the header.
     unsafe {
-        let inputs = match Inputs::read(system, readings, core::ptr::null(), uncertainty, invalid) {
-            Ok(inputs) => inputs,
-            Err(status) => return status,
-        };
-        let visit = inputs.visit(&[]);
-        if let Err(at_fault) = rimewise::check(None, &visit) {
-            return Inputs::report(invalid, at_fault.into(), Status::InvalidInput);
+        let mut given = Visit::default();
+        if let Err(status) = visit(&mut given, system, readings, core::ptr::null(), uncertainty, invalid) {
+            return status;
         }
-        let found = rimewise::motor::examine(&visit.system, &visit.readings, &visit.uncertainty, None);
+        if let Err(at_fault) = rimewise::check(None, &given) {
+            return refuse(invalid, at_fault.into(), Status::InvalidInput);
+        }
+        let found = rimewise::motor::examine(&given.system, &given.readings, &given.uncertainty, None);
         let mut written = 0;
         for (position, finding) in found.iter().take(RIMEWISE_ELECTRICAL_MAX).enumerate() {
             put(findings.add(position), RimewiseFinding::from(finding));

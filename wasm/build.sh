@@ -67,10 +67,15 @@ node_modules/.bin/wasm-opt -Oz --enable-bulk-memory --enable-bulk-memory-opt \
   js/glue/rimewise_bg.wasm -o js/glue/rimewise_bg.wasm
 
 say "compiling the package"
-node_modules/.bin/tsc -p js
-rm -f pkg/types.js
+# Types carry the documentation; the code, which pages load, goes without comments and without white space.
+node_modules/.bin/tsc -p js --emitDeclarationOnly
+node_modules/.bin/tsc -p js --declaration false --removeComments
+rm -f pkg/types.js pkg/unpack.d.ts
 mkdir -p pkg/glue
-cp js/glue/rimewise.js js/glue/rimewise.d.ts js/glue/rimewise_bg.wasm pkg/glue/
+command -v xz > /dev/null || apt_install xz-utils
+node js/pack.mjs js/glue/rimewise_bg.wasm pkg/glue/rimewise.module
+cp js/glue/rimewise.js pkg/glue/
+node js/minify.mjs pkg/*.js pkg/glue/rimewise.js
 cp js/package.json README.md pkg/
 for licence in ../LICENSE-MIT ../LICENSE-APACHE; do [ ! -f "$licence" ] || cp "$licence" pkg/; done
 (cd pkg && npm pack --silent > /dev/null)
@@ -78,5 +83,5 @@ for licence in ../LICENSE-MIT ../LICENSE-APACHE; do [ ! -f "$licence" ] || cp "$
 # The gate: the tarball, which npm gzips, with every refrigerant.
 limit=220000
 packed=$(stat -c %s pkg/rimewise-*.tgz)
-say "package: $packed bytes gzipped (limit $limit), module: $(stat -c %s pkg/glue/rimewise_bg.wasm) bytes"
+say "package: $packed bytes gzipped (limit $limit), module: $(stat -c %s js/glue/rimewise_bg.wasm) bytes unpacked"
 [ "$packed" -le "$limit" ] || { echo "wasm: the package is over its limit" >&2; exit 1; }

@@ -1,5 +1,6 @@
 /** The boundary: loading, errors, and lines of JSON in and out. */
-import load, { initSync, type InitInput } from "./glue/rimewise.js";
+import { initSync } from "./glue/rimewise.js";
+import { unpack } from "./unpack.js";
 
 /** What the library refuses, with the field that it refuses. */
 export class RimewiseError extends Error {
@@ -13,16 +14,21 @@ export class RimewiseError extends Error {
   }
 }
 
+type PackedSource = string | URL | Request | Response | BufferSource;
+
+/** Where the module can be taken from. */
+export type ModuleSource = PackedSource | WebAssembly.Module;
+
 let loading: Promise<void> | undefined;
 let ready = false;
 
 /**
  * Loads the module; call it once before anything else, further calls wait for the same load.
  *
- * Without an argument it finds its own `.wasm` file in Node, in a page and behind a bundler. With one it takes the
+ * Without an argument it finds its own file in Node, in a page and behind a bundler. With one it takes the
  * module from there: a URL, a `Response`, the bytes, or a compiled `WebAssembly.Module`.
  */
-export function init(source?: InitInput | Promise<InitInput>): Promise<void> {
+export function init(source?: ModuleSource | Promise<ModuleSource>): Promise<void> {
   loading ??= start(source).catch((error: unknown) => {
     loading = undefined;
     throw error;
@@ -35,18 +41,32 @@ interface NodeProcess {
   getBuiltinModule?: (name: string) => { readFileSync(path: URL): Uint8Array<ArrayBuffer> } | undefined;
 }
 
-async function start(source?: InitInput | Promise<InitInput>): Promise<void> {
-  const own = new URL("./glue/rimewise_bg.wasm", import.meta.url);
-  const node = (globalThis as { process?: NodeProcess }).process;
-  if (source === undefined && own.protocol === "file:" && node?.getBuiltinModule) {
-    const files = node.getBuiltinModule("node:fs");
-    if (files) {
-      initSync({ module: files.readFileSync(own) });
-      ready = true;
-      return;
-    }
+/** Reads the bytes of a source. */
+async function bytesOf(source: PackedSource): Promise<Uint8Array<ArrayBuffer>> {
+  if (source instanceof ArrayBuffer) return new Uint8Array(source);
+  if (ArrayBuffer.isView(source)) {
+    return new Uint8Array(source.buffer as ArrayBuffer, source.byteOffset, source.byteLength);
   }
-  await load({ module_or_path: source ?? own });
+  const node = (globalThis as { process?: NodeProcess }).process;
+  if (source instanceof URL && source.protocol === "file:" && node?.getBuiltinModule) {
+    const files = node.getBuiltinModule("node:fs");
+    if (files) return files.readFileSync(source);
+  }
+  const response = source instanceof Response ? source : await fetch(source as RequestInfo | URL);
+  if (!response.ok) throw new RimewiseError(`the module cannot be loaded: ${response.status} from ${response.url}`, "");
+  return new Uint8Array(await response.arrayBuffer());
+}
+
+async function start(source?: ModuleSource | Promise<ModuleSource>): Promise<void> {
+  const from = (await source) ?? new URL("./glue/rimewise.module", import.meta.url);
+  if (from instanceof WebAssembly.Module) {
+    initSync({ module: from });
+  } else {
+    const bytes = await bytesOf(from as PackedSource);
+    // A module that somebody has unpacked already begins with a zero byte and "asm".
+    const unpacked = bytes[0] === 0 && bytes[1] === 0x61 ? bytes : unpack(bytes);
+    initSync({ module: await WebAssembly.compile(unpacked) });
+  }
   ready = true;
 }
 

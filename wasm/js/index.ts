@@ -7,7 +7,7 @@ import * as module from "./glue/rimewise.js";
 import { answer, line, RimewiseError, started } from "./boundary.js";
 import type { Report, Visit } from "./types.js";
 
-export { init, RimewiseError } from "./boundary.js";
+export { init, RimewiseError, type ModuleSource } from "./boundary.js";
 export * from "./monitor.js";
 export * from "./trade.js";
 export type * from "./types.js";

@@ -95,62 +95,6 @@ export type Cause =
  * A reading, an observation, or a quantity derived from them.
  * Readings have numbers from 1, observations from 100, derived quantities from 200. The name of a reading is the
  * name of its input field; the name of a derived quantity is its key in the report.
- * - `suction_pressure_kpa`: The reading `suction_pressure_kpa`.
- * - `evaporator_pressure_kpa`: The reading `evaporator_pressure_kpa`.
- * - `discharge_pressure_kpa`: The reading `discharge_pressure_kpa`.
- * - `liquid_pressure_kpa`: The reading `liquid_pressure_kpa`.
- * - `evaporator_outlet_c`: The reading `evaporator_outlet_c`.
- * - `suction_line_c`: The reading `suction_line_c`.
- * - `discharge_line_c`: The reading `discharge_line_c`.
- * - `liquid_line_c`: The reading `liquid_line_c`.
- * - `drier_outlet_c`: The reading `drier_outlet_c`.
- * - `space_c`: The reading `space_c`.
- * - `supply_air_c`: The reading `supply_air_c`.
- * - `ambient_c`: The reading `ambient_c`.
- * - `condenser_exhaust_c`: The reading `condenser_exhaust_c`.
- * - `current_a`: The reading `current_a`.
- * - `voltage_v`: The reading `voltage_v`.
- * - `pump_down_kpa`: The reading `pump_down_kpa`.
- * - `pump_down_rise_kpa_per_min`: The reading `pump_down_rise_kpa_per_min`.
- * - `standing_pressure_kpa`: The reading `standing_pressure_kpa`.
- * - `standing_temperature_c`: The reading `standing_temperature_c`.
- * - `winding_run_ohm`: The reading `winding_run_ohm`.
- * - `winding_start_ohm`: The reading `winding_start_ohm`.
- * - `winding_run_to_start_ohm`: The reading `winding_run_to_start_ohm`.
- * - `winding_to_frame_megohm`: The reading `winding_to_frame_megohm`.
- * - `run_capacitor_uf`: The reading `run_capacitor_uf`.
- * - `start_capacitor_uf`: The reading `start_capacitor_uf`.
- * - `minutes_running`: The reading `minutes_running`.
- * - `start_current_a`: The reading `start_current_a`.
- * - `power_w`: The reading `power_w`.
- * - `space_wet_bulb_c`: The reading `space_wet_bulb_c`.
- * - `winding_c`: The reading `winding_c`.
- * - `insulation_test_v`: The reading `insulation_test_v`.
- * - `terminal_12_ohm`: The reading `terminal_12_ohm`.
- * - `terminal_23_ohm`: The reading `terminal_23_ohm`.
- * - `terminal_13_ohm`: The reading `terminal_13_ohm`.
- * - `running`: The reading `running`.
- * - `pump_down_valve`: The reading `pump_down_valve`.
- * - `pump_down_ended_by`: The reading `pump_down_ended_by`.
- * - `line_voltages_v`: The reading `line_voltages_v`.
- * - `line_currents_a`: The reading `line_currents_a`.
- * - `start_noise`: The observation `start_noise`.
- * - `frost_on_compressor`: The observation `frost_on_compressor`.
- * - `sight_glass`: The observation `sight_glass`.
- * - `coil_iced`: The observation `coil_iced`.
- * - `suction_saturation_c`: The derived quantity `suction_saturation_c`.
- * - `superheat_k`: The derived quantity `superheat_k`.
- * - `compressor_superheat_k`: The derived quantity `compressor_superheat_k`.
- * - `subcooling_k`: The derived quantity `subcooling_k`.
- * - `pressure_ratio`: The derived quantity `pressure_ratio`.
- * - `evaporator_saturation_c`: The derived quantity `evaporator_saturation_c`.
- * - `condensing_c`: The derived quantity `condensing_c`.
- * - `evaporator_td_k`: The derived quantity `evaporator_td_k`.
- * - `condenser_td_k`: The derived quantity `condenser_td_k`.
- * - `discharge_superheat_k`: The derived quantity `discharge_superheat_k`.
- * - `drier_drop_k`: The derived quantity `drier_drop_k`.
- * - `supply_air_drop_k`: The derived quantity `supply_air_drop_k`.
- * - `exhaust_air_rise_k`: The derived quantity `exhaust_air_rise_k`.
  */
 export type Measurement =
   | "suction_pressure_kpa"
@@ -248,6 +192,14 @@ export type Effort =
  * - `current_below_expected`: The current is below what the pressures ask for.
  * - `current_normal`: The current is what the pressures ask for.
  * - `locked_rotor`: The current stays near the locked-rotor current.
+ * - `high_resistance_connection`: A winding reads higher than any plausible temperature explains, as a poor connection does.
+ * - `current_unbalance`: The three line currents differ too much.
+ * - `insulation_good`: The windings are sound against the frame; said where nothing else of the windings was measured.
+ * - `insulation_doubtful`: The insulation is between the limits: warm, dry, measure again before anything is condemned.
+ * - `terminals_ambiguous`: Start and run of unmarked terminals are too close for this meter to tell apart.
+ * - `start_current_usual`: The inrush is about the locked-rotor current, as at any start across the line.
+ * - `start_current_low`: The inrush is far below the locked-rotor current.
+ * - `start_current_high`: The inrush is above the locked-rotor current by more than its tolerance.
  */
 export type FindingKind =
   | "windings_good"
@@ -270,7 +222,15 @@ export type FindingKind =
   | "current_above_rated"
   | "current_below_expected"
   | "current_normal"
-  | "locked_rotor";
+  | "locked_rotor"
+  | "high_resistance_connection"
+  | "current_unbalance"
+  | "insulation_good"
+  | "insulation_doubtful"
+  | "terminals_ambiguous"
+  | "start_current_usual"
+  | "start_current_low"
+  | "start_current_high";
 
 /**
  * What can hurt.
@@ -323,6 +283,101 @@ export type Step =
   | "pump_down"
   | "charging"
   | "opens_system";
+
+/**
+ * What happened.
+ * `value_names` tells what the figures of an event are, with their units in the name.
+ * - `start`: The compressor started.
+ * - `stop`: The compressor stopped.
+ * - `inrush`: The current of the start has come down to that of a running motor.
+ * - `failed_start`: The motor did not come up and its supply was cut.
+ * - `overload_cycling`: Starts fail one after the other: the overload opens and closes again.
+ * - `start_gear_stays_in`: The compressor turns, and its current stays as high as with the start winding or start capacitor still in.
+ * - `migration_likely`: It started after a long stop with a cold compressor: refrigerant has probably moved into its oil.
+ * - `liquid_on_start`: Superheat was collapsed and current high after the start, and both recovered together.
+ * - `stays_high`: Current is above the plate's rated load and stays there, with no liquid to explain it.
+ * - `clean_start`: The start showed neither liquid nor a current that stays high.
+ * - `start_not_told`: The start was unusual, but what was measured does not tell in which way.
+ * - `pulling_down`: It is now pulling down.
+ * - `steady`: It is now steady.
+ * - `hunting`: The suction pressure swings regularly: the valve hunts.
+ * - `pump_down`: A valve was closed and the compressor pumps down.
+ * - `pump_down_lowest`: The pump-down has ended, with the lowest pressure it reached.
+ * - `pump_down_rise`: The rise of pressure after the pump-down was measured.
+ * - `short_cycling`: The compressor makes short runs one after the other.
+ * - `equalized`: The pressures of the stopped machine have become equal.
+ * - `standing_pressure`: The pressure of the stopped machine has come to rest.
+ * - `current_rises`: Current rises while both pressures fall.
+ * - `defrost_begins`: The coil of the stopped machine is being heated.
+ * - `defrost_ends`: The coil is no longer heated.
+ * - `gap`: Samples were missing for so long that nothing is known across the gap.
+ */
+export type MonitorEventKind =
+  | "start"
+  | "stop"
+  | "inrush"
+  | "failed_start"
+  | "overload_cycling"
+  | "start_gear_stays_in"
+  | "migration_likely"
+  | "liquid_on_start"
+  | "stays_high"
+  | "clean_start"
+  | "start_not_told"
+  | "pulling_down"
+  | "steady"
+  | "hunting"
+  | "pump_down"
+  | "pump_down_lowest"
+  | "pump_down_rise"
+  | "short_cycling"
+  | "equalized"
+  | "standing_pressure"
+  | "current_rises"
+  | "defrost_begins"
+  | "defrost_ends"
+  | "gap";
+
+/**
+ * What the machine does at the moment.
+ * The three running states are statements about the last two minutes (at least one, and none of the first minute
+ * after a start): `Steady` when nothing measured drifts or scatters beyond its limit,
+ * `PullingDown` when the suction pressure falls smoothly, `Unsteady` otherwise.
+ * - `unknown`: Not enough was seen yet, or a gap has just ended.
+ * - `off`: The compressor is off in the ordinary cycle.
+ * - `starting`: The compressor was started less than one minute ago, whether or not it turns.
+ * - `pulling_down`: It runs and the suction pressure falls smoothly.
+ * - `steady`: It runs and holds still.
+ * - `unsteady`: It runs and does neither: not settled yet, hunting, or taking up a load.
+ * - `pumping_down`: It pumps down against a closed valve.
+ * - `holding`: It stands after a pump-down, and no pressure shows yet that the valve was opened.
+ * - `defrost`: It stands and its coil is being heated.
+ * - `stopped`: It stands because its overload opened, or a start failed.
+ */
+export type MonitorState =
+  | "unknown"
+  | "off"
+  | "starting"
+  | "pulling_down"
+  | "steady"
+  | "unsteady"
+  | "pumping_down"
+  | "holding"
+  | "defrost"
+  | "stopped";
+
+/**
+ * Why a sample could not be used, whole or in part.
+ * - `repeated_time`: The time is that of the sample before: nothing was used.
+ * - `backward_time`: The time lies before that of a sample already taken: nothing was used.
+ * - `nothing_measured`: No channel holds a number that a machine can show: nothing but the time was used.
+ * - `some_unusable`: Some channels hold what no machine can show; they were left out and the others used.
+ */
+export type SampleProblem =
+  | "repeated_time"
+  | "backward_time"
+  | "nothing_measured"
+  | "some_unusable";
 
 /**
  * The point the machine was designed for, as far as its maker tells; what is left out falls back to what is
@@ -515,6 +570,46 @@ export interface Visit {
   uncertainty?: Uncertainty | null | undefined;
 }
 
+/**
+ * What was measured at one moment, under the names of the readings; not measured is null.
+ * A value that arrives more slowly than the others is best repeated with its latest value: superheat is only
+ * known at a sample that holds both its pressure and its temperature.
+ */
+export type SampleNumbers = Pick<
+  Readings,
+  | "suction_pressure_kpa"
+  | "evaporator_pressure_kpa"
+  | "discharge_pressure_kpa"
+  | "liquid_pressure_kpa"
+  | "evaporator_outlet_c"
+  | "suction_line_c"
+  | "discharge_line_c"
+  | "liquid_line_c"
+  | "drier_outlet_c"
+  | "space_c"
+  | "supply_air_c"
+  | "ambient_c"
+  | "condenser_exhaust_c"
+  | "current_a"
+  | "voltage_v"
+>;
+
+/** What is known of the machine; all of it optional, all of it from the compressor's plate or the technician. */
+export interface MonitorSettings {
+  /** The refrigerant, without which superheat is not known. */
+  refrigerant?: string | null | undefined;
+  /** Rated-load current of the plate, A. */
+  rated_load_a?: number | null | undefined;
+  /** Locked-rotor current of the plate at rated voltage, A. */
+  locked_rotor_a?: number | null | undefined;
+  /** Rated voltage of the plate, V. */
+  rated_v?: number | null | undefined;
+  /** Whether a regulator holds the compressor's inlet pressure down. */
+  suction_pressure_regulator?: boolean | null | undefined;
+  /** Which valve a pump-down will be made against. */
+  pump_down_valve?: PumpDownValve | null | undefined;
+}
+
 /** A value with its standard uncertainty (k = 1), both in the unit of the name they stand under. */
 export interface Estimate {
   /** The value. */
@@ -523,7 +618,7 @@ export interface Estimate {
   u: number;
 }
 
-/** The quantities of the cycle, each with its standard uncertainty; `None` where a reading is missing. */
+/** The quantities of the cycle, each with its standard uncertainty; null where a reading is missing. */
 export interface Cycle {
   /** Dew temperature at the compressor's suction pressure, degC. */
   suction_saturation_c: Estimate | null;
@@ -597,7 +692,7 @@ export interface CauseProbability {
   cause: Cause;
   /** Its probability, from every single cause and every pair that holds it, 0 to 1. */
   probability: number;
-  /** The fraction lost or added where the cause is present; `None` for none. */
+  /** The fraction lost or added where the cause is present; null for none. */
   severity: number | null;
 }
 
@@ -651,9 +746,9 @@ export interface Warning {
 export interface Finding {
   /** What was found. */
   finding: FindingKind;
-  /** The value, in `unit`; `None` where a meter read open. */
+  /** The value, in `unit`; null where a meter read open. */
   value: number | null;
-  /** The limit, in `unit`; `None` where there is none. */
+  /** The limit, in `unit`; null where there is none. */
   limit: number | null;
   /** The unit of both, such as `uF` or `ohm`. */
   unit: string;
@@ -683,7 +778,7 @@ export interface Report {
   decided: boolean;
   /** The most probable cause, `none` included. */
   leading: Cause;
-  /** How probable readings as odd as these are under the best explanation; `None` where nothing could be judged. */
+  /** How probable readings as odd as these are under the best explanation; null where nothing could be judged. */
   fits: number | null;
   /** The readings' words for and against the leading causes, the strongest first. */
   evidence: Evidence[];

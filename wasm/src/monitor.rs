@@ -11,7 +11,13 @@ use wasm_bindgen::prelude::wasm_bindgen;
 /// Lists the names of a sample's numbers in their order, separated by commas.
 #[wasm_bindgen(js_name = sampleFields)]
 pub fn sample_fields() -> String {
-    Sample::FIELDS.iter().map(|field| field.name).collect::<Vec<_>>().join(",")
+    let mut names = String::new();
+    for field in Sample::FIELDS {
+        names.push_str(field.name);
+        names.push(',');
+    }
+    names.pop();
+    names
 }
 
 /// Watches one machine.
@@ -127,16 +133,17 @@ impl Watch {
             events.push_str("}}");
         }
         events.push(']');
-        let unusable: Vec<String> = Sample::FIELDS
-            .iter()
-            .enumerate()
-            .filter(|(n, _)| pushed.unusable & (1 << n) != 0)
-            .map(|(_, field)| format!("\"{}\"", field.name))
-            .collect();
+        let mut unusable = String::from("[");
+        for (n, field) in Sample::FIELDS.iter().enumerate() {
+            if pushed.unusable & (1 << n) != 0 {
+                let _ = write!(unusable, "{}\"{}\"", if unusable.len() > 1 { "," } else { "" }, field.name);
+            }
+        }
+        unusable.push(']');
         let answer = Answer::ok()
             .text("state", self.monitor.state().name())
             .json("events", &events)
-            .json("unusable", &format!("[{}]", unusable.join(",")));
+            .json("unusable", &unusable);
         match pushed.problem {
             Some(problem) => answer.text("problem", problem.name()),
             None => answer.json("problem", "null"),

@@ -211,28 +211,43 @@ pub fn weigh(probabilities: &[f32], repair: &[f32], other: &[f32], test_settles:
     let chances: [f32; Cause::COUNT] =
         std::array::from_fn(|n| probabilities.get(n).copied().unwrap_or(f32::NAN));
     let decided = decision::weigh(&chances, &costs, test_settles);
-    let name = |action: Action| match action {
-        Action::Leave => "\"action\":\"leave\",\"cause\":null".to_owned(),
-        Action::Test => "\"action\":\"test\",\"cause\":null".to_owned(),
-        Action::Repair(cause) => format!("\"action\":\"repair\",\"cause\":\"{}\"", cause.name()),
-        Action::ReplaceCompressor => {
-            "\"action\":\"replace_compressor\",\"cause\":\"weak_compressor\"".to_owned()
+    let way = |text: &mut String, action: Action| {
+        let (name, cause) = match action {
+            Action::Leave => ("leave", None),
+            Action::Test => ("test", None),
+            Action::Repair(cause) => ("repair", Some(cause)),
+            Action::ReplaceCompressor => ("replace_compressor", Some(Cause::WeakCompressor)),
+        };
+        text.push_str("{\"action\":\"");
+        text.push_str(name);
+        text.push_str("\",\"cause\":");
+        match cause {
+            Some(cause) => {
+                text.push('"');
+                text.push_str(cause.name());
+                text.push('"');
+            }
+            None => text.push_str("null"),
         }
     };
-    let ways: Vec<String> = decided
-        .alternatives
-        .iter()
-        .map(|way| {
-            let mut cost = String::new();
-            crate::answer::number(&mut cost, or_nan(way.expected_cost));
-            format!("{{{},\"expected_cost\":{cost}}}", name(way.action))
-        })
-        .collect();
-    Answer::ok()
-        .json("alternatives", &format!("[{}]", ways.join(",")))
-        .json(
-            "recommended",
-            &decided.recommended.map_or("null".to_owned(), |way| format!("{{{}}}", name(way))),
-        )
-        .end()
+    let mut ways = String::from("[");
+    for alternative in &decided.alternatives {
+        if ways.len() > 1 {
+            ways.push(',');
+        }
+        way(&mut ways, alternative.action);
+        ways.push_str(",\"expected_cost\":");
+        crate::answer::number(&mut ways, or_nan(alternative.expected_cost));
+        ways.push('}');
+    }
+    ways.push(']');
+    let mut best = String::new();
+    match decided.recommended {
+        Some(action) => {
+            way(&mut best, action);
+            best.push('}');
+        }
+        None => best.push_str("null"),
+    }
+    Answer::ok().json("alternatives", &ways).json("recommended", &best).end()
 }

@@ -133,6 +133,122 @@ describe("units", () => {
   });
 });
 
+describe("the trade's calculations", () => {
+  const near = (value, expected, tolerance) =>
+    assert.ok(Math.abs(value - expected) <= tolerance, `${value} is not ${expected}`);
+
+  it("agree with published figures", () => {
+    // NEMA MG 1: 462, 463 and 455 V are 1.09 % unbalanced; 203, 210, 212 V 2.56 %.
+    near(rimewise.unbalancePercent([462, 463, 455]), 1.09, 0.005);
+    near(rimewise.unbalancePercent([203, 210, 212]), 2.56, 0.005);
+    assert.equal(rimewise.unbalancePercent([0, 0, 0]), null);
+    assert.equal(rimewise.derating(6), null);
+    // C = I / (2 pi f V): 2652 I/V microfarad at 60 Hz, 3183 at 50 Hz.
+    near(rimewise.capacitanceUf({ current_a: 1, voltage_v: 100, hz: 60 }).value, 26.52, 0.01);
+    near(rimewise.capacitanceUf({ current_a: { value: 1, u: 0.01 }, voltage_v: 100, hz: 50 }).value, 31.83, 0.01);
+    // IEEE 112: R2/R1 = (T2 + 234.5)/(T1 + 234.5).
+    near(rimewise.windingReferred({ resistance_ohm: 2, from_c: 20, to_c: 75 }).value, (2 * 309.5) / 254.5, 1e-5);
+    // IEEE 43: halves for every 10 K.
+    near(rimewise.insulationAt40C(100, 20), 25, 1e-3);
+    near(rimewise.lockedRotorAt({ locked_rotor_a: 20, rated_v: 230, voltage_v: 207 }).value, 18, 1e-4);
+  });
+
+  it("read a rating map inside its envelope only", () => {
+    // X = C1 + C2 S + C3 D by the form of AHRI Standard 540, an invented map.
+    const map = {
+      coefficients: [1000, 20, -5, 0, 0, 0, 0, 0, 0, 0],
+      scale: "celsius",
+      envelope_c: [[-30, 25], [0, 25], [0, 55], [-30, 55]],
+    };
+    near(rimewise.rate(map, { evaporating_c: -10, condensing_c: 40 }).value, 600, 1e-3);
+    assert.throws(() => rimewise.rate(map, { evaporating_c: 20, condensing_c: 40 }), { name: "RimewiseError", field: "evaporating_c" });
+    assert.throws(() => rimewise.rate({ ...map, coefficients: [1] }, { evaporating_c: -10, condensing_c: 40 }), { field: "coefficients" });
+  });
+
+  it("judge standing pressure, hoses, weigh-ins and handling", () => {
+    const at25 = rimewise.property({ refrigerant: "R134a", temperature_c: 25 }).dew_kpa;
+    const judged = (kpa) =>
+      rimewise.standingPressure("R134a", {
+        pressure_kpa: { value: kpa, u: 5 },
+        temperature_c: { value: 25, u: 0.5 },
+      }).verdict;
+    assert.equal(judged(at25), "consistent");
+    assert.equal(judged(at25 + 120), "above_bubble");
+    assert.equal(judged(at25 - 200), "below_dew");
+    const hose = { length_m: 1.5, inner_diameter_mm: 4.8, pressure_kpa: 800, temperature_c: 20 };
+    const full = rimewise.hoseContents("R134a", hose);
+    const density = rimewise.property({ refrigerant: "R134a", pressure_kpa: 800, temperature_c: 20 }).density_kg_m3;
+    assert.equal(full.phase, "liquid");
+    near(full.mass_kg, density * Math.PI * 0.0024 ** 2 * 1.5, 1e-5);
+    const plan = rimewise.weighIn({ nameplate_kg: 0.5, left_in_hoses_kg: { value: 0.02, u: 0.005 }, scale_u_kg: 0.002 });
+    near(plan.by_scale_kg.value, 0.52, 1e-6);
+    assert.equal(rimewise.weighIn({ nameplate_kg: 0.5, residual_kg: 0.6 }).plan, "recover");
+    assert.equal(rimewise.handling("R290").flammable, true);
+    assert.equal(rimewise.handling("R407C").charge_as_liquid_only, true);
+    assert.equal(rimewise.handling("R134a").charge_as_liquid_only, false);
+  });
+
+  it("weigh ways to go on, and recommend nothing while a cost is missing", () => {
+    const { causes } = rimewise.diagnose(JSON.parse(example("tired_compressor")));
+    const repair = Object.fromEntries(causes.map((entry) => [entry.cause, 150]).filter(([name]) => !["none", "weak_compressor"].includes(name)));
+    const all = { visit: 80, test: 20, repair, compressor: 600, product_at_risk: 2000 };
+    const decided = rimewise.weigh(causes, all, 0.1);
+    assert.equal(decided.recommended.action, "replace_compressor");
+    const { product_at_risk, ...some } = all;
+    assert.equal(rimewise.weigh(causes, some, 0.1).recommended, null);
+    assert.throws(() => rimewise.weigh(causes, { repair: { low_charge: 3 } }), { field: "repair.low_charge" });
+  });
+});
+
+describe("the monitor", () => {
+  it("sees a start, a steady run and a stop in an invented stream", () => {
+    const monitor = new rimewise.Monitor({ refrigerant: "R134a", rated_load_a: 3, locked_rotor_a: 18, rated_v: 230 });
+    assert.equal(monitor.state, "unknown");
+    const seen = [];
+    for (let second = 0; second < 900; second++) {
+      const on = second >= 30 && second < 840;
+      const ran = second - 30;
+      const pushed = monitor.push({
+        time_ms: second * 1000,
+        current_a: on ? (ran < 1 ? 14 : 2.4) : 0,
+        voltage_v: 230,
+        suction_pressure_kpa: on ? 170 + 430 * Math.exp(-ran / 40) : 600,
+        discharge_pressure_kpa: on ? 1000 - 400 * Math.exp(-ran / 40) : 600,
+        evaporator_outlet_c: on ? -3 + 20 * Math.exp(-ran / 60) : 17,
+        space_c: 4,
+        ambient_c: 25,
+      });
+      seen.push(...pushed.events.map((event) => event.event));
+      if (second === 800) {
+        assert.equal(monitor.state, "steady");
+        const averaged = monitor.readings();
+        assert.ok(Math.abs(averaged.readings.suction_pressure_kpa - 170) < 1);
+        assert.ok(averaged.noise.suction_pressure_kpa >= 0);
+        const report = rimewise.diagnose({ system: { refrigerant: "R134a", duty: "cooler" }, readings: averaged.readings });
+        assert.equal(report.status, "ok");
+        assert.ok(monitor.sinceMs > 700_000);
+      }
+    }
+    for (const event of ["start", "steady", "stop"]) assert.ok(seen.includes(event), `${event} in ${seen.join(" ")}`);
+    assert.ok(monitor.found().start_current_a > 10);
+    monitor.free();
+  });
+
+  it("names what it cannot use and never guesses", () => {
+    const monitor = new rimewise.Monitor();
+    const odd = monitor.push({ time_ms: 0, suction_pressure_kpa: Number.NaN, space_c: 3 });
+    assert.deepEqual([odd.unusable, odd.problem], [["suction_pressure_kpa"], "some_unusable"]);
+    assert.equal(monitor.push({ time_ms: 0, space_c: 3 }).problem, "repeated_time");
+    assert.equal(monitor.push({ time_ms: 1000 }).problem, "nothing_measured");
+    assert.throws(() => monitor.push({ time_ms: 2000, suction_kpa: 1 }), { name: "RimewiseError", field: "suction_kpa" });
+    assert.throws(() => monitor.push({ time_ms: -1 }), { field: "time_ms" });
+    assert.throws(() => monitor.push({ time_ms: 2000, space_c: "cold" }), { field: "space_c" });
+    assert.throws(() => new rimewise.Monitor({ rated_load_a: -1 }), { name: "RimewiseError", field: "rated_load_a" });
+    assert.throws(() => new rimewise.Monitor({ refrigerant: "R9999" }), { field: "refrigerant" });
+    assert.throws(() => new rimewise.Monitor({ rated_amps: 3 }), { field: "rated_amps" });
+  });
+});
+
 describe("errors", () => {
   const refused = (visit, field) =>
     assert.throws(
@@ -160,9 +276,9 @@ describe("the package", () => {
 
   it("holds only what a consumer needs", () => {
     const files = pack.files.map((file) => file.path).sort();
-    const allowed = /^(package\.json|README\.md|LICENSE-(MIT|APACHE)|index\.js|index\.d\.ts|types\.d\.ts|glue\/rimewise(_bg)?\.(js|d\.ts|wasm))$/;
+    const allowed = /^(package\.json|README\.md|LICENSE-(MIT|APACHE)|(index|boundary|monitor|trade)\.(js|d\.ts)|types\.d\.ts|unpack\.js|glue\/(rimewise\.js|rimewise\.module))$/;
     assert.deepEqual(files.filter((file) => !allowed.test(file)), []);
-    for (const needed of ["README.md", "LICENSE-MIT", "LICENSE-APACHE", "index.js", "index.d.ts", "glue/rimewise_bg.wasm"]) {
+    for (const needed of ["README.md", "LICENSE-MIT", "LICENSE-APACHE", "index.js", "index.d.ts", "glue/rimewise.module"]) {
       assert.ok(files.includes(needed), needed);
     }
     const manifest = JSON.parse(readFileSync(join(WASM, "pkg/package.json"), "utf8"));
@@ -199,14 +315,21 @@ describe("the package", () => {
     assert.match(run("node", [file], WASM), /^RimewiseError call `await init\(\)` before anything else\nok\n$/);
   });
 
-  it("takes its module from bytes, too", () => {
+  it("takes its module from bytes, packed and unpacked", async () => {
     const file = join(temporary("bytes"), "bytes.mjs");
     const entry = JSON.stringify(join(WASM, "node_modules/rimewise/index.js"));
-    const bytes = JSON.stringify(join(WASM, "node_modules/rimewise/glue/rimewise_bg.wasm"));
-    writeFileSync(
-      file,
-      `import { readFileSync } from "node:fs";\nimport { diagnose, init } from ${entry};\nawait init(readFileSync(${bytes}));\nconsole.log(diagnose({}).status);\n`,
-    );
-    assert.equal(run("node", [file], WASM), "ok\n");
+    const packed = join(WASM, "node_modules/rimewise/glue/rimewise.module");
+    const { unpack } = await import(join(WASM, "node_modules/rimewise/unpack.js"));
+    const plain = Buffer.from(unpack(readFileSync(packed)));
+    assert.ok(plain.equals(readFileSync(join(WASM, "js/glue/rimewise_bg.wasm"))), "unpacked to the byte");
+    const unpacked = join(WASM, "tests/out/plain.wasm");
+    writeFileSync(unpacked, plain);
+    for (const bytes of [packed, unpacked]) {
+      writeFileSync(
+        file,
+        `import { readFileSync } from "node:fs";\nimport { diagnose, init } from ${entry};\nawait init(readFileSync(${JSON.stringify(bytes)}));\nconsole.log(diagnose({}).status);\n`,
+      );
+      assert.equal(run("node", [file], WASM), "ok\n");
+    }
   });
 });

@@ -368,7 +368,15 @@ fn generate() -> String {
     input(&mut out, &source, "Observations", &[], &[]);
     input(&mut out, &source, "Uncertainty", &[], &[]);
     input(&mut out, &source, "Visit", &[], &["record"]);
-    input_named(&mut out, &source, "Sample", "SampleNumbers", &[], &["time_ms"]);
+let sample = source.table("Sample");
+    jsdoc(&mut out, "", &sample.doc);
+    let names: Vec<String> = sample
+        .members
+        .iter()
+        .filter(|member| member.name != "time_ms")
+        .map(|member| format!("  | \"{}\"\n", member.name))
+        .collect();
+    let _ = writeln!(out, "export type SampleNumbers = Pick<\n  Readings,\n{}>;\n", names.concat());
     let refrigerant = ("refrigerant", "string", "The refrigerant, without which superheat is not known.");
     input_named(&mut out, &source, "Settings", "MonitorSettings", &[refrigerant], &[]);
 

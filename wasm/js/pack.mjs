@@ -1,0 +1,51 @@
+// Packs a module: pack.mjs IN OUT. What `unpack.ts` undoes: the refrigerant tables, which are alike in their layout and
+// dense in their numbers, are taken out and written column by column; then all of it is packed by LZMA.
+import { execFileSync } from "node:child_process";
+import { readFileSync, rmSync, writeFileSync } from "node:fs";
+
+const [from, to] = process.argv.slice(2);
+const module = readFileSync(from);
+
+/** Bytes of the fixed part of a table and of one piece of its curves; another layout only packs less well. */
+const FIXED = 416;
+const PIECE = 16;
+
+const tables = [];
+for (let at = module.indexOf("RMWT"); at >= 0; at = module.indexOf("RMWT", at + 4)) {
+  const length = module.readUInt16LE(at + 6);
+  const pieces = module.readUInt16LE(at + 16) + module.readUInt16LE(at + 18);
+  const last = tables.at(-1);
+  const apart = last === undefined || at >= last.at + last.length;
+  if (apart && length >= FIXED + PIECE * pieces && at + length <= module.length) tables.push({ at, length, pieces });
+}
+
+const columns = [];
+for (let byte = 0; byte < FIXED; byte++) for (const table of tables) columns.push(module[table.at + byte]);
+for (let byte = 0; byte < PIECE; byte++) {
+  for (const table of tables) {
+    for (let piece = 0; piece < table.pieces; piece++) columns.push(module[table.at + FIXED + PIECE * piece + byte]);
+  }
+}
+for (const table of tables) {
+  for (let byte = FIXED + PIECE * table.pieces; byte < table.length; byte++) columns.push(module[table.at + byte]);
+}
+
+const places = Buffer.alloc(12 * tables.length);
+tables.forEach((table, n) => {
+  places.writeUInt32LE(table.at, 12 * n);
+  places.writeUInt32LE(table.length, 12 * n + 4);
+  places.writeUInt32LE(table.pieces, 12 * n + 8);
+});
+const rest = Buffer.from(module);
+for (const table of tables) rest.fill(0, table.at, table.at + table.length);
+const end = Buffer.alloc(16);
+[module.length, tables.length, FIXED, PIECE].forEach((number, n) => end.writeUInt32LE(number, 4 * n));
+const all = Buffer.concat([rest, Buffer.from(columns), places, end]);
+
+const file = `${to}.plain`;
+writeFileSync(file, all);
+const packed = execFileSync("xz", ["--format=lzma", "-9e", "--stdout", file], { maxBuffer: 1 << 26 });
+rmSync(file);
+// The packer leaves the size open and ends with a mark; the reader wants to know the size beforehand.
+packed.writeBigUInt64LE(BigInt(all.length), 5);
+writeFileSync(to, packed);

@@ -16,7 +16,11 @@ pub(crate) unsafe trait Sized4: Copy {
 /// Checks a size that a caller stated for a struct.
 fn known_size<T: Sized4>(size: u32) -> Result<usize, Status> {
     let full = size_of::<T>() as u32;
-    if size >= T::FIRST && size <= full && size % 4 == 0 { Ok(size as usize) } else { Err(Status::WrongSize) }
+    if size >= T::FIRST && size <= full && size.is_multiple_of(4) {
+        Ok(size as usize)
+    } else {
+        Err(Status::WrongSize)
+    }
 }
 
 /// Reads a struct; what a caller of an older release does not have stays as in `blank`.

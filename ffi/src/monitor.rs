@@ -201,10 +201,10 @@ pub unsafe extern "C" fn rimewise_monitor_start(
     }
     // SAFETY: the contract of the header.
     unsafe {
-        if !invalid.is_null() {
-            if let Err(status) = writable(invalid) {
-                return status;
-            }
+        if !invalid.is_null()
+            && let Err(status) = writable(invalid)
+        {
+            return status;
         }
         let settings = match read_or(settings, NO_SETTINGS) {
             Ok(settings) => settings,

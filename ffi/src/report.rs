@@ -163,8 +163,8 @@ impl From<&Finding> for RimewiseFinding {
         Self {
             finding: found.finding.code(),
             unit: unit_code(found.unit),
-            valid: u32::from(found.value.is_some()) * RIMEWISE_FINDING_VALUE
-                | u32::from(found.limit.is_some()) * RIMEWISE_FINDING_LIMIT,
+            valid: (u32::from(found.value.is_some()) * RIMEWISE_FINDING_VALUE)
+                | (u32::from(found.limit.is_some()) * RIMEWISE_FINDING_LIMIT),
             value: found.value.unwrap_or(0.0),
             limit: found.limit.unwrap_or(0.0),
         }

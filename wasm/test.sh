@@ -3,9 +3,12 @@
 set -euo pipefail
 cd "$(dirname "$0")"
 
-./build.sh
-
 say() { printf 'wasm: %s\n' "$*"; }
+
+say "building the Rust examples that the answers are held against"
+cargo build -q --release -p rimewise --examples
+
+./build.sh
 
 say "checking that the committed types are those of the Rust source"
 cargo test -q -p rimewise-wasm --test types
@@ -25,8 +28,5 @@ if [ ! -x "$chromium" ]; then
     apt-get -o DPkg::Lock::Timeout=600 install -y --no-remove --no-install-recommends chromium fonts-dejavu-core > /dev/null
   }
 fi
-
-say "building the Rust examples that the answers are held against"
-cargo build -q --release -p rimewise --examples
 
 node --test --test-concurrency=1 --test-reporter=spec tests/*.test.mjs

@@ -8,6 +8,7 @@ import type {
   Readings,
   SampleNumbers,
   SampleProblem,
+  Uncertainty,
 } from "./types.js";
 
 /** One sample: a time and whatever was measured at it, under the names of the readings. */
@@ -36,6 +37,16 @@ export interface Pushed {
   unusable: (keyof SampleNumbers)[];
   /** Why the sample could not be used, whole or in part. */
   problem: SampleProblem | null;
+}
+
+/** Averaged readings, ready for a visit. */
+export interface SteadyReadings {
+  /** The averages, with the results of the tests seen in the stream. */
+  readings: Readings;
+  /** The standard uncertainty that noise alone leaves in each average. */
+  noise: SampleNumbers;
+  /** What to state as the visit's uncertainty: that of usual instruments and the noise that is left. */
+  uncertainty: Uncertainty;
 }
 
 /**
@@ -103,13 +114,12 @@ export class Monitor {
     return answer<{ readings: Readings }>(this.#watch.found()).readings;
   }
 
-  /**
-   * The averaged readings, ready for a visit, while the machine is steady or pulls down smoothly, with the standard
-   * uncertainty that noise leaves in each; null in every other state.
-   */
-  readings(): { readings: Readings; noise: SampleNumbers } | null {
-    const got = answer<{ readings: Readings | null; noise: SampleNumbers | null }>(this.#watch.readings());
-    return got.readings === null || got.noise === null ? null : { readings: got.readings, noise: got.noise };
+  /** The averaged readings while the machine is steady or pulls down smoothly; null in every other state. */
+  readings(): SteadyReadings | null {
+    const { readings, noise, uncertainty } = answer<{ readings: Readings | null } & Omit<SteadyReadings, "readings">>(
+      this.#watch.readings(),
+    );
+    return readings === null ? null : { readings, noise, uncertainty };
   }
 
   /** Gives its memory back. */

@@ -3,7 +3,7 @@
 use crate::answer::{Answer, number};
 use rimewise::field::Field;
 use rimewise::monitor::{self, Sample, Settings};
-use rimewise::readings::{PumpDownValve, Readings};
+use rimewise::readings::{PumpDownValve, Readings, Uncertainty};
 use rimewise::refrigerant::{Refrigerant, find};
 use std::fmt::Write;
 use wasm_bindgen::prelude::wasm_bindgen;
@@ -167,13 +167,17 @@ impl Watch {
         Answer::ok().json("readings", &readings(&self.monitor.found())).end()
     }
 
-    /// Gives the averaged readings with the noise left in each, both null while there are none.
+    /// Gives the averaged readings with the noise left in each and their uncertainty; null while there are none.
     pub fn readings(&self) -> String {
         match self.monitor.readings() {
-            None => Answer::ok().json("readings", "null").json("noise", "null"),
-            Some(steady) => Answer::ok()
-                .json("readings", &readings(&steady.readings))
-                .json("noise", &numbers(Sample::FIELDS, &steady.noise)),
+            None => Answer::ok().json("readings", "null"),
+            Some(steady) => {
+                let uncertainty = steady.uncertainty(&Uncertainty::default());
+                Answer::ok()
+                    .json("readings", &readings(&steady.readings))
+                    .json("noise", &numbers(Sample::FIELDS, &steady.noise))
+                    .json("uncertainty", &numbers(Uncertainty::FIELDS, &uncertainty.numbers()))
+            }
         }
         .end()
     }

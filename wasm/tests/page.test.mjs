@@ -265,6 +265,61 @@ describe("keeping", () => {
   });
 });
 
+describe("a recording", () => {
+  const streams = join(WASM, "../core/examples/data");
+
+  for (const name of ["liquid_on_start", "locked_rotor", "pump_down"]) {
+    it(`${name}: the page sees the events that the Rust example sees`, async () => {
+      await page.click("#stream-box > summary");
+      await page.click(`[data-stream="${name}"]`);
+      await page.waitForSelector("#stream-shown:not([hidden])");
+      await page.click("#stream-all");
+      const seen = await page.$$eval("#stream-events [data-event]", (all) => all.map((one) => one.dataset.event));
+      const told = rust("watch", readFileSync(join(streams, `${name}.csv`), "utf8"), "--json")
+        .map((line) => JSON.parse(line))
+        .filter((line) => "event" in line)
+        .map((line) => line.event);
+      assert.deepEqual(seen, told);
+      assert.ok(seen.length > 0);
+      assert.equal(await page.locator("#stream-plots canvas").count(), 3);
+      assert.deepEqual(faults, []);
+    });
+  }
+
+  it("plays, and gives its averages to the visit", async () => {
+    await page.click("#stream-box > summary");
+    await page.click('[data-stream="liquid_on_start"]');
+    await page.waitForSelector("#stream-shown:not([hidden])");
+    await page.click("#stream-play");
+    await page.waitForFunction(() => Number(document.getElementById("stream-time").textContent) > 20);
+    await page.click("#stream-play");
+    const paused = await page.textContent("#stream-time");
+    await page.waitForTimeout(200);
+    assert.equal(await page.textContent("#stream-time"), paused);
+    await page.click("#stream-all");
+    await page.click("#stream-use");
+    const visit = await saved("#save");
+    assert.equal(visit.system.refrigerant, "R290");
+    assert.ok(visit.readings.suction_pressure_kpa > 0);
+    assert.deepEqual(await saved("#save-report"), diagnose(visit));
+  });
+
+  it("says which line cannot be read", async () => {
+    await page.click("#stream-box > summary");
+    for (const [text, why] of [
+      ["time_s,space_c\n0,cold\n", /line 2: space_c: cold is not a number/],
+      ["space_c\n3\n", /no column time_s/],
+      ["time_s,spice_c\n0,3\n", /spice_c is neither/],
+      ["", /holds no samples/],
+    ]) {
+      await page.setInputFiles("#stream-file", { name: "x.csv", mimeType: "text/csv", buffer: Buffer.from(text) });
+      await page.waitForFunction(() => document.getElementById("stream-said").textContent !== "");
+      assert.match(await page.textContent("#stream-said"), why);
+      await page.evaluate(() => (document.getElementById("stream-said").textContent = ""));
+    }
+  });
+});
+
 describe("printing", () => {
   it("shows the report and nothing to press", async () => {
     await open("dirty_condenser");

@@ -9,6 +9,7 @@ import { DISCLAIMER, textReport } from "./report.js";
 import { emptyState, fromVisit, keep, kept, toVisit, type State } from "./state.js";
 import { altitudeM, parseNumber, scaleFor, type Units } from "./units.js";
 import { FIELDS } from "./fields.js";
+import { wireStream } from "./stream.js";
 import { showFault, showReport } from "./view.js";
 import "./style.css";
 
@@ -249,6 +250,10 @@ function wire(): void {
     root.dataset["theme"] = dark ? "light" : "dark";
     draw(byId("diagram"), drawn, units);
   });
+  wireStream(
+    () => units,
+    (visit) => replace(adopt(visit), "The averages of the recording are in the visit."),
+  );
   addEventListener("beforeprint", () => draw(byId("diagram"), drawn, units, true));
   addEventListener("afterprint", () => draw(byId("diagram"), drawn, units));
   addEventListener("resize", () => draw(byId("diagram"), drawn, units));

@@ -259,7 +259,14 @@ export function findingText(finding: Report["electrical"][number]): string {
   return [value, limit].filter((text) => text !== "").join(", ");
 }
 
-const GOOD = new Set(["windings_good", "run_capacitor_good", "start_capacitor_good", "current_normal"]);
+const GOOD = new Set([
+  "windings_good",
+  "run_capacitor_good",
+  "start_capacitor_good",
+  "current_normal",
+  "insulation_good",
+  "start_current_usual",
+]);
 
 function showElectrical(report: Report): void {
   byId("electrical").replaceChildren(

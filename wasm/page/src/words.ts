@@ -1,5 +1,14 @@
 /** The page's words for every name of the contract. The record types make a missing name a compile error. */
-import type { Cause, CautionCode, Effort, FindingKind, Measurement, Step } from "rimewise";
+import type {
+  Cause,
+  CautionCode,
+  Effort,
+  FindingKind,
+  Measurement,
+  MonitorEventKind,
+  MonitorState,
+  Step,
+} from "rimewise";
 
 export const CAUSE: Record<Cause, string> = {
   none: "No fault that costs 5 % or more",
@@ -116,6 +125,14 @@ export const FINDING: Record<FindingKind, string> = {
   current_below_expected: "Current below what the pressures ask for",
   current_normal: "Current is what the pressures ask for",
   locked_rotor: "Current stays near locked rotor",
+  high_resistance_connection: "A winding reads too high for any temperature, as a poor connection does",
+  current_unbalance: "Line currents differ too much",
+  insulation_good: "Insulation to the frame is good",
+  insulation_doubtful: "Insulation is between the limits: warm, dry, measure again before anything is condemned",
+  terminals_ambiguous: "Start and run are too close for this meter to tell apart",
+  start_current_usual: "Start current is that of any start",
+  start_current_low: "Start current is far below locked rotor: a clamp too slow, or a poor connection",
+  start_current_high: "Start current is above locked rotor: shorted turns, or another motor’s plate",
 };
 
 export const CAUTION: Record<CautionCode, string> = {
@@ -143,6 +160,46 @@ export const STEP: Record<Step, string> = {
   pump_down: "Pump-down test",
   charging: "Adding or removing refrigerant",
   opens_system: "Opening the circuit",
+};
+
+export const STATE: Record<MonitorState, string> = {
+  unknown: "not enough seen yet",
+  off: "off",
+  starting: "starting",
+  pulling_down: "pulling down",
+  steady: "steady",
+  unsteady: "running, not settled",
+  pumping_down: "pumping down",
+  holding: "holding after the pump-down",
+  defrost: "defrosting",
+  stopped: "stopped by its overload, or failed to start",
+};
+
+export const EVENT: Record<MonitorEventKind, string> = {
+  start: "Compressor started",
+  stop: "Compressor stopped",
+  inrush: "Start current came down to running",
+  failed_start: "The motor did not come up",
+  overload_cycling: "The overload opens and closes again and again",
+  start_gear_stays_in: "Start winding or start capacitor stays in",
+  migration_likely: "Long stop with a cold compressor: refrigerant has probably moved into its oil",
+  liquid_on_start: "Liquid on start, and it cleared",
+  stays_high: "Current above the plate and staying there",
+  clean_start: "Clean start",
+  start_not_told: "Unusual start; what was measured does not tell in which way",
+  pulling_down: "Pulling down",
+  steady: "Steady",
+  hunting: "The valve hunts",
+  pump_down: "Pump-down began",
+  pump_down_lowest: "Pump-down ended",
+  pump_down_rise: "Rise after the pump-down measured",
+  short_cycling: "Short runs one after the other",
+  equalized: "Pressures are equal",
+  standing_pressure: "Standing pressure came to rest",
+  current_rises: "Current rises while both pressures fall",
+  defrost_begins: "Defrost began",
+  defrost_ends: "Defrost ended",
+  gap: "Samples were missing",
 };
 
 /** The name of a measurement, or the name itself where the page is older than the module. */

@@ -83,6 +83,23 @@ fn difference(a: Option<Estimate>, b: Option<Estimate>) -> Option<Estimate> {
 }
 
 impl Cycle {
+    /// Nothing known.
+    pub const NONE: Self = Self {
+        suction_saturation_c: None,
+        evaporator_saturation_c: None,
+        condensing_c: None,
+        superheat_k: None,
+        compressor_superheat_k: None,
+        subcooling_k: None,
+        pressure_ratio: None,
+        evaporator_td_k: None,
+        condenser_td_k: None,
+        discharge_superheat_k: None,
+        drier_drop_k: None,
+        supply_air_drop_k: None,
+        exhaust_air_rise_k: None,
+    };
+
     /// Computes what the readings say; without a refrigerant only what needs no saturation.
     pub fn from_readings(
         refrigerant: Option<&Refrigerant<'_>>,

@@ -1,25 +1,35 @@
 //! What this machine would show if it were healthy, here and now, with everything that is not known of it.
 
+use crate::diagnosis::Today;
+use crate::diagnosis::posterior::Judge;
+use crate::diagnosis::student::Factor;
 use crate::diagnosis::symptom::{self, CHANNELS, DISCREPANCY, Matrix, Measured, Vector};
 use crate::estimate::Estimate;
 use crate::machine::nuisance::{Deviation, Nuisance};
 use crate::machine::{Fault, Fluid, Jacobian, Machine, Nominal, Run, Unknowns, jacobian, solve};
-use crate::readings::{Readings, Uncertainty};
+use crate::readings::Readings;
 use crate::report::Expected;
 use crate::system::System;
 
-/// The healthy machine here and now.
+/// A machine in balance on one day, and what it shows.
 #[derive(Clone, Copy, Debug)]
-pub(crate) struct Expectation {
+pub(crate) struct Balance {
     pub(crate) machine: Machine,
     pub(crate) at: Unknowns,
     pub(crate) run: Run,
-    /// What it shows, channel by channel.
+    pub(crate) jacobian: Jacobian,
+    shown: Vector,
+}
+
+/// The healthy machine here and now.
+#[derive(Clone, Debug)]
+pub(crate) struct Expectation {
+    /// The nominal machine's balance.
+    pub(crate) balance: Balance,
+    /// What it shows, channel by channel, with what its record taught.
     pub(crate) mean: Vector,
     /// What is not known of it, without the instruments' part.
     pub(crate) covariance: Matrix,
-    /// What is not known of its capacity and COP plays no part in the readings and is not kept.
-    pub(crate) jacobian: Jacobian,
 }
 
 /// The share of the model's own discrepancy that two days of the same machine have in common.
@@ -27,28 +37,20 @@ pub(crate) struct Expectation {
 /// Judged: the model is wrong about one machine in mostly the same way from day to day.
 const SHARED: f32 = 0.7;
 
-impl Expectation {
+impl Balance {
+    const NEW: Self = Self {
+        machine: Machine::NEW,
+        at: [0.0; 4],
+        run: Run::NEW,
+        jacobian: [[0.0; 4]; 4],
+        shown: [0.0; CHANNELS],
+    };
+
     /// Solves the healthy machine; `None` where the model has no balance here.
-    pub(crate) fn new(fluid: Fluid<'_>, nominal: &Nominal) -> Option<Self> {
+    fn new(fluid: Fluid<'_>, nominal: &Nominal) -> Option<Self> {
         let machine = Machine::new(fluid, nominal, Deviation::NONE)?;
         let (at, run, jacobian) = start(fluid, &machine)?;
-        let mut all = Self {
-            machine,
-            at,
-            run,
-            mean: symptom::predicted(fluid, &run),
-            covariance: [[0.0; CHANNELS]; CHANNELS],
-            jacobian,
-        };
-        for which in 0..Nuisance::COUNT {
-            if let Some(shift) = all.direction(fluid, nominal, which) {
-                add_outer(&mut all.covariance, &shift, &shift, 1.0);
-            }
-        }
-        for (direction, sd) in &DISCREPANCY {
-            add_outer(&mut all.covariance, direction, direction, sd * sd);
-        }
-        Some(all)
+        Some(Self { machine, at, run, jacobian, shown: symptom::predicted(fluid, &run) })
     }
 
     /// How one standard deviation of one unknown direction moves the channels (one Newton step).
@@ -63,8 +65,8 @@ impl Expectation {
             }
             let moved = symptom::predicted(fluid, &other.run(fluid, Fault::NONE, &x)?);
             let mut shift = [0.0; CHANNELS];
-            for ((shift, moved), mean) in shift.iter_mut().zip(moved).zip(self.mean) {
-                *shift = (moved - mean) / by;
+            for ((shift, moved), shown) in shift.iter_mut().zip(moved).zip(self.shown) {
+                *shift = (moved - shown) / by;
             }
             shift.iter().all(|s| s.is_finite()).then_some(shift)
         };
@@ -72,89 +74,80 @@ impl Expectation {
         let first = if which == Nuisance::ValveOversize as usize { -1.0 } else { 1.0 };
         attempt(first).or_else(|| attempt(-first)).or_else(|| attempt(0.3 * first))
     }
+}
+
+impl Expectation {
+    pub(crate) const NEW: Self =
+        Self { balance: Balance::NEW, mean: [0.0; CHANNELS], covariance: [[0.0; CHANNELS]; CHANNELS] };
+
+    /// Solves the healthy machine; `None` where the model has no balance here.
+    pub(crate) fn set(&mut self, fluid: Fluid<'_>, nominal: &Nominal) -> Option<()> {
+        self.balance = Balance::new(fluid, nominal)?;
+        self.mean = self.balance.shown;
+        self.covariance = [[0.0; CHANNELS]; CHANNELS];
+        for which in 0..Nuisance::COUNT {
+            if let Some(shift) = self.balance.direction(fluid, nominal, which) {
+                add_outer(&mut self.covariance, &shift, &shift, 1.0);
+            }
+        }
+        for (direction, sd) in &DISCREPANCY {
+            add_outer(&mut self.covariance, direction, direction, sd * sd);
+        }
+        Some(())
+    }
 
     /// Learns from readings of this same machine when it was good.
     ///
     /// The record's deviation from what the nominal machine should have shown on its day is carried to today
     /// through the directions that both days share (conditioning of a joint normal distribution). Gives false
-    /// where the record says too little to be used.
-    pub(crate) fn learn(
-        &mut self,
-        fluid: Fluid<'_>,
-        system: &System,
-        record: &[Readings],
-        u: &Uncertainty,
-        today: &Nominal,
-    ) -> bool {
-        let Some(day) = nearest(record, today) else { return false };
-        let Some(nominal) = Nominal::new(fluid, system, day, u) else { return false };
-        let Some(machine) = Machine::new(fluid, &nominal, Deviation::NONE) else { return false };
-        let Some((at, run, jacobian)) = start(fluid, &machine) else { return false };
-        let then = Self {
-            machine,
-            at,
-            run,
-            mean: symptom::predicted(fluid, &run),
-            covariance: [[0.0; CHANNELS]; CHANNELS],
-            jacobian,
-        };
-        let measured = Measured::new(fluid, &nominal, system, day, u);
-        if measured.given.iter().filter(|g| **g).count() < 2 {
-            return false;
-        }
-        let mut own = [[0.0; CHANNELS]; CHANNELS];
-        let mut cross = [[0.0; CHANNELS]; CHANNELS];
+    /// where the record says too little to be used. The judge and the factors are scratch.
+    pub(crate) fn learn(&mut self, today: &Today<'_>, judge: &mut Judge, scratch: &mut [Factor; 2]) -> bool {
+        let (fluid, visit) = (today.fluid, today.visit);
+        let Some(day) = nearest(visit.record, &today.nominal) else { return false };
+        let Some(nominal) = Nominal::new(fluid, &visit.system, day, &visit.uncertainty) else { return false };
+        let Some(then) = Balance::new(fluid, &nominal) else { return false };
+        let measured = Measured::new(fluid, &nominal, &visit.system, day, &visit.uncertainty);
+        let [factor, spare] = scratch;
+        let (own, cross) = (&mut factor.matrix, &mut spare.matrix);
+        (*own, *cross) = ([[0.0; CHANNELS]; CHANNELS], [[0.0; CHANNELS]; CHANNELS]);
         for which in 0..Nuisance::COUNT {
             let Some(shift_then) = then.direction(fluid, &nominal, which) else { continue };
-            add_outer(&mut own, &shift_then, &shift_then, 1.0);
+            add_outer(own, &shift_then, &shift_then, 1.0);
             let of_the_day = [Nuisance::Space, Nuisance::Ambient, Nuisance::Voltage];
             if of_the_day.iter().any(|n| *n as usize == which) {
                 continue;
             }
-            if let Some(shift_now) = self.direction(fluid, today, which) {
-                add_outer(&mut cross, &shift_now, &shift_then, 1.0);
+            if let Some(shift_now) = self.balance.direction(fluid, &today.nominal, which) {
+                add_outer(cross, &shift_now, &shift_then, 1.0);
             }
         }
         for (direction, sd) in &DISCREPANCY {
-            add_outer(&mut own, direction, direction, sd * sd);
-            add_outer(&mut cross, direction, direction, SHARED * sd * sd);
+            add_outer(own, direction, direction, sd * sd);
+            add_outer(cross, direction, direction, SHARED * sd * sd);
         }
-        let mut off = [0.0; CHANNELS];
-        for i in 0..CHANNELS {
-            if measured.given[i] {
-                own[i][i] += measured.variance[i];
-                off[i] = measured.value[i] - then.mean[i];
-            } else {
-                for j in 0..CHANNELS {
-                    own[i][j] = 0.0;
-                    own[j][i] = 0.0;
-                    cross[j][i] = 0.0;
-                }
-                own[i][i] = 1.0;
-            }
+        judge.set(&then.shown, own, &measured, None);
+        if judge.size() < 2 {
+            return false;
         }
-        let Some(factor) = crate::diagnosis::student::Factor::new(&own) else { return false };
         // mean += C_tr C_rr^-1 off; covariance -= C_tr C_rr^-1 C_rt, both through the triangular factor.
-        let whitened_off = factor.whiten(&off);
-        let mut whitened = [[0.0; CHANNELS]; CHANNELS];
-        for (row, cross) in whitened.iter_mut().zip(&cross) {
-            *row = factor.whiten(cross);
+        let Some(off) = judge.whiten(factor, &[0.0; CHANNELS]) else { return false };
+        let whitened = &mut spare.matrix;
+        for row in whitened.iter_mut() {
+            *row = factor.whiten(&judge.packed(row));
         }
         for i in 0..CHANNELS {
-            self.mean[i] += dot(&whitened[i], &whitened_off);
+            self.mean[i] += dot(&whitened[i], &off);
             for j in 0..CHANNELS {
                 self.covariance[i][j] -= dot(&whitened[i], &whitened[j]);
             }
-        }
-        // The record's own independent part stays with today.
-        for i in 0..CHANNELS {
+            // Rounding must not leave a variance that no machine has.
             self.covariance[i][i] = self.covariance[i][i].max(0.04);
         }
         true
     }
 
     /// What to print beside the readings.
-    pub(crate) fn expected(&self, fluid: Fluid<'_>, system: &System) -> Expected {
+    pub(crate) fn expect(&self, fluid: Fluid<'_>, system: &System, out: &mut Expected) {
         use crate::diagnosis::symptom::*;
         let mean = &self.mean;
         let sum = |parts: &[(usize, f32)]| {
@@ -187,7 +180,7 @@ impl Expectation {
             Estimate::new(value, value * libm::sqrtf(ul * ul + uh * uh))
         };
         // The bubble point stands half the glide below the mean condensing temperature.
-        let half_glide = self.run.condensing_k - self.run.bubble_k;
+        let half_glide = self.balance.run.condensing_k - self.balance.run.bubble_k;
         let subcooling = sum(&[(DISCHARGE_PRESSURE, 1.0), (LIQUID_LINE, -1.0)])
             .and_then(|e| Estimate::new(e.value - half_glide, e.u));
         let current = || {
@@ -196,7 +189,7 @@ impl Expectation {
             let amps = rated * libm::expf(e.value / 100.0);
             Estimate::new(amps, amps * e.u / 100.0)
         };
-        Expected {
+        *out = Expected {
             suction_saturation_c: celsius(SUCTION_PRESSURE),
             condensing_c: celsius(DISCHARGE_PRESSURE),
             suction_pressure_kpa: low,
@@ -214,7 +207,7 @@ impl Expectation {
             condenser_exhaust_c: celsius(CONDENSER_EXHAUST),
             current_a: current(),
             pump_down_kpa: None,
-        }
+        };
     }
 }
 

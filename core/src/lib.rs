@@ -28,8 +28,9 @@ pub mod refrigerant;
 pub mod report;
 pub mod system;
 
-pub use answer::diagnose;
+pub use answer::{diagnose, diagnose_in};
 pub use check::check;
+pub use diagnosis::Workspace;
 pub use invalid::Invalid;
 pub use readings::{Observations, Readings, Uncertainty, Visit};
 pub use refrigerant::Refrigerant;

@@ -158,6 +158,27 @@ pub struct Report {
 }
 
 impl Expected {
+    /// Nothing expected.
+    pub const NONE: Self = Self {
+        suction_saturation_c: None,
+        condensing_c: None,
+        suction_pressure_kpa: None,
+        discharge_pressure_kpa: None,
+        superheat_k: None,
+        compressor_superheat_k: None,
+        subcooling_k: None,
+        pressure_ratio: None,
+        evaporator_outlet_c: None,
+        suction_line_c: None,
+        discharge_line_c: None,
+        liquid_line_c: None,
+        drier_outlet_c: None,
+        supply_air_c: None,
+        condenser_exhaust_c: None,
+        current_a: None,
+        pump_down_kpa: None,
+    };
+
     /// Every quantity with its name, in the order of the report.
     pub fn quantities(&self) -> [(Measurement, Option<Estimate>); 17] {
         [
@@ -179,5 +200,66 @@ impl Expected {
             (Measurement::Current, self.current_a),
             (Measurement::PumpDown, self.pump_down_kpa),
         ]
+    }
+}
+
+/// The prior, which stands where nothing could be weighed.
+const UNWEIGHED: [CauseProbability; Cause::COUNT] = {
+    const fn other(cause: Cause) -> CauseProbability {
+        CauseProbability { cause, probability: 0.6 / 9.0, severity: Some(0.0) }
+    }
+    [
+        CauseProbability { cause: Cause::None, probability: 0.4, severity: None },
+        other(Cause::Undercharge),
+        other(Cause::Overcharge),
+        other(Cause::LiquidLineRestriction),
+        other(Cause::MeteringUnderfeed),
+        other(Cause::FloodBack),
+        other(Cause::WeakCompressor),
+        other(Cause::CondenserAirflow),
+        other(Cause::EvaporatorAirflow),
+        other(Cause::NonCondensables),
+    ]
+};
+
+impl Report {
+    /// An empty report: nothing weighed, nothing decided.
+    pub const EMPTY: Self = Self {
+        cycle: Cycle::NONE,
+        expected: Expected::NONE,
+        causes: UNWEIGHED,
+        decided: false,
+        leading: Cause::None,
+        fits: None,
+        evidence: Vec::new(),
+        next: Vec::new(),
+        ruled_out: Vec::new(),
+        still_open: Vec::new(),
+        warnings: Vec::new(),
+        electrical: Vec::new(),
+        cautions: Vec::new(),
+    };
+
+    /// Empties the report in place.
+    pub(crate) fn clear(&mut self) {
+        self.cycle = Cycle::NONE;
+        self.expected = Expected::NONE;
+        self.causes = UNWEIGHED;
+        self.decided = false;
+        self.leading = Cause::None;
+        self.fits = None;
+        self.evidence.clear();
+        self.next.clear();
+        self.ruled_out.clear();
+        self.still_open.clear();
+        self.warnings.clear();
+        self.electrical.clear();
+        self.cautions.clear();
+    }
+
+    /// Adds a warning.
+    pub(crate) fn warn(&mut self, section: &'static str, field: &'static str, kind: WarningKind) {
+        // The list holds one of every kind.
+        let _ = self.warnings.push(Warning { section, field, kind });
     }
 }

@@ -5,7 +5,10 @@ use super::cause::Cause;
 use super::evidence::Factors;
 use super::posterior::{Judge, Sum, singles};
 use super::signature::Ladder;
-use super::symptom::CHANNELS;
+use super::student::Factor;
+use super::symptom::{
+    CHANNELS, DISCHARGE_PRESSURE, EVAPORATOR_PRESSURE, LIQUID_PRESSURE, Measured, SUCTION_PRESSURE,
+};
 use crate::expectation::Expectation;
 use crate::readings::Readings;
 use crate::report::{Warning, WarningKind};
@@ -27,38 +30,43 @@ fn pressures(readings: &mut Readings) -> [(&'static str, &mut Option<f32>); 4] {
 }
 
 /// Warns of every pressure where adding one atmosphere to all of them explains the visit far better.
+///
+/// Only where some pressure reads well below what a healthy machine shows; the judge and the factor are scratch.
 pub(crate) fn notice(
     today: &Today<'_>,
-    healthy: &Expectation,
+    work: (&Expectation, &mut Judge, &mut Factor),
     ladders: &[Ladder; Cause::COUNT - 1],
     factors: &Factors,
     warnings: &mut Vec<Warning, 16>,
 ) {
+    let (healthy, judge, factor) = work;
+    let as_measured = today.measured(&today.readings);
+    let low = [SUCTION_PRESSURE, EVAPORATOR_PRESSURE, DISCHARGE_PRESSURE, LIQUID_PRESSURE].iter().any(|c| {
+        let (c, spread) = (*c % CHANNELS, healthy.covariance[*c % CHANNELS][*c % CHANNELS]);
+        as_measured.given[c] && as_measured.value[c] < healthy.mean[c] - 1.5 * libm::sqrtf(spread.max(0.1))
+    });
+    if !low {
+        return;
+    }
     let mut added = today.readings;
-    let mut any = false;
     for (_, pressure) in pressures(&mut added) {
         if let Some(kpa) = pressure {
             *kpa += ATMOSPHERE_KPA;
-            any = true;
         }
     }
-    if !any {
-        return;
-    }
-    let sense = |readings: &Readings| {
-        let measured = today.measured(readings);
-        let judge = Judge::new(&healthy.mean, &healthy.covariance, &measured, &[true; CHANNELS]);
+    let mut sense = |measured: &Measured| {
+        judge.set(&healthy.mean, &healthy.covariance, measured, None);
         let mut sum = Sum::new();
         singles(ladders, |hypothesis| {
-            if let Some(likelihood) = judge.likelihood(&hypothesis.shift) {
+            if let Some(ln) = judge.ln_clean(factor, &hypothesis.shift) {
                 let others: f32 = factors.ln_each(hypothesis).iter().sum();
-                sum.add(hypothesis.ln_prior + likelihood.ln_clean + others);
+                sum.add(hypothesis.ln_prior + ln + others);
             }
         });
-        (sum.ln(), judge.channels())
+        (sum.ln(), judge.size())
     };
-    let (as_read, channels) = sense(&today.readings);
-    let (as_gauge, other_channels) = sense(&added);
+    let (as_read, channels) = sense(&as_measured);
+    let (as_gauge, other_channels) = sense(&today.measured(&added));
     // Where the sum leaves the table nothing can be compared.
     if channels != other_channels || as_gauge - as_read < FAR_BETTER_NATS {
         return;

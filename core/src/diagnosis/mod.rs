@@ -9,59 +9,78 @@ mod decided;
 mod evidence;
 mod gauge;
 mod next_measurement;
-mod posterior;
+pub(crate) mod posterior;
 mod rule_out;
 mod signature;
 pub(crate) mod student;
 pub(crate) mod symptom;
 
 pub use decided::{CLEAR_AT, DECIDE_AT, FITS_AT_LEAST};
+#[cfg(test)]
+pub(crate) use signature::climb;
 
 use crate::charge::standing::Standing;
 use crate::compressor::pump_down::{Conditions, PumpDown};
 use crate::estimate::Estimate;
 use crate::expectation::Expectation;
 use crate::machine::{Fluid, Nominal};
-use crate::measurement::Measurement;
 use crate::readings::{Readings, Visit};
 use crate::refrigerant::Refrigerant;
-use crate::report::{CauseAndMeasurements, CauseProbability, Evidence, Expected, NextMeasurement};
-use crate::report::{Warning, WarningKind};
+use crate::report::{CauseProbability, Evidence, Expected, NextMeasurement, Report, Warning, WarningKind};
 use cause::Cause;
 use evidence::Factors;
 use heapless::Vec;
-use next_measurement::{CANDIDATES, information, measurement};
-use posterior::{Judge, Posterior};
+use next_measurement::{CANDIDATES, Information, Known, Predictive, measurement};
+use posterior::{Judge, KEPT, Posterior};
 use signature::Ladder;
-#[cfg(test)]
-pub(crate) use signature::ladder;
+use student::Factor;
 use symptom::{CHANNELS, Measured, READING};
 
-/// The diagnosis part of a report.
-pub(crate) struct Diagnosis {
-    pub(crate) expected: Expected,
-    pub(crate) causes: [CauseProbability; Cause::COUNT],
-    pub(crate) decided: bool,
-    pub(crate) leading: Cause,
-    pub(crate) fits: Option<f32>,
-    pub(crate) evidence: Vec<Evidence, 48>,
-    pub(crate) next: Vec<NextMeasurement, 8>,
-    pub(crate) ruled_out: Vec<CauseAndMeasurements, 10>,
-    pub(crate) still_open: Vec<CauseAndMeasurements, 10>,
+/// The memory that one diagnosis works in, so that the stack stays small; its contents mean nothing between calls.
+#[derive(Clone, Debug)]
+pub struct Workspace {
+    healthy: Expectation,
+    ladders: [Ladder; Cause::COUNT - 1],
+    judge: Judge,
+    factors: [Factor; 2],
+    posterior: Posterior,
+    predictive: [Predictive; CHANNELS],
+    information: [Information; CANDIDATES],
+}
+
+impl Workspace {
+    /// Makes an empty workspace.
+    pub const fn new() -> Self {
+        Self {
+            healthy: Expectation::NEW,
+            ladders: [const { Ladder::new() }; Cause::COUNT - 1],
+            judge: Judge::NEW,
+            factors: [Factor::NEW; 2],
+            posterior: Posterior::NEW,
+            predictive: [[(0.0, 1.0); KEPT]; CHANNELS],
+            information: [Information::NONE; CANDIDATES],
+        }
+    }
+}
+
+impl Default for Workspace {
+    fn default() -> Self {
+        Self::new()
+    }
 }
 
 /// Today's visit beside the nominal machine.
 pub(crate) struct Today<'a> {
-    fluid: Fluid<'a>,
-    nominal: Nominal,
-    visit: &'a Visit<'a>,
+    pub(crate) fluid: Fluid<'a>,
+    pub(crate) nominal: Nominal,
+    pub(crate) visit: &'a Visit<'a>,
     /// The readings that count: those of a running machine.
-    readings: Readings,
+    pub(crate) readings: Readings,
 }
 
 impl Today<'_> {
     /// Reads the channels of some readings with today's conditions and instruments.
-    fn measured(&self, readings: &Readings) -> Measured {
+    pub(crate) fn measured(&self, readings: &Readings) -> Measured {
         Measured::new(self.fluid, &self.nominal, &self.visit.system, readings, &self.visit.uncertainty)
     }
 }
@@ -72,70 +91,87 @@ const WORTH_NAMING_BITS: f32 = 0.02;
 const WORTH_NAMING_NATS: f32 = 0.15;
 /// Probability from which a reading is said to contradict the others.
 const CONTRADICTS: f32 = 0.5;
+/// Ratio of probabilities below which two causes are said to explain the readings alike.
+const ALIKE: f32 = 2.0;
 
-/// Weighs a visit; `None` where the refrigerant's table or the model has no place for this machine.
+/// Weighs a visit into the report; `None` where the refrigerant's table or the model has no place for this machine.
 pub(crate) fn weigh(
+    work: &mut Workspace,
     refrigerant: &Refrigerant<'_>,
     visit: &Visit<'_>,
-    warnings: &mut Vec<Warning, 16>,
-) -> Option<Diagnosis> {
+    report: &mut Report,
+) -> Option<()> {
+    let Workspace { healthy, ladders, judge, factors: scratch, posterior, predictive, information } = work;
     let fluid = Fluid(refrigerant);
     let system = &visit.system;
     // A stopped machine shows nothing of its cycle; the standing pressure and what was seen remain.
     let running = visit.readings.running != Some(false);
     let readings = if running { visit.readings } else { stopped(&visit.readings) };
     let nominal = Nominal::new(fluid, system, &readings, &visit.uncertainty)?;
-    let mut healthy = Expectation::new(fluid, &nominal)?;
-    if !visit.record.is_empty() && !healthy.learn(fluid, system, visit.record, &visit.uncertainty, &nominal) {
-        let _ =
-            warnings.push(Warning { section: "system", field: "record", kind: WarningKind::RecordUnused });
-    }
     let today = Today { fluid, nominal, visit, readings };
-    let measured = today.measured(&readings);
-    let mut ladders: [Ladder; Cause::COUNT - 1] = core::array::from_fn(|_| Ladder::new());
+    healthy.set(fluid, &nominal)?;
+    if !visit.record.is_empty() && !healthy.learn(&today, judge, scratch) {
+        let warning = Warning { section: "system", field: "record", kind: WarningKind::RecordUnused };
+        let _ = report.warnings.push(warning);
+    }
     for (ladder, cause) in ladders.iter_mut().zip(Cause::ALL.iter().skip(1)) {
-        *ladder = signature::ladder(fluid, &nominal, &healthy, *cause);
+        signature::climb(ladder, fluid, &nominal, healthy, *cause);
     }
-    let expected_now = healthy.expected(fluid, system);
-    let conditions = conditions(&expected_now, &readings);
+    healthy.expect(fluid, system, &mut report.expected);
+    let conditions = conditions(&report.expected, &readings);
+    report.expected.pump_down_kpa = conditions
+        .and_then(|c| crate::compressor::pump_down::expected_kpa(&c, visit.uncertainty.pressure_kpa(20.0)));
     let factors = factors(refrigerant, visit, conditions);
+    let [scratch_factor, _] = scratch;
+    gauge::notice(&today, (healthy, judge, scratch_factor), ladders, &factors, &mut report.warnings);
 
-    let mut in_use = [true; CHANNELS];
-    let mut judge = Judge::new(&healthy.mean, &healthy.covariance, &measured, &in_use);
-    let mut posterior = Posterior::new(&judge, &ladders, &factors);
+    let measured = today.measured(&readings);
+    judge.set(&healthy.mean, &healthy.covariance, &measured, None);
+    posterior.weigh(judge, ladders, &factors, scratch);
     // A reading that is more probably wrong than right says so, and the others are weighed without it.
-    let suspect = (0..CHANNELS).max_by(|a, b| posterior.wrong[*a].total_cmp(&posterior.wrong[*b]))?;
-    if posterior.wrong[suspect] > CONTRADICTS && judge.channels() >= 4 {
-        in_use[suspect] = false;
-        judge = Judge::new(&healthy.mean, &healthy.covariance, &measured, &in_use);
-        posterior = Posterior::new(&judge, &ladders, &factors);
-        let field = READING[suspect].name();
-        let _ = warnings.push(Warning { section: "readings", field, kind: WarningKind::ContradictsOthers });
+    let suspect = posterior.suspect(judge).filter(|(_, p)| *p > CONTRADICTS && judge.size() >= 4);
+    if let Some(channel) = suspect.and_then(|(place, _)| judge.channels().nth(place)) {
+        judge.set(&healthy.mean, &healthy.covariance, &measured, Some(channel));
+        posterior.weigh(judge, ladders, &factors, scratch);
+        if let Some(reading) = READING.get(channel) {
+            let field = reading.name();
+            let warning = Warning { section: "readings", field, kind: WarningKind::ContradictsOthers };
+            let _ = report.warnings.push(warning);
+        }
     }
-
-    gauge::notice(&today, &healthy, &ladders, &factors, warnings);
     let noise = candidate_noise(&measured, visit);
-    let information = information(&judge, &healthy.covariance, &noise, &ladders, &factors, conditions);
-    let (ruled_out, still_open) = rule_out::split(&posterior, &information);
-    let fits = student::tail(posterior.best_square, judge.channels());
-    let causes = sorted(&posterior);
-    let leading = causes[0].cause;
-    Some(Diagnosis {
-        expected: Expected {
-            pump_down_kpa: conditions.and_then(|c| {
-                crate::compressor::pump_down::expected_kpa(&c, visit.uncertainty.pressure_kpa(20.0))
-            }),
-            ..expected_now
-        },
-        causes,
-        decided: decided::decided(&causes, fits),
-        leading,
-        fits: Some(fits),
-        evidence: words(&posterior, &judge, &factors, &causes),
-        next: next(&information, decided::decided(&causes, fits)),
-        ruled_out,
-        still_open,
-    })
+    let known = Known {
+        judge,
+        covariance: &healthy.covariance,
+        noise: &noise,
+        factors: &factors,
+        conditions,
+        kept: &posterior.kept,
+    };
+    let [scratch_factor, _] = scratch;
+    next_measurement::information(&known, scratch_factor, predictive, information);
+
+    let fits = student::tail(posterior.best_square, judge.size());
+    sort(posterior, &mut report.causes);
+    report.leading = report.causes[0].cause;
+    report.decided = decided::decided(&report.causes, fits);
+    report.fits = Some(fits);
+    words(posterior, judge, &factors, &report.causes, &mut report.evidence);
+    next(information, report.decided, &mut report.next);
+    let (out, open) = (&mut report.ruled_out, &mut report.still_open);
+    rule_out::split(posterior, judge, &factors, information, out, open);
+    if let [first, second, ..] = &report.causes
+        && !report.decided
+        && first.probability < ALIKE * second.probability
+        && first.cause != Cause::None
+        && second.cause != Cause::None
+    {
+        // Named by the first two of the list.
+        let warning =
+            Warning { section: "causes", field: first.cause.name(), kind: WarningKind::TwoCausesAlike };
+        let _ = report.warnings.push(warning);
+    }
+    Some(())
 }
 
 /// The readings of a stopped machine: without those that only a running machine shows.
@@ -212,17 +248,12 @@ fn candidate_noise(measured: &Measured, visit: &Visit<'_>) -> symptom::Vector {
 }
 
 /// All causes, most probable first; the order of [`Cause`] breaks ties.
-fn sorted(posterior: &Posterior) -> [CauseProbability; Cause::COUNT] {
-    let mut causes =
-        [CauseProbability { cause: Cause::None, probability: 0.0, severity: None }; Cause::COUNT];
-    for ((slot, cause), (probability, severity)) in
-        causes.iter_mut().zip(Cause::ALL).zip(posterior.probability.iter().zip(posterior.severity))
-    {
-        let severity = (*cause != Cause::None).then_some(severity);
-        *slot = CauseProbability { cause: *cause, probability: *probability, severity };
+fn sort(posterior: &Posterior, causes: &mut [CauseProbability; Cause::COUNT]) {
+    for (slot, cause) in causes.iter_mut().zip(Cause::ALL) {
+        let severity = (*cause != Cause::None).then(|| posterior.severity(*cause));
+        *slot = CauseProbability { cause: *cause, probability: posterior.probability(*cause), severity };
     }
     causes.sort_unstable_by(|a, b| b.probability.total_cmp(&a.probability).then(a.cause.cmp(&b.cause)));
-    causes
 }
 
 /// What the readings say for and against the three leading causes, the strongest first for each.
@@ -231,44 +262,31 @@ fn words(
     judge: &Judge,
     factors: &Factors,
     causes: &[CauseProbability; Cause::COUNT],
-) -> Vec<Evidence, 48> {
-    let mut all = Vec::new();
+    all: &mut Vec<Evidence, 48>,
+) {
     for entry in causes.iter().take(3) {
-        let mut words: Vec<(Measurement, f32), { CHANNELS + Factors::COUNT }> = Vec::new();
-        let channels = READING.iter().zip(&posterior.without_channel).zip(judge.given());
-        let given = factors.given();
-        let others = Factors::MEASUREMENT.iter().zip(&posterior.without_factor).zip(&given);
-        for ((name, word), given) in channels.chain(others) {
-            let nats = word.get(entry.cause.index()).copied().unwrap_or(0.0);
-            if *given && nats.abs() >= WORTH_NAMING_NATS {
-                let _ = words.push((*name, nats));
-            }
-        }
+        let mut words = rule_out::words(posterior, judge, factors, entry.cause);
+        words.retain(|(_, nats)| nats.abs() >= WORTH_NAMING_NATS);
         words.sort_unstable_by(|a, b| b.1.abs().total_cmp(&a.1.abs()));
-        for (reading, weight_nats) in words {
-            let _ = all.push(Evidence { cause: entry.cause, reading, weight_nats });
+        for (reading, weight_nats) in &words {
+            let evidence = Evidence { cause: entry.cause, reading: *reading, weight_nats: *weight_nats };
+            let _ = all.push(evidence);
         }
     }
-    all
 }
 
 /// The most telling measurements; where nothing is decided the best one is always named.
-fn next(information: &[next_measurement::Information; CANDIDATES], decided: bool) -> Vec<NextMeasurement, 8> {
+fn next(information: &[Information; CANDIDATES], decided: bool, list: &mut Vec<NextMeasurement, 8>) {
     let mut ranked: Vec<(usize, f32), CANDIDATES> = Vec::new();
     for (candidate, bits) in information.iter().enumerate() {
         let _ = ranked.push((candidate, bits.all));
     }
     ranked.sort_unstable_by(|a, b| b.1.total_cmp(&a.1));
-    let mut list = Vec::new();
     for (place, (candidate, bits)) in ranked.iter().enumerate() {
         let worth = *bits >= WORTH_NAMING_BITS || (!decided && place == 0 && *bits > 0.0);
         if let Some(measurement) = measurement(*candidate).filter(|_| worth) {
-            let _ = list.push(NextMeasurement {
-                measurement,
-                information_bits: *bits,
-                effort: measurement.effort(),
-            });
+            let effort = measurement.effort();
+            let _ = list.push(NextMeasurement { measurement, information_bits: *bits, effort });
         }
     }
-    list
 }

@@ -6,102 +6,115 @@
 
 use super::cause::Cause;
 use super::evidence::{Factors, outcomes};
-use super::posterior::{Hypothesis, Judge, hypotheses};
-use super::signature::Ladder;
+use super::posterior::{Hypothesis, Judge, KEPT, square};
+use super::student::Factor;
 use super::symptom::{CHANNELS, Matrix, READING, Vector};
 use crate::compressor::pump_down::{self, Conditions};
 use crate::measurement::Measurement;
 
-/// Hypotheses kept; the rest carry too little weight to matter for what to measure next.
-const KEPT: usize = 24;
 /// Grid points over the predictive.
 const GRID: u8 = 20;
 /// Candidates: every channel, then every other kind of evidence.
 pub(crate) const CANDIDATES: usize = CHANNELS + Factors::COUNT;
 
 /// Information in bits on all causes together, and on each cause being there or not.
-#[derive(Clone, Copy, Debug, Default)]
+#[derive(Clone, Copy, Debug)]
 pub(crate) struct Information {
     pub(crate) all: f32,
     pub(crate) each: [f32; Cause::COUNT],
 }
 
-/// One hypothesis that carries weight.
+impl Information {
+    pub(crate) const NONE: Self = Self { all: 0.0, each: [0.0; Cause::COUNT] };
+}
+
+/// Mean and standard deviation of one reading under each hypothesis kept.
+pub(crate) type Predictive = [(f32, f32); KEPT];
+
+/// The hypotheses that carry weight, with their share of it.
 #[derive(Clone, Copy)]
-struct Weighed {
-    ln: f32,
-    class: usize,
-    loss: f32,
-    hypothesis: Hypothesis,
+struct Kept<'a> {
+    list: &'a [(f32, Hypothesis)],
+    top: f32,
+    sum: f32,
 }
 
-/// The hypotheses with the most weight, normalised.
-struct Kept {
-    list: heapless::Vec<Weighed, KEPT>,
-}
-
-impl Kept {
-    fn new(judge: &Judge, ladders: &[Ladder; Cause::COUNT - 1], factors: &Factors) -> Self {
-        let mut list: heapless::Vec<Weighed, KEPT> = heapless::Vec::new();
-        hypotheses(ladders, |hypothesis| {
-            let Some(likelihood) = judge.likelihood(&hypothesis.shift) else { return };
-            let others: f32 = factors.ln_each(hypothesis).iter().sum();
-            let ln = hypothesis.ln_prior + likelihood.ln_all + others;
-            // A pair stands with its first cause: the list stays one of causes.
-            let class = hypothesis.causes[0].or(hypothesis.causes[1]).map_or(0, Cause::index);
-            let new = Weighed { ln, class, loss: hypothesis.loss(), hypothesis: *hypothesis };
-            if let Err(new) = list.push(new) {
-                // Full: the lightest makes room.
-                if let Some(lightest) = list.iter_mut().min_by(|a, b| a.ln.total_cmp(&b.ln))
-                    && lightest.ln < new.ln
-                {
-                    *lightest = new;
-                }
-            }
-        });
-        let top = list.iter().map(|w| w.ln).fold(-1.0e30, f32::max);
-        let sum: f32 = list.iter().map(|w| libm::expf((w.ln - top).max(-80.0))).sum();
-        for weighed in &mut list {
-            weighed.ln = libm::expf((weighed.ln - top).max(-80.0)) / sum;
-        }
-        Self { list }
+impl<'a> Kept<'a> {
+    fn new(list: &'a [(f32, Hypothesis)]) -> Self {
+        let top = list.iter().map(|(ln, _)| *ln).fold(-1.0e30, f32::max);
+        let sum = list.iter().map(|(ln, _)| libm::expf((ln - top).max(-80.0))).sum();
+        Self { list, top, sum }
     }
+    /// Share, class and hypothesis; a pair stands with its first cause, so that the classes stay those of causes.
+    fn each(&self) -> impl Iterator<Item = (f32, usize, &'a Hypothesis)> + '_ {
+        self.list.iter().map(|(ln, hypothesis)| {
+            let class = hypothesis.causes[0].or(hypothesis.causes[1]).map_or(0, Cause::index);
+            (libm::expf((ln - self.top).max(-80.0)) / self.sum, class, hypothesis)
+        })
+    }
+}
+
+/// What the information is computed from.
+pub(crate) struct Known<'a> {
+    pub(crate) judge: &'a Judge,
+    /// Covariance of all channels, without instruments, and the instruments' variances.
+    pub(crate) covariance: &'a Matrix,
+    pub(crate) noise: &'a Vector,
+    pub(crate) factors: &'a Factors,
+    pub(crate) conditions: Option<Conditions>,
+    pub(crate) kept: &'a [(f32, Hypothesis)],
 }
 
 /// Computes the information of every candidate that was not measured; zero for the others.
 pub(crate) fn information(
-    judge: &Judge,
-    covariance: &Matrix,
-    noise: &Vector,
-    ladders: &[Ladder; Cause::COUNT - 1],
-    factors: &Factors,
-    conditions: Option<Conditions>,
-) -> [Information; CANDIDATES] {
-    let kept = Kept::new(judge, ladders, factors);
-    let mut result = [Information::default(); CANDIDATES];
-    // Mean and standard deviation of each open channel under each hypothesis.
-    let mut predictive = [[(0.0f32, 1.0f32); KEPT]; CHANNELS];
-    for (k, weighed) in kept.list.iter().enumerate() {
-        let shift = &weighed.hypothesis.shift;
-        let Some((factor, residual)) = judge.factor(shift) else { continue };
-        let white = factor.whiten(&residual);
-        let square: f32 = white.iter().map(|w| w * w).sum();
+    known: &Known<'_>,
+    factor: &mut Factor,
+    predictive: &mut [Predictive; CHANNELS],
+    result: &mut [Information; CANDIDATES],
+) {
+    *result = [Information::NONE; CANDIDATES];
+    let kept = Kept::new(known.kept);
+    predict(known, factor, predictive);
+    for i in 0..CHANNELS {
+        if !known.judge.uses(i) {
+            result[i] = continuous(kept, &predictive[i]);
+        }
+    }
+    let given = known.factors.given();
+    if let Some(conditions) = known.conditions.filter(|_| !given[0]) {
+        let mut limits = [(0.0f32, 1.0f32); KEPT];
+        for (slot, (_, _, hypothesis)) in limits.iter_mut().zip(kept.each()) {
+            if let Some(limit) = pump_down::limit_kpa(&conditions, hypothesis.loss()) {
+                *slot = (libm::logf(limit.value), (limit.u / limit.value).max(0.05));
+            }
+        }
+        result[CHANNELS] = continuous(kept, &limits);
+    }
+    for kind in 2..Factors::COUNT {
+        if !given[kind]
+            && let Some(slot) = result.get_mut(CHANNELS + kind)
+        {
+            *slot = discrete(kept, |hypothesis| outcomes(kind, hypothesis));
+        }
+    }
+}
+
+/// The posterior predictive of every open channel under each hypothesis.
+fn predict(known: &Known<'_>, factor: &mut Factor, predictive: &mut [Predictive; CHANNELS]) {
+    let judge = known.judge;
+    for (k, (_, hypothesis)) in known.kept.iter().enumerate() {
+        let shift = &hypothesis.shift;
+        let Some(white) = judge.whiten(factor, shift) else { continue };
         // The Student predictive is wider where the readings sit far out.
-        let widen = (8.0 + square) / (8.0 + judge.channels() as f32);
+        let widen = (8.0 + square(&white)) / (8.0 + judge.size() as f32);
         for i in 0..CHANNELS {
-            if judge.given()[i] {
+            if judge.uses(i) {
                 continue;
             }
-            let mut cross = [0.0; CHANNELS];
-            for (j, cross) in cross.iter_mut().enumerate() {
-                if judge.given()[j] {
-                    *cross = covariance[i][j];
-                }
-            }
-            let white_cross = factor.whiten(&cross);
-            let (mut mean, mut variance) =
-                (shift[i], covariance[i][i] + noise[i] + 0.01 * shift[i] * shift[i]);
-            for (c, w) in white_cross.iter().zip(&white) {
+            let cross = factor.whiten(&judge.packed(&known.covariance[i]));
+            let mut mean = shift[i];
+            let mut variance = known.covariance[i][i] + known.noise[i] + 0.01 * shift[i] * shift[i];
+            for (c, w) in cross.iter().zip(&white) {
                 mean += c * w;
                 variance -= c * c;
             }
@@ -110,29 +123,6 @@ pub(crate) fn information(
             }
         }
     }
-    for i in 0..CHANNELS {
-        if !judge.given()[i] {
-            result[i] = continuous(&kept, &predictive[i]);
-        }
-    }
-    let given = factors.given();
-    if let Some(conditions) = conditions.filter(|_| !given[0]) {
-        let mut limits = [(0.0f32, 1.0f32); KEPT];
-        for (slot, weighed) in limits.iter_mut().zip(&kept.list) {
-            if let Some(limit) = pump_down::limit_kpa(&conditions, weighed.loss) {
-                *slot = (libm::logf(limit.value), (limit.u / limit.value).max(0.05));
-            }
-        }
-        result[CHANNELS] = continuous(&kept, &limits);
-    }
-    for kind in 2..Factors::COUNT {
-        if !given[kind]
-            && let Some(slot) = result.get_mut(CHANNELS + kind)
-        {
-            *slot = discrete(&kept, |hypothesis| outcomes(kind, hypothesis));
-        }
-    }
-    result
 }
 
 /// The name of a candidate.
@@ -162,25 +152,28 @@ fn tally(result: &mut Information, before: &[f32; Cause::COUNT], joint: &[f32; C
     }
 }
 
-fn prior(kept: &Kept) -> [f32; Cause::COUNT] {
+fn prior(kept: Kept<'_>) -> [f32; Cause::COUNT] {
     let mut before = [0.0; Cause::COUNT];
-    for weighed in &kept.list {
-        if let Some(slot) = before.get_mut(weighed.class) {
-            *slot += weighed.ln;
+    for (share, class, _) in kept.each() {
+        if let Some(slot) = before.get_mut(class) {
+            *slot += share;
         }
     }
     before
 }
 
-fn continuous(kept: &Kept, predictive: &[(f32, f32); KEPT]) -> Information {
+fn continuous(kept: Kept<'_>, predictive: &Predictive) -> Information {
     let before = prior(kept);
-    let live = || kept.list.iter().zip(predictive).filter(|(w, _)| w.ln > 1.0e-3);
+    let mut live: heapless::Vec<(f32, usize, f32, f32), KEPT> = heapless::Vec::new();
     let (mut low, mut high) = (f32::INFINITY, f32::NEG_INFINITY);
-    for (_, (mean, sd)) in live() {
-        low = low.min(mean - 2.5 * sd);
-        high = high.max(mean + 2.5 * sd);
+    for ((share, class, _), (mean, sd)) in kept.each().zip(predictive) {
+        if share > 1.0e-3 {
+            low = low.min(mean - 2.5 * sd);
+            high = high.max(mean + 2.5 * sd);
+            let _ = live.push((share / (2.506_628 * sd), class, *mean, 1.0 / sd));
+        }
     }
-    let mut result = Information::default();
+    let mut result = Information::NONE;
     let step = (high - low) / f32::from(GRID);
     if !(step > 0.0 && step.is_finite()) {
         return result;
@@ -189,11 +182,10 @@ fn continuous(kept: &Kept, predictive: &[(f32, f32); KEPT]) -> Information {
     for point in 0..GRID {
         let x = low + (f32::from(point) + 0.5) * step;
         let mut joint = [0.0; Cause::COUNT];
-        for (weighed, (mean, sd)) in live() {
-            let z = (x - mean) / sd;
-            let density = libm::expf(-0.5 * (z * z).min(80.0)) / (2.506_628 * sd);
-            if let Some(slot) = joint.get_mut(weighed.class) {
-                *slot += weighed.ln * density * step;
+        for (height, class, mean, precision) in &live {
+            let z = (x - mean) * precision;
+            if let Some(slot) = joint.get_mut(*class).filter(|_| z * z < 40.0) {
+                *slot += height * libm::expf(-0.5 * z * z) * step;
             }
         }
         mass += joint.iter().sum::<f32>();
@@ -207,18 +199,18 @@ fn continuous(kept: &Kept, predictive: &[(f32, f32); KEPT]) -> Information {
     result
 }
 
-fn discrete(kept: &Kept, outcomes: impl Fn(&Hypothesis) -> Option<[f32; 3]>) -> Information {
+fn discrete(kept: Kept<'_>, outcomes: impl Fn(&Hypothesis) -> Option<[f32; 3]>) -> Information {
     let before = prior(kept);
     let mut joints = [[0.0; Cause::COUNT]; 3];
-    for weighed in &kept.list {
-        let Some(chances) = outcomes(&weighed.hypothesis) else { return Information::default() };
+    for (share, class, hypothesis) in kept.each() {
+        let Some(chances) = outcomes(hypothesis) else { return Information::NONE };
         for (joint, chance) in joints.iter_mut().zip(chances) {
-            if let Some(slot) = joint.get_mut(weighed.class) {
-                *slot += weighed.ln * chance;
+            if let Some(slot) = joint.get_mut(class) {
+                *slot += share * chance;
             }
         }
     }
-    let mut result = Information::default();
+    let mut result = Information::NONE;
     for joint in &joints {
         tally(&mut result, &before, joint);
     }

@@ -3,7 +3,7 @@
 use super::cause::Cause;
 use super::evidence::Factors;
 use super::next_measurement::{CANDIDATES, Information, measurement};
-use super::posterior::Posterior;
+use super::posterior::{Judge, Posterior};
 use super::symptom::{CHANNELS, READING};
 use crate::measurement::Measurement;
 use crate::report::CauseAndMeasurements;
@@ -19,33 +19,50 @@ const WORTH_TAKING_BITS: f32 = 0.01;
 /// Splits the causes into those ruled out, with the readings that did, and those still open.
 pub(crate) fn split(
     posterior: &Posterior,
+    judge: &Judge,
+    factors: &Factors,
     information: &[Information; CANDIDATES],
-) -> (Vec<CauseAndMeasurements, 10>, Vec<CauseAndMeasurements, 10>) {
-    let (mut out, mut open) = (Vec::new(), Vec::new());
+    out: &mut Vec<CauseAndMeasurements, 10>,
+    open: &mut Vec<CauseAndMeasurements, 10>,
+) {
     for cause in Cause::ALL {
-        let probability = posterior.probability.get(cause.index()).copied().unwrap_or(0.0);
-        let (list, measurements) = if probability < RULED_OUT_BELOW {
-            (&mut out, against(posterior, *cause))
+        let (list, measurements) = if posterior.probability(*cause) < RULED_OUT_BELOW {
+            (&mut *out, against(posterior, judge, factors, *cause))
         } else {
-            (&mut open, closing(information, *cause))
+            (&mut *open, closing(information, *cause))
         };
-        // The leading cause is open too, but a certain one has nothing left to close it.
         let _ = list.push(CauseAndMeasurements { cause: *cause, measurements });
     }
-    (out, open)
+}
+
+/// Every reading's word on a cause.
+pub(crate) fn words(
+    posterior: &Posterior,
+    judge: &Judge,
+    factors: &Factors,
+    cause: Cause,
+) -> Vec<(Measurement, f32), { CHANNELS + Factors::COUNT }> {
+    let mut words = Vec::new();
+    for (place, channel) in judge.channels().enumerate() {
+        if let Some(name) = READING.get(channel) {
+            let _ = words.push((*name, posterior.channel_word(place, cause)));
+        }
+    }
+    for (kind, (name, given)) in Factors::MEASUREMENT.iter().zip(factors.given()).enumerate() {
+        if given {
+            let _ = words.push((*name, posterior.factor_word(kind, cause)));
+        }
+    }
+    words
 }
 
 /// The readings that speak most against a cause.
-fn against(posterior: &Posterior, cause: Cause) -> Vec<Measurement, 3> {
-    let mut words: Vec<(Measurement, f32), { CHANNELS + Factors::COUNT }> = Vec::new();
-    let channels = READING.iter().zip(&posterior.without_channel);
-    let factors = Factors::MEASUREMENT.iter().zip(&posterior.without_factor);
-    for (name, word) in channels.chain(factors) {
-        let nats = -word.get(cause.index()).copied().unwrap_or(0.0);
-        if nats > WORTH_NAMING_NATS {
-            let _ = words.push((*name, nats));
-        }
+fn against(posterior: &Posterior, judge: &Judge, factors: &Factors, cause: Cause) -> Vec<Measurement, 3> {
+    let mut words = words(posterior, judge, factors, cause);
+    for (_, nats) in &mut words {
+        *nats = -*nats;
     }
+    words.retain(|(_, nats)| *nats > WORTH_NAMING_NATS);
     strongest(words)
 }
 

@@ -58,12 +58,18 @@ fn severities(cause: Cause, nominal: &Nominal) -> [f32; SEVERITIES] {
 }
 
 /// Solves one cause's ladder, each severity from the one before.
-pub(crate) fn ladder(fluid: Fluid<'_>, nominal: &Nominal, healthy: &Expectation, cause: Cause) -> Ladder {
-    let mut nodes = Ladder::new();
-    let mut x = healthy.at;
-    let mut slopes = healthy.jacobian;
-    let mut reached = 0.0;
+pub(crate) fn climb(
+    nodes: &mut Ladder,
+    fluid: Fluid<'_>,
+    nominal: &Nominal,
+    healthy: &Expectation,
+    cause: Cause,
+) {
+    nodes.clear();
+    let healthy = &healthy.balance;
     let base = symptom::predicted(fluid, &healthy.run);
+    let (mut x, mut slopes) = (healthy.at, healthy.jacobian);
+    let mut reached = 0.0;
     for severity in severities(cause, nominal) {
         let attempt = |from: &_, severity, slopes: Option<&_>| {
             solve(&healthy.machine, fluid, Fault { cause, severity }, from, slopes)
@@ -86,5 +92,4 @@ pub(crate) fn ladder(fluid: Fluid<'_>, nominal: &Nominal, healthy: &Expectation,
         }
         (x, reached) = (at, severity);
     }
-    nodes
 }

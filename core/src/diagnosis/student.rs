@@ -2,68 +2,81 @@
 
 use super::symptom::{CHANNELS, Matrix, Vector};
 
-/// The inverse of the Cholesky factor of a covariance over the channels.
+/// The inverse of the Cholesky factor of a covariance over the channels that were measured.
 ///
-/// A channel that was not measured has a unit diagonal and nothing beside it, and its residual is zero: it then
-/// takes no part, and all loops keep their constant length.
-#[derive(Clone, Copy)]
+/// The channels stand packed: the first `size` rows and columns count. Loops run to `size`, which is at most
+/// [`CHANNELS`], so that every bounds check falls away.
+#[derive(Clone, Copy, Debug)]
 pub(crate) struct Factor {
-    /// L^-1, lower triangular.
-    inverse: Matrix,
+    /// L^-1, lower triangular; while factoring, the covariance and then L.
+    pub(crate) matrix: Matrix,
+    size: usize,
     /// ln det of the covariance.
     pub(crate) ln_det: f32,
 }
 
 impl Factor {
-    /// Factors a covariance; `None` where it is not positive definite.
-    pub(crate) fn new(covariance: &Matrix) -> Option<Self> {
-        let mut l = *covariance;
-        let mut inverse = [[0.0; CHANNELS]; CHANNELS];
+    pub(crate) const NEW: Self = Self { matrix: [[0.0; CHANNELS]; CHANNELS], size: 0, ln_det: 0.0 };
+
+    /// Factors the covariance that stands in `matrix`, in place; false where it is not positive definite.
+    pub(crate) fn invert(&mut self, size: usize) -> bool {
+        let n = size.min(CHANNELS);
+        let l = &mut self.matrix;
+        self.size = n;
+        self.ln_det = 0.0;
         let mut determinant = 1.0f32;
-        let mut ln_det = 0.0;
-        for i in 0..CHANNELS {
+        let mut reciprocal = [0.0; CHANNELS];
+        for i in 0..n {
             for j in 0..i {
                 let mut sum = l[i][j];
                 for k in 0..j {
                     sum -= l[i][k] * l[j][k];
                 }
-                // The inverse's diagonal holds the reciprocal of the factor's.
-                l[i][j] = sum * inverse[j][j];
+                l[i][j] = sum * reciprocal[j];
             }
             let mut sum = l[i][i];
             for k in 0..i {
                 sum -= l[i][k] * l[i][k];
             }
             if !(sum > 1.0e-6) {
-                return None;
+                return false;
             }
             determinant *= sum;
             // One logarithm for a few factors, before their product leaves binary32.
             if !(determinant > 1.0e-12 && determinant < 1.0e12) {
-                ln_det += libm::logf(determinant);
+                self.ln_det += libm::logf(determinant);
                 determinant = 1.0;
             }
-            inverse[i][i] = 1.0 / libm::sqrtf(sum);
+            reciprocal[i] = 1.0 / libm::sqrtf(sum);
         }
-        for j in 0..CHANNELS {
-            for i in j + 1..CHANNELS {
+        self.ln_det += libm::logf(determinant);
+        // Column by column from the right end of each row, what is overwritten is no longer needed.
+        for i in 0..n {
+            for j in 0..i {
                 let mut sum = 0.0;
                 for k in j..i {
-                    sum += l[i][k] * inverse[k][j];
+                    sum += l[i][k] * if k == j { reciprocal[j] } else { l[k][j] };
                 }
-                inverse[i][j] = -sum * inverse[i][i];
+                // L's own row is still needed to its right; the inverse waits in the upper triangle.
+                l[j][i] = -sum * reciprocal[i];
+            }
+            for j in 0..i {
+                l[i][j] = l[j][i];
             }
         }
-        Some(Self { inverse, ln_det: ln_det + libm::logf(determinant) })
+        for i in 0..n {
+            l[i][i] = reciprocal[i];
+        }
+        true
     }
 
     /// L^-1 v.
     pub(crate) fn whiten(&self, v: &Vector) -> Vector {
         let mut out = [0.0; CHANNELS];
-        for i in 0..CHANNELS {
+        for i in 0..self.size.min(CHANNELS) {
             let mut sum = 0.0;
             for j in 0..=i {
-                sum += self.inverse[i][j] * v[j];
+                sum += self.matrix[i][j] * v[j];
             }
             out[i] = sum;
         }
@@ -72,11 +85,12 @@ impl Factor {
 
     /// L^-T w: the inverse covariance times v, where w = L^-1 v.
     pub(crate) fn back(&self, w: &Vector) -> Vector {
+        let n = self.size.min(CHANNELS);
         let mut out = [0.0; CHANNELS];
-        for i in 0..CHANNELS {
+        for i in 0..n {
             let mut sum = 0.0;
-            for k in i..CHANNELS {
-                sum += self.inverse[k][i] * w[k];
+            for k in i..n {
+                sum += self.matrix[k][i] * w[k];
             }
             out[i] = sum;
         }
@@ -85,11 +99,12 @@ impl Factor {
 
     /// The diagonal of the inverse covariance.
     pub(crate) fn precision(&self) -> Vector {
+        let n = self.size.min(CHANNELS);
         let mut out = [0.0; CHANNELS];
-        for i in 0..CHANNELS {
+        for i in 0..n {
             let mut sum = 0.0;
-            for k in i..CHANNELS {
-                sum += self.inverse[k][i] * self.inverse[k][i];
+            for k in i..n {
+                sum += self.matrix[k][i] * self.matrix[k][i];
             }
             out[i] = sum;
         }
@@ -150,24 +165,12 @@ mod tests {
 
     #[test]
     fn a_factor_gives_back_distances_and_left_out_channels() {
-        let mut covariance = [[0.0; CHANNELS]; CHANNELS];
-        for i in 0..CHANNELS {
-            covariance[i][i] = 1.0;
-        }
+        let mut factor = Factor::NEW;
+        let covariance = &mut factor.matrix;
+        covariance[2][2] = 1.0;
         // Two channels with correlation 0.6.
-        covariance[0] = {
-            let mut row = covariance[0];
-            row[0] = 4.0;
-            row[1] = 1.2;
-            row
-        };
-        covariance[1] = {
-            let mut row = covariance[1];
-            row[0] = 1.2;
-            row[1] = 1.0;
-            row
-        };
-        let factor = Factor::new(&covariance).unwrap();
+        (covariance[0][0], covariance[0][1], covariance[1][0], covariance[1][1]) = (4.0, 1.2, 1.2, 1.0);
+        assert!(factor.invert(3));
         assert_relative_eq!(factor.ln_det, libm::logf(4.0 - 1.44), max_relative = 1e-5);
         let mut v = [0.0; CHANNELS];
         (v[0], v[1]) = (2.0, -1.0);

@@ -14,8 +14,10 @@ fn movements(system: &System, refrigerant: &str, cause: Cause) -> [f32; 7] {
     let nominal = Nominal::new(fluid, system, &Readings::default(), &Uncertainty::default()).unwrap();
     let mut nominal = nominal;
     nominal.ambient_k.mean = nominal.design_ambient_k;
-    let healthy = Expectation::new(fluid, &nominal).unwrap();
-    let ladder = crate::diagnosis::ladder(fluid, &nominal, &healthy, cause);
+    let mut healthy = Expectation::NEW;
+    healthy.set(fluid, &nominal).unwrap();
+    let mut ladder = heapless::Vec::new();
+    crate::diagnosis::climb(&mut ladder, fluid, &nominal, &healthy, cause);
     let shift = ladder.get(1).unwrap().shift;
     [
         shift[SUCTION_PRESSURE],

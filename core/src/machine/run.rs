@@ -58,6 +58,28 @@ pub(crate) struct Run {
 }
 
 impl Run {
+    /// No run yet.
+    pub(crate) const NEW: Self = Self {
+        residuals: [0.0; 4],
+        evaporating_dew_k: 0.0,
+        suction_dew_k: 0.0,
+        condensing_k: 0.0,
+        outlet_k: 0.0,
+        inlet_k: 0.0,
+        discharge_h: 0.0,
+        condensing_pa: 0.0,
+        dew_discharge_k: 0.0,
+        liquid_k: 0.0,
+        drier_outlet_k: 0.0,
+        bubble_k: 0.0,
+        supply_k: 0.0,
+        exhaust_k: 0.0,
+        ln_current: 0.0,
+        ln_power: 0.0,
+        capacity: 1.0,
+        cop: 1.0,
+    };
+
     /// The discharge gas's temperature; its dew point where the compressor draws so wet that it leaves no superheat.
     pub(crate) fn discharge_k(&self, fluid: Fluid<'_>) -> f32 {
         fluid.vapor_k_at_h(self.condensing_pa, self.discharge_h).unwrap_or(self.dew_discharge_k)

@@ -2,7 +2,8 @@
 //!
 //! JSON Lines: one object a refrigerant with its components, mole fractions and gas constant; `states` holds
 //! [T, molar density, p, residual h/(R T), residual s/R] at 50 random places, `saturation` holds
-//! [T, bubble pressure, dew pressure] at random temperatures up to 2 K below critical.
+//! [T, then for bubble and dew: pressure, bulk density, incipient molar densities] at random temperatures up to 2 K
+//! below critical.
 
 use rimewise_tables::data::Library;
 use rimewise_tables::saturation::{Kind, Specification};
@@ -28,7 +29,7 @@ fn main() -> Result<(), String> {
         print(&Substance::pure(fluid)?, &mut random, 50)?;
     }
     for blend in &library.blends {
-        print(&Substance::blend(&library, blend)?, &mut random, 10)?;
+        print(&Substance::blend(&library, blend)?, &mut random, 25)?;
     }
     Ok(())
 }
@@ -44,11 +45,13 @@ fn print(s: &Substance, random: &mut Random, saturation: usize) -> Result<(), St
             }
             1 => {
                 let t = s.t_min + (s.t_max - s.t_min) * random.next();
-                let bubble = s.saturated(Kind::Bubble, Specification::Temperature(t)).ok_or("no bubble point")?;
+                let bubble =
+                    s.saturated(Kind::Bubble, Specification::Temperature(t)).ok_or("no bubble point")?;
                 (t, bubble.rho * (1.001 + 0.05 * random.next()))
             }
             _ => {
-                let t = s.t_critical + 3.0 + (s.t_limit - s.t_critical - 3.0).clamp(5.0, 100.0) * random.next();
+                let t =
+                    s.t_critical + 3.0 + (s.t_limit - s.t_critical - 3.0).clamp(5.0, 100.0) * random.next();
                 (t, s.reducing().1 * (0.02 + 1.4 * random.next()))
             }
         };
@@ -60,12 +63,15 @@ fn print(s: &Substance, random: &mut Random, saturation: usize) -> Result<(), St
     let mut curve = Vec::new();
     for _ in 0..saturation {
         let t = s.t_min + (s.t_max - s.t_min) * random.next();
-        let p = |kind| {
-            s.saturated(kind, Specification::Temperature(t))
-                .map(|s| s.p)
-                .ok_or_else(|| format!("{}: no {kind:?} point at {t}", s.designation))
-        };
-        curve.push(format!("[{t:?},{:?},{:?}]", p(Kind::Bubble)?, p(Kind::Dew)?));
+        let boundary = s.boundary().ok_or("no phase boundary")?;
+        let mut row = format!("[{t:?}");
+        for branch in [&boundary.bubble, &boundary.dew] {
+            let point = branch
+                .at(&s.mixture, &s.z, Specification::Temperature(t))
+                .ok_or_else(|| format!("{}: no saturation at {t}", s.designation))?;
+            row += &format!(",[{:?},{:?},{:?}]", point.p, point.bulk, point.incipient);
+        }
+        curve.push(row + "]");
     }
     let quoted: Vec<String> = s.components.iter().map(|(n, _)| format!("\"{n}\"")).collect();
     let estimated: Vec<String> =

@@ -86,9 +86,12 @@ pub fn read(library: &Library, text: &str) -> Result<Blend, String> {
 
 /// Letters and digits in lower case, without a leading r.
 fn plain(text: &str) -> String {
-    let key: String = text.chars().filter(char::is_ascii_alphanumeric).map(|c| c.to_ascii_lowercase()).collect();
+    let key: String =
+        text.chars().filter(char::is_ascii_alphanumeric).map(|c| c.to_ascii_lowercase()).collect();
     match key.strip_prefix('r') {
-        Some(rest) if rest.starts_with(|c: char| c.is_ascii_digit() || c == 'c' || c == 'e') => rest.to_string(),
+        Some(rest) if rest.starts_with(|c: char| c.is_ascii_digit() || c == 'c' || c == 'e') => {
+            rest.to_string()
+        }
         _ => key,
     }
 }

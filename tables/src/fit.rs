@@ -5,7 +5,8 @@ use crate::saturation::{Kind, Specification};
 use crate::substance::{Saturated, Substance};
 use libm::{cos, exp, log};
 use rimewise::refrigerant::table::{
-    GUESS_ROWS, GUESS_TERMS, IDEAL_TERMS, LIQUID_ROWS, LIQUID_TERMS, START_TERMS, STEP, VAPOR_ROWS, VAPOR_TERMS,
+    GUESS_ROWS, GUESS_TERMS, IDEAL_TERMS, LIQUID_ROWS, LIQUID_TERMS, START_TERMS, STEP, VAPOR_ROWS,
+    VAPOR_TERMS,
 };
 
 /// A piece of a saturation curve, quantised.
@@ -120,15 +121,15 @@ fn piece(substance: &Substance, kind: Kind, start: f64, width: f64, a: f64, b: f
             power = times(&power, &[shift, scale]);
         }
         let full = if terms == 0 { Vec::new() } else { times(&inner, &times(&[-ua, 1.0], &[-ub, 1.0])) };
-        let steps: [f64; 4] = core::array::from_fn(|k| {
-            libm::round(full.get(k + 2).copied().unwrap_or(0.0) / f64::from(STEP))
-        });
+        let steps: [f64; 4] =
+            core::array::from_fn(|k| libm::round(full.get(k + 2).copied().unwrap_or(0.0) / f64::from(STEP)));
         if steps.iter().all(|s| s.abs() <= 32767.0) {
             high = Some(steps.map(|s| s as i16));
             break;
         }
     }
-    let high = high.ok_or_else(|| format!("{kind:?} curve: a piece at {start:.0} Pa does not fit the format"))?;
+    let high =
+        high.ok_or_else(|| format!("{kind:?} curve: a piece at {start:.0} Pa does not fit the format"))?;
     // The ends are met exactly again after rounding.
     let tail = |u: f64| {
         let c: Vec<f64> = high.iter().map(|h| f64::from(*h) * f64::from(STEP)).collect();
@@ -191,7 +192,9 @@ pub fn level(substance: &Substance, kind: Kind, t: f64) -> Option<Level> {
 /// Temperatures crowding towards the critical point.
 pub fn crowded(low: f64, high: f64, critical: f64, count: usize, offset: f64) -> Vec<f64> {
     let (a, b) = (log(critical - high), log(critical - low));
-    (0..count).map(|k| critical - exp(a + (b - a) * (k as f64 + offset) / (count as f64 - 1.0 + 2.0 * offset))).collect()
+    (0..count)
+        .map(|k| critical - exp(a + (b - a) * (k as f64 + offset) / (count as f64 - 1.0 + 2.0 * offset)))
+        .collect()
 }
 
 /// Places a temperature on the scale of the polynomials; the second is tau d/dtau of it.
@@ -236,8 +239,10 @@ impl Rows {
                 weight * us * (t - a + s_slope * density),
             ]
         };
-        let columns: Vec<[f64; 3]> =
-            basis(center.0 / t - center.1, delta).iter().map(|[a, d, u]| errors(*a, delta * d, center.0 / t * u)).collect();
+        let columns: Vec<[f64; 3]> = basis(center.0 / t - center.1, delta)
+            .iter()
+            .map(|[a, d, u]| errors(*a, delta * d, center.0 / t * u))
+            .collect();
         let wanted = errors(r.a, r.d, r.t);
         for k in 0..3 {
             self.rows.push(columns.iter().map(|c| c[k]).collect());
@@ -326,7 +331,8 @@ pub fn potentials(substance: &Substance) -> Result<Potentials, String> {
     let liquid_center = 0.5 * (densest + 1.5);
     for t_sat in temperatures {
         let near = if critical - t_sat < 7.9 { 0.3 } else { 1.0 };
-        let dew = level(substance, Kind::Dew, t_sat).ok_or_else(|| format!("no dew level at {t_sat:.2} K"))?;
+        let dew =
+            level(substance, Kind::Dew, t_sat).ok_or_else(|| format!("no dew level at {t_sat:.2} K"))?;
         let mut rho = dew.dew.rho;
         for step in 0..17 {
             let superheat = 8.0 * (exp(log(1.0 + 140.0 / 8.0) * f64::from(step) / 16.0) - 1.0);
@@ -352,8 +358,8 @@ pub fn potentials(substance: &Substance) -> Result<Potentials, String> {
                 basis(&VAPOR_ROWS, 1, t, d)
             });
         }
-        let bubble =
-            level(substance, Kind::Bubble, t_sat).ok_or_else(|| format!("no bubble level at {t_sat:.2} K"))?;
+        let bubble = level(substance, Kind::Bubble, t_sat)
+            .ok_or_else(|| format!("no bubble level at {t_sat:.2} K"))?;
         let mut rho = bubble.bubble.rho;
         start_rows.push(basis(&[START_TERMS - 1], 0, inverse(t_sat), 1.0).iter().map(|b| b[0]).collect());
         start_target.push(rho / rho_r);

@@ -1,4 +1,6 @@
 //! The property compiler: published equations of state in, compact tables of Rimewise out.
+// Matrices read best by their indices.
+#![allow(clippy::needless_range_loop)]
 
 pub mod blend_file;
 pub mod compile;

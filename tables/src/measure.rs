@@ -97,8 +97,7 @@ fn saturation(substance: &Substance, table: &Refrigerant<'_>, errors: &mut Error
             match (found, back) {
                 (Ok(found), Ok(back)) => {
                     *slot = slot.max((f64::from(found.kelvins()) - t).abs());
-                    errors.pressure =
-                        errors.pressure.max((f64::from(back.pascals()) / point.p - 1.0).abs());
+                    errors.pressure = errors.pressure.max((f64::from(back.pascals()) / point.p - 1.0).abs());
                 }
                 _ => errors.missing += 1,
             }

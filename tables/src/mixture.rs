@@ -142,8 +142,11 @@ impl Mixture {
         if let Some(pair) = found {
             self.pair_sources.push(pair.source.clone());
             if let Some((weight, name)) = &pair.departure {
-                let function =
-                    library.pairs.departures.get(name).ok_or_else(|| format!("no departure function {name}"))?;
+                let function = library
+                    .pairs
+                    .departures
+                    .get(name)
+                    .ok_or_else(|| format!("no departure function {name}"))?;
                 binary.departure = Some((*weight, function.residual.clone()));
             }
         }
@@ -290,14 +293,7 @@ impl Mixture {
         tah[n][n] = 2.0 * tau / (t * t);
         // The energy and its derivatives by tau, delta (unscaled here) and by each mole fraction.
         let unscale = |d: &Derivatives| {
-            [
-                d.a,
-                d.t / tau,
-                d.d / delta,
-                d.tt / (tau * tau),
-                d.dt / (tau * delta),
-                d.dd / (delta * delta),
-            ]
+            [d.a, d.t / tau, d.d / delta, d.tt / (tau * tau), d.dt / (tau * delta), d.dd / (delta * delta)]
         };
         let mut all = [0.0; 6];
         let mut ax = vec![[0.0; 6]; n];
@@ -324,8 +320,7 @@ impl Mixture {
         }
         let [a, at, ad, att, atd, add] = all;
         // dx_k/drho_i = (k == i) - x_k, over the total; second derivative likewise.
-        let weighted =
-            |m: usize| -> f64 { x.iter().zip(&ax).map(|(x, row)| x * row[m]).sum() };
+        let weighted = |m: usize| -> f64 { x.iter().zip(&ax).map(|(x, row)| x * row[m]).sum() };
         let (m0, m1, m2) = (weighted(0), weighted(1), weighted(2));
         let xrow: Vec<f64> = axx.iter().map(|h| x.iter().zip(h).map(|(x, h)| x * h).sum()).collect();
         let xboth: f64 = x.iter().zip(&xrow).map(|(x, r)| x * r).sum();
@@ -359,9 +354,8 @@ impl Mixture {
         for i in 0..=n {
             gradient[i] = total * g[i] + if i < n { a } else { 0.0 };
             for j in 0..=n {
-                hessian[i][j] = total * h[i][j]
-                    + if i < n { g[j] } else { 0.0 }
-                    + if j < n { g[i] } else { 0.0 };
+                hessian[i][j] =
+                    total * h[i][j] + if i < n { g[j] } else { 0.0 } + if j < n { g[i] } else { 0.0 };
             }
         }
         Expansion { phi: total * a, gradient, hessian }

@@ -58,10 +58,7 @@ fn describe(c: &Compiled) -> String {
         let name = s.names.first().map_or(String::new(), |n| format!(", {n}"));
         return format!("{}{name}.", s.designation);
     }
-    let parts: Vec<String> = s
-        .components
-        .iter()
-        .map(|(n, f)| format!("{n} {}", (f * 1e5).round() / 1e3))
-        .collect();
+    let parts: Vec<String> =
+        s.components.iter().map(|(n, f)| format!("{n} {}", (f * 1e5).round() / 1e3)).collect();
     format!("{}: {} % by mass.", s.designation, parts.join(", "))
 }

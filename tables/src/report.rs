@@ -59,7 +59,8 @@ fn composition(s: &Substance) -> String {
         return s.names.first().cloned().unwrap_or_default();
     }
     let names: Vec<&str> = s.components.iter().map(|(n, _)| n.as_str()).collect();
-    let parts: Vec<String> = s.components.iter().map(|(_, f)| format!("{}", libm::round(f * 1e5) / 1e3)).collect();
+    let parts: Vec<String> =
+        s.components.iter().map(|(_, f)| format!("{}", libm::round(f * 1e5) / 1e3)).collect();
     format!("{} {}", names.join("/"), parts.join("/"))
 }
 
@@ -174,7 +175,10 @@ pub fn all(all: &[Compiled], notes: &str) -> String {
     if !any {
         let _ = writeln!(text, "None.");
     }
-    let _ = writeln!(text, "\n## Estimated pairs\n\nNo published parameters; the pair's reducing temperature and volume are the means of its components' (linear mixing, no departure function).\n");
+    let _ = writeln!(
+        text,
+        "\n## Estimated pairs\n\nNo published parameters; the pair's reducing temperature and volume are the means of its components' (linear mixing, no departure function).\n"
+    );
     for c in all.iter().filter(|c| !c.substance.mixture.estimated.is_empty()) {
         let pairs: Vec<String> =
             c.substance.mixture.estimated.iter().map(|p| format!("{} + {}", p[0], p[1])).collect();
@@ -192,6 +196,7 @@ pub fn all(all: &[Compiled], notes: &str) -> String {
         if elsewhere.is_empty() { "none".to_string() } else { elsewhere.join(", ") }
     );
     text.push_str(notes);
-    let _ = writeln!(text, "\n## Refrigerants\n\n{HEAD}{}", all.iter().map(row).collect::<Vec<_>>().join("\n"));
+    let _ =
+        writeln!(text, "\n## Refrigerants\n\n{HEAD}{}", all.iter().map(row).collect::<Vec<_>>().join("\n"));
     text
 }

@@ -329,10 +329,7 @@ impl Branch {
             Specification::Pressure(p) => (log(p), |q| log(q.p)),
             Specification::Ratio(s) => (-s.abs(), |p| -p.ratio().abs()),
         };
-        let mut k = self.points.iter().position(|p| read(p) >= target)?.max(1);
-        if k == 1 && self.points.len() > 2 && read(&self.points[0]) > target {
-            k = 1;
-        }
+        let k = self.points.iter().position(|p| read(p) >= target)?.max(1);
         let (a, b) = (self.points.get(k - 1)?, self.points.get(k)?);
         let f = (target - read(a)) / (read(b) - read(a));
         solve_point(mixture, z, self.kind, &Point::between(a, b, f), specification)
@@ -380,26 +377,20 @@ impl Boundary {
                 let p = branch
                     .at(mixture, z, Specification::Ratio(sign * ratio))
                     .ok_or_else(|| format!("{:?} branch: no point at density ratio {ratio}", branch.kind))?;
-                nodes.push((p.ratio(), p.t, log(p.p), log(p.bulk)));
+                nodes.push([p.ratio(), p.t, log(p.p), log(p.bulk)]);
             }
         }
-        let zero = |read: &dyn Fn(&(f64, f64, f64, f64)) -> f64| -> f64 {
-            (0..nodes.len())
-                .map(|i| {
-                    let l: f64 = (0..nodes.len())
-                        .filter(|j| *j != i)
-                        .map(|j| nodes[j].0 / (nodes[j].0 - nodes[i].0))
-                        .product();
-                    l * read(&nodes[i])
+        let zero = |value: usize| -> f64 {
+            nodes
+                .iter()
+                .enumerate()
+                .map(|(i, node)| {
+                    let others = nodes.iter().enumerate().filter(|(j, _)| *j != i);
+                    let share: f64 = others.map(|(_, other)| other[0] / (other[0] - node[0])).product();
+                    share * node[value]
                 })
                 .sum()
         };
-        Ok(Self {
-            t_critical: zero(&|n| n.1),
-            p_critical: exp(zero(&|n| n.2)),
-            rho_critical: exp(zero(&|n| n.3)),
-            bubble,
-            dew,
-        })
+        Ok(Self { t_critical: zero(1), p_critical: exp(zero(2)), rho_critical: exp(zero(3)), bubble, dew })
     }
 }

@@ -134,7 +134,11 @@ impl Substance {
         Self {
             designation: blend.designation.clone(),
             names: Vec::new(),
-            components: names.iter().map(|n| (*n).to_string()).zip(percent.iter().map(|p| p / 100.0)).collect(),
+            components: names
+                .iter()
+                .map(|n| (*n).to_string())
+                .zip(percent.iter().map(|p| p / 100.0))
+                .collect(),
             safety_class: blend.safety_class.clone(),
             class_source: blend.class_source.clone(),
             molar_mass: 1.0 / sum,
@@ -157,7 +161,10 @@ impl Substance {
     /// Makes a blend by its pseudo-pure equation, with the composition and class of its entry among the blends.
     pub fn pseudo_pure(fluid: &Fluid, blend: &Blend) -> Result<Self, String> {
         let (Some(bubble), Some(dew)) = (fluid.bubble_pressure.clone(), fluid.dew_pressure.clone()) else {
-            return Err(format!("{}: a pseudo-pure equation needs its pressure correlations", fluid.designation));
+            return Err(format!(
+                "{}: a pseudo-pure equation needs its pressure correlations",
+                fluid.designation
+            ));
         };
         let mixture = Mixture::pure(fluid);
         Self {
@@ -194,7 +201,9 @@ impl Substance {
         } else {
             ("normal boiling point", Specification::Pressure(101_325.0), 0.0, 0.0)
         };
-        let liquid = self.saturated(Kind::Bubble, specification).ok_or("no saturated liquid for the reference state")?;
+        let liquid = self
+            .saturated(Kind::Bubble, specification)
+            .ok_or("no saturated liquid for the reference state")?;
         let state = self.state(liquid.t, liquid.rho);
         self.h_offset = h - state.h;
         self.s_offset = s - state.s;
@@ -252,7 +261,8 @@ impl Substance {
                     Kind::Dew => p / (self.mixture.gas_constant * t),
                     // The form of Rackett, a little compressed, puts a liquid on the safe side of the root.
                     Kind::Bubble => {
-                        self.reducing.1 * exp(1.42 * libm::pow((1.0 - t / self.t_critical).max(0.0), 2.0 / 7.0))
+                        self.reducing.1
+                            * exp(1.42 * libm::pow((1.0 - t / self.t_critical).max(0.0), 2.0 / 7.0))
                     }
                 };
                 let rho = self.density(t, p, guess)?;

@@ -76,7 +76,8 @@ impl Curve<'_> {
     #[inline(always)]
     fn locate(&self, pressure: f32) -> Option<(Piece, f32)> {
         let bits = (pressure * self.scale).to_bits();
-        let (resolution, base) = if bits >= HALF { (self.resolution, self.fine_base()) } else { (0, self.first) };
+        let (resolution, base) =
+            if bits >= HALF { (self.resolution, self.fine_base()) } else { (0, self.first) };
         let index = (bits >> (23u32.wrapping_sub(resolution) & 31)).wrapping_sub(base);
         let bytes = self.pieces.get(index as usize)?;
         // The mantissa bits below the index, as a number in [2, 4), less 3.
@@ -93,11 +94,11 @@ impl Curve<'_> {
         let warmer = self.pieces.iter().take_while(|bytes| middle(bytes) <= temperature).count();
         let mut index = warmer.saturating_sub(1);
         let mut piece = Piece::read(self.pieces.get(index)?);
-        if temperature > piece.value(1.0) {
-            if let Some(next) = self.pieces.get(index + 1) {
-                index += 1;
-                piece = Piece::read(next);
-            }
+        if temperature > piece.value(1.0)
+            && let Some(next) = self.pieces.get(index + 1)
+        {
+            index += 1;
+            piece = Piece::read(next);
         }
         let mut v = (temperature - piece.value(0.0)) / piece.slope(0.0).max(1e-3);
         for _ in 0..4 {

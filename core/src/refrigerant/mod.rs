@@ -209,10 +209,10 @@ impl<'a> Refrigerant<'a> {
     pub fn dew_temperature(&self, pressure: Pressure) -> Result<Temperature, PropertyError> {
         let p = pressure.pascals();
         // The curve itself ends at the highest pressure.
-        if p >= self.number(at::DEW_P_MIN) {
-            if let Some(t) = self.dew().temperature(p) {
-                return Ok(Temperature::from_kelvins(t));
-            }
+        if p >= self.number(at::DEW_P_MIN)
+            && let Some(t) = self.dew().temperature(p)
+        {
+            return Ok(Temperature::from_kelvins(t));
         }
         Err(self.pressure_error(p, at::DEW_P_MIN, at::DEW_P_MAX))
     }
@@ -222,10 +222,10 @@ impl<'a> Refrigerant<'a> {
     #[inline]
     pub fn bubble_temperature(&self, pressure: Pressure) -> Result<Temperature, PropertyError> {
         let p = pressure.pascals();
-        if p >= self.number(at::BUBBLE_P_MIN) {
-            if let Some(t) = self.bubble().temperature(p) {
-                return Ok(Temperature::from_kelvins(t));
-            }
+        if p >= self.number(at::BUBBLE_P_MIN)
+            && let Some(t) = self.bubble().temperature(p)
+        {
+            return Ok(Temperature::from_kelvins(t));
         }
         Err(self.pressure_error(p, at::BUBBLE_P_MIN, at::BUBBLE_P_MAX))
     }
@@ -250,10 +250,11 @@ impl<'a> Refrigerant<'a> {
         max: usize,
     ) -> Result<Pressure, PropertyError> {
         let t = temperature.kelvins();
-        if t >= self.number(at::T_MIN) && t <= self.number(at::T_MAX) {
-            if let Some(p) = curve.pressure(t) {
-                return Ok(Pressure::from_pascals(p.max(self.number(min)).min(self.number(max))));
-            }
+        if t >= self.number(at::T_MIN)
+            && t <= self.number(at::T_MAX)
+            && let Some(p) = curve.pressure(t)
+        {
+            return Ok(Pressure::from_pascals(p.max(self.number(min)).min(self.number(max))));
         }
         Err(if t.is_nan() {
             PropertyError::NotANumber
@@ -373,7 +374,7 @@ impl<'a> Refrigerant<'a> {
         let h = enthalpy.joules_per_kg() / gas;
         let x = h / middle - self.number(at::ENTHALPY_GUESS);
         let start = self.guess(at::ENTHALPY_GUESS, x, dew);
-        self.heat_to(pressure, dew, start, |state, t| (h - state.enthalpy * t) / state.capacity)
+        self.heat_to(pressure, dew, h, start, |state, t| (h - state.enthalpy * t) / state.capacity)
     }
     /// Finds the temperature of superheated vapor from its pressure and entropy.
     ///
@@ -387,13 +388,10 @@ impl<'a> Refrigerant<'a> {
     ) -> Result<Temperature, PropertyError> {
         let dew = self.dew_temperature(pressure)?;
         let s = entropy.joules_per_kg_k() / self.number(at::GAS_CONSTANT);
-        if s == f32::INFINITY {
-            return Err(PropertyError::Temperature { min: dew, max: dew + MAX_SUPERHEAT });
-        }
         let share = pressure.pascals() * self.number(at::DEW_SCALE);
         let x = s + potential::logarithm(share) - self.number(at::ENTROPY_GUESS);
         let start = self.guess(at::ENTROPY_GUESS, x, dew);
-        self.heat_to(pressure, dew, start, |state, t| (s - state.entropy) * t / state.capacity)
+        self.heat_to(pressure, dew, s, start, |state, t| (s - state.entropy) * t / state.capacity)
     }
 
     #[inline(always)]
@@ -408,14 +406,19 @@ impl<'a> Refrigerant<'a> {
         &self,
         pressure: Pressure,
         dew: Temperature,
+        target: f32,
         start: f32,
         miss: impl Fn(&potential::Heated, f32) -> f32,
     ) -> Result<Temperature, PropertyError> {
-        if start.is_nan() {
+        if target.is_nan() {
             return Err(PropertyError::NotANumber);
         }
+        let beyond = PropertyError::Temperature { min: dew, max: dew + MAX_SUPERHEAT };
+        if target.is_infinite() || start.is_nan() {
+            return Err(if target > 0.0 { beyond } else { PropertyError::TwoPhase });
+        }
         let (low, high) = ((dew - MARGIN).kelvins(), (dew + MAX_SUPERHEAT).kelvins());
-        let mut t = start.max(low).min(high);
+        let mut t = start.clamp(low, high);
         for _ in 0..8 {
             let (middle, gas) = (self.number(at::T_CENTER), self.number(at::GAS_CONSTANT));
             let tau = middle / t;
@@ -433,11 +436,11 @@ impl<'a> Refrigerant<'a> {
                 return Err(PropertyError::TwoPhase);
             }
             if t >= high && next > high {
-                return Err(PropertyError::Temperature { min: dew, max: dew + MAX_SUPERHEAT });
+                return Err(beyond);
             }
             let step = next - t;
             let done = step.abs() <= STEP_ENOUGH * (next - low + 6.0);
-            t = next.max(low).min(high);
+            t = next.clamp(low, high);
             if done {
                 break;
             }

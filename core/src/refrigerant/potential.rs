@@ -197,8 +197,12 @@ pub(super) fn heated(
 #[inline(always)]
 pub(super) fn guess(c: &[f32; GUESS_TERMS], x: f32, y: f32) -> f32 {
     let [q0, q1, q2, q3, q4, r0, r1, r2, r3, u0, u1, u2, v0, v1] = *c;
-    let rows =
-        [value(&[q0, q1, q2, q3, q4], y), value(&[r0, r1, r2, r3], y), value(&[u0, u1, u2], y), value(&[v0, v1], y)];
+    let rows = [
+        value(&[q0, q1, q2, q3, q4], y),
+        value(&[r0, r1, r2, r3], y),
+        value(&[u0, u1, u2], y),
+        value(&[v0, v1], y),
+    ];
     value(&rows, x)
 }
 

@@ -16,7 +16,6 @@ pub(crate) mod student;
 pub(crate) mod symptom;
 
 pub use decided::{CLEAR_AT, DECIDE_AT, FITS_AT_LEAST};
-#[cfg(test)]
 pub(crate) use signature::climb;
 
 use crate::charge::standing::Standing;
@@ -115,7 +114,7 @@ pub(crate) fn weigh(
         let _ = report.warnings.push(warning);
     }
     for (ladder, cause) in ladders.iter_mut().zip(Cause::ALL.iter().skip(1)) {
-        signature::climb(ladder, fluid, &nominal, healthy, *cause);
+        climb(ladder, fluid, &nominal, healthy, *cause);
     }
     healthy.expect(fluid, system, &mut report.expected);
     let conditions = conditions(&report.expected, &readings);

@@ -107,13 +107,7 @@ impl Nominal {
             Spread::given(design.subcooling_k, SHEET_K, Spread::new(subcooling.0, subcooling.1));
         // The sheet gives the superheat at the compressor; the evaporator's own share is what is usual: a valve
         // holds 5 to 7 K, a capillary evaporator ends nearly full and its exchanger adds the rest.
-        let share = if valve {
-            6.0f32
-        } else if air_conditioning {
-            6.0
-        } else {
-            4.0
-        };
+        let share = if valve || air_conditioning { 6.0f32 } else { 4.0 };
         let td_mean = design_space_k - evaporating_k.mean;
         let evaporator_superheat_k =
             Spread::new(share.min(0.85 * suction_superheat_k.mean).min(0.75 * td_mean).max(0.5), 1.2);

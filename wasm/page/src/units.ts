@@ -120,7 +120,8 @@ export function figure(value: number, places: number): string {
 export function unitName(scale: Scale): string {
   switch (scale.of) {
     case "pressure":
-      return `${scale.unit} ${scale.gauge ? "gauge" : "abs"}`;
+      // As the trade writes it: psig, barg; psia, bara.
+      return scale.unit === "kPa" ? `kPa ${scale.gauge ? "g" : "abs"}` : `${scale.unit}${scale.gauge ? "g" : "a"}`;
     case "pressure_rise":
       return `${scale.unit}/min`;
     case "pressure_span":

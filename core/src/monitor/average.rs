@@ -113,14 +113,30 @@ impl Averages {
     }
 }
 
+/// Finds the power of two that divides a difference for a mean of n values: 1, 1/2, 1/4, 1/4, 1/8 and so on.
+///
+/// Close to 1/n, and it costs no division; the variance of the mean is within 8 % of that of equal weights.
+const fn shift(n: i32) -> u32 {
+    match n {
+        ..=1 => 0,
+        2 => 1,
+        3 | 4 => 2,
+        _ => 3,
+    }
+}
+
 /// Finds the part of a difference that a mean of n values takes over, rounded to the nearest.
 fn part(difference: i32, n: i32) -> i32 {
-    if n >= FULL { (difference + FULL / 2) >> 3 } else { difference.checked_div(n).unwrap_or(difference) }
+    round_shift(difference, shift(n))
 }
 
 /// Finds the part of a difference that a noise of n values takes over: it remembers twice as long as the mean.
 fn slow_part(difference: i32, n: i32) -> i32 {
-    if n >= 2 * FULL { (difference + FULL) >> 4 } else { difference.checked_div(n).unwrap_or(difference) }
+    round_shift(difference, if n > FULL { 4 } else { shift(n) })
+}
+
+fn round_shift(value: i32, shift: u32) -> i32 {
+    (value + ((1 << shift) >> 1)) >> shift
 }
 
 #[cfg(test)]
@@ -154,7 +170,7 @@ mod tests {
                 means[0] = Some(libm::round((300.0 + line + 0.4 * state) * 256.0) as i32);
                 averages.push(&means);
                 // The same weights on the drift alone: what the mean would be without noise.
-                truth += (line - truth) / (f64::from(i) + 1.0).min(f64::from(FULL));
+                truth += (line - truth) / f64::from(1 << shift(i + 1));
             }
             let (mean, u) = averages.mean(0).unwrap();
             let error = ((f64::from(mean) - 300.0 - truth) / f64::from(u)).abs();

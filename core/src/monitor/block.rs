@@ -32,6 +32,11 @@ impl Block {
         Self { sum: [0; CHANNELS], count: [0; CHANNELS], samples: 0, since: now }
     }
 
+    /// Tells whether a sample at this time fills the block.
+    pub(super) fn fills(&self, now: u32) -> bool {
+        now.wrapping_sub(self.since) >= LENGTH_MS || self.samples >= MOST - 1
+    }
+
     /// Adds the values of a sample and gives the means when this sample fills the block.
     pub(super) fn push(&mut self, values: &[Option<i32>; CHANNELS], now: u32) -> Option<Means> {
         for ((sum, count), value) in self.sum.iter_mut().zip(&mut self.count).zip(values) {
@@ -40,14 +45,22 @@ impl Block {
                 *count += 1;
             }
         }
-        self.samples += 1;
-        let length_ms = now.wrapping_sub(self.since);
-        if length_ms < LENGTH_MS && self.samples < MOST {
+        if !self.fills(now) {
+            self.samples += 1;
             return None;
         }
+        let length_ms = now.wrapping_sub(self.since);
         let mut of = [None; CHANNELS];
+        // Most channels have the same count: one division serves them all, and a product is cheap.
+        let (mut counted, mut reciprocal) = (0, 0);
         for ((mean, sum), count) in of.iter_mut().zip(&self.sum).zip(&self.count) {
-            *mean = sum.checked_div(i32::from(*count));
+            if *count == 0 {
+                continue;
+            }
+            if *count != counted {
+                (counted, reciprocal) = (*count, (u32::MAX / u32::from((*count).max(1))) as i64);
+            }
+            *mean = Some(((i64::from(*sum) * reciprocal + (1 << 31)) >> 32) as i32);
         }
         *self = Self::new(now);
         Some(Means { of, length_ms: length_ms.max(1) })

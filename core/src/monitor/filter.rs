@@ -22,10 +22,9 @@ impl Filter {
     }
 
     /// Takes the values of a sample and gives the middle ones, `None` until a channel was measured three times.
-    pub(super) fn push(&mut self, values: &[Option<i32>; CHANNELS]) -> [Option<i32>; CHANNELS] {
-        let mut middle = [None; CHANNELS];
+    pub(super) fn push(&mut self, values: &[Option<i32>; CHANNELS], middle: &mut [Option<i32>; CHANNELS]) {
         let kept = self.older.iter_mut().zip(&mut self.newer).zip(&mut self.held);
-        for ((value, middle), ((older, newer), held)) in values.iter().zip(&mut middle).zip(kept) {
+        for ((value, middle), ((older, newer), held)) in values.iter().zip(middle).zip(kept) {
             let Some(value) = *value else { continue };
             if *held < 2 {
                 *held += 1;
@@ -35,6 +34,5 @@ impl Filter {
             *older = *newer;
             *newer = value;
         }
-        middle
     }
 }

@@ -18,9 +18,10 @@ pub(super) fn fixed(value: f32, places: u32) -> i32 {
     if bits >> 31 == 0 { magnitude as i32 } else { -(magnitude as i32) }
 }
 
-/// Converts whole units of 2^-places back to a number.
+/// Converts whole units of 2^-places, 10 or 8, back to a number.
 pub(super) fn number(value: i32, places: u32) -> f32 {
-    value as f32 / (1u32 << places) as f32
+    // A power of two, so that the product is exact; a division would cost five times as much.
+    value as f32 * if places == 10 { 1.0 / 1024.0 } else { 1.0 / 256.0 }
 }
 
 /// Finds the middle one of three.

@@ -69,12 +69,13 @@ use window::{LOW, Window};
 pub const GAP_MS: u32 = 30_000;
 /// Time after a start that is the start, ms.
 const STARTING_MS: u32 = 60_000;
-/// Time after a start in which superheat is followed at every sample, ms.
-const FOLLOWED_MS: u32 = 1_800_000;
 /// Stop after which a cold compressor has probably taken up refrigerant, ms (common practice).
 const LONG_STOP_MS: u32 = 1_200_000;
 /// Blocks in a row that must show current rising while pressures fall.
 const RISES_BLOCKS: u8 = 4;
+/// Time between samples up to which they are frequent, and from which they are rare, ms.
+const FREQUENT_MS: u64 = 5_000;
+const RARE_MS: u64 = 12_000;
 /// Samples behind the clock, in order among themselves, after which the clock is taken to have been set back.
 const CLOCK_SET_BACK: u8 = 3;
 
@@ -106,6 +107,7 @@ pub struct Monitor {
     tripped: bool,
     rises: u8,
     unsettled: bool,
+    due: bool,
     filter: Filter,
     pressures: Pressures,
     block: Block,
@@ -140,6 +142,7 @@ impl Monitor {
             tripped: false,
             rises: 0,
             unsettled: false,
+            due: false,
             filter: Filter::new(),
             pressures: Pressures::new(),
             block: Block::new(0),
@@ -184,24 +187,27 @@ impl Monitor {
     /// The refrigerant gives superheat, without which liquid on start cannot be told. A sample whose time or content
     /// cannot be used is refused with its problem and changes nothing but the time.
     pub fn push(&mut self, refrigerant: Option<&Refrigerant<'_>>, sample: &Sample) -> Pushed {
-        let mut events = Events::default();
-        if let Some(problem) = self.clock(sample.time_ms, &mut events) {
-            return Pushed { events, problem: Some(problem), unusable: 0 };
+        // One place for the answer from the beginning: nothing is copied.
+        let mut pushed = Pushed { events: Events::default(), problem: None, unusable: 0 };
+        pushed.problem = self.clock(sample.time_ms, &mut pushed.events);
+        if pushed.problem.is_some() {
+            return pushed;
         }
-        let (raw, unusable) = whole(sample);
-        let problem = if raw.iter().all(Option::is_none) {
-            Some(SampleProblem::NothingMeasured)
-        } else {
-            (unusable != 0).then_some(SampleProblem::SomeUnusable)
-        };
         let before_ms = core::mem::replace(&mut self.last_ms, sample.time_ms);
-        if problem != Some(SampleProblem::NothingMeasured) {
-            let two = self.filter.last_two(CURRENT);
-            let amps = two.zip(raw[CURRENT]).map(|([older, newer], newest)| [older, newer, newest]);
-            let middle = self.filter.push(&raw);
-            self.take(refrigerant, &raw, &middle, amps, before_ms, &mut events);
+        let (mut raw, mut middle) = ([None; CHANNELS], [None; CHANNELS]);
+        pushed.unusable = whole(sample, &mut raw);
+        if pushed.unusable != 0 {
+            pushed.problem = Some(SampleProblem::SomeUnusable);
         }
-        Pushed { events, problem, unusable }
+        if raw.iter().all(Option::is_none) {
+            pushed.problem = Some(SampleProblem::NothingMeasured);
+            return pushed;
+        }
+        let two = self.filter.last_two(CURRENT);
+        let amps = two.zip(raw[CURRENT]).map(|([older, newer], newest)| [older, newer, newest]);
+        self.filter.push(&raw, &mut middle);
+        self.take(refrigerant, &raw, &middle, amps, before_ms, &mut pushed.events);
+        pushed
     }
 
     /// Checks the time of a sample and notices gaps.
@@ -259,6 +265,7 @@ impl Monitor {
         self.averages = Averages::new();
         self.hunting = Hunting::new(0, now);
         self.rises = 0;
+        self.due = false;
     }
 
     fn take(
@@ -284,6 +291,12 @@ impl Monitor {
             _ => self.power,
         };
         let started_on = self.running_since(raw, before_ms);
+        // A sample that fills or judges a block costs enough; where samples are rarer more of them count.
+        let busy = match self.last_ms.wrapping_sub(before_ms) {
+            ..FREQUENT_MS => self.due || self.block.fills(now.0),
+            ..RARE_MS => self.due,
+            _ => false,
+        };
         let at = Now {
             time_ms: now.1,
             now: now.0,
@@ -291,7 +304,7 @@ impl Monitor {
             raw_current: raw[CURRENT],
             volts: middle[VOLTAGE],
             pressures: low.zip(high),
-            superheat: self.superheat(refrigerant, middle),
+            superheat: if busy { None } else { self.superheat(refrigerant, middle) },
             unsettled: self.unsettled,
         };
         match (self.power, judged) {
@@ -306,17 +319,27 @@ impl Monitor {
         match self.power {
             Power::Unknown => return,
             Power::On => self.on(&at, low, high, now, events),
-            Power::Off => self.off(refrigerant, low, middle, now, events),
+            Power::Off => self.off(refrigerant.filter(|_| !busy), low, middle, now, events),
         }
-        let Some(means) = self.block.push(middle, now.0) else { return };
-        self.window.push(&means.of, means.length_ms);
-        self.averages.push(&means.of);
+        // A full block is put away with one sample and judged with the next: no sample costs both.
+        if core::mem::take(&mut self.due) {
+            self.judge(now.1, events);
+        }
+        if let Some(means) = self.block.push(middle, now.0) {
+            self.window.push(&means.of, means.length_ms);
+            self.averages.push(&means.of);
+            self.due = true;
+        }
+    }
+
+    /// Judges the block that was put away last.
+    fn judge(&mut self, time_ms: u64, events: &mut Events) {
         match self.power {
-            Power::On => self.judge_running(now.1, events),
-            _ if self.pump_down.phase == Phase::None => {
+            Power::On => self.judge_running(time_ms, events),
+            Power::Off if self.pump_down.phase == Phase::None => {
                 let off_ms = self.since_known.then(|| self.elapsed());
                 let standing = &mut self.found_standing;
-                self.off_time.block(&self.window, &self.averages, off_ms, now.1, standing, events);
+                self.off_time.block(&self.window, &self.averages, off_ms, time_ms, standing, events);
             }
             _ => {}
         }
@@ -334,7 +357,7 @@ impl Monitor {
         refrigerant: Option<&Refrigerant<'_>>,
         middle: &[Option<i32>; CHANNELS],
     ) -> Option<i32> {
-        if self.power != Power::On || !self.since_known || self.elapsed() > FOLLOWED_MS {
+        if self.power != Power::On || !self.start.is_open() {
             return None;
         }
         let line = middle[SUCTION_LINE].or(middle[EVAPORATOR_OUTLET])?;
@@ -482,29 +505,27 @@ impl Monitor {
             return;
         }
         let before = self.running;
-        if let Some(mut state) = running::judge(&self.window, self.plate.regulator, before) {
+        let trends = self.window.trends();
+        if let Some(mut state) = running::judge(&trends, self.plate.regulator, before) {
             if self.hunting.hunts() {
                 state = State::Unsteady;
             }
             self.running = state;
-            self.unsettled = !self.plate.regulator && running::unsettled(&self.window);
-            let kpa = |trend: window::Trend| Some(trend.mean * (1.0 / 256.0));
+            self.unsettled = !self.plate.regulator && running::unsettled(&trends);
+            let mean = |channel: usize, places| Some(number((*trends.get(channel)?)?.mean, places));
             match state {
                 State::Steady if before != State::Steady => {
-                    let low = self.window.trend(LOW).and_then(kpa);
-                    let high = self.window.trend(window::HIGH).and_then(kpa);
-                    let amps = self.window.trend(window::AMPS).map(|trend| trend.mean * (1.0 / 1024.0));
-                    events.add(EventKind::Steady, time_ms, [low, high, amps]);
+                    let values = [mean(LOW, 8), mean(window::HIGH, 8), mean(window::AMPS, 10)];
+                    events.add(EventKind::Steady, time_ms, values);
                 }
                 State::PullingDown if before != State::PullingDown => {
-                    let low = self.window.trend(LOW);
-                    let slope = low.map(|trend| trend.slope * (1.0 / 256.0));
-                    events.add(EventKind::PullingDown, time_ms, [low.and_then(kpa), slope, None]);
+                    let slope = trends[LOW].map(|low| number(low.slope, 8) * (1.0 / 16.0));
+                    events.add(EventKind::PullingDown, time_ms, [mean(LOW, 8), slope, None]);
                 }
                 _ => {}
             }
         }
-        match running::current_rises(&self.window) {
+        match running::current_rises(&trends) {
             Some((amps, low)) => {
                 self.rises = self.rises.saturating_add(1);
                 if self.rises == RISES_BLOCKS {
@@ -567,8 +588,9 @@ impl Monitor {
 
 /// Finds the dew temperature at a whole-number pressure, 1/256 degC.
 fn dew(refrigerant: &Refrigerant<'_>, low: i32) -> Option<i32> {
-    let dew = refrigerant.dew_temperature(Pressure::from_kilopascals(number(low, 8))).ok()?;
-    Some(fixed(dew.celsius(), 8))
+    // 1/256 kPa in pascal, and 273.15 K in 1/256 K.
+    let dew = refrigerant.dew_temperature(Pressure::from_pascals(low as f32 * 3.906_25)).ok()?;
+    Some(fixed(dew.kelvins(), 8) - 69_926)
 }
 
 #[cfg(test)]

@@ -4,14 +4,14 @@ use super::average::Averages;
 use super::event::{EventKind, Events};
 use super::fixed::{number, share};
 use super::sample::{EVAPORATOR_OUTLET, SUPPLY_AIR};
-use super::window::{FULL, HIGH, LOW, Window};
+use super::window::{FULL, HIGH, LOW, Window, share_of};
 
 /// Blocks in a row with equal pressures that make them equal: one minute.
 const EQUAL_BLOCKS: u8 = 5;
 /// Drift per minute below which a standing pressure rests, as a share.
-const REST: f32 = 0.002;
+const REST: u32 = share_of(0.002);
 /// Scatter below which it rests, as a share.
-const REST_SCATTER: f32 = 0.01;
+const REST_SCATTER: u32 = share_of(0.01);
 /// Largest distance between temperatures that are taken as one, 1/256 K.
 const ONE_TEMPERATURE: i32 = 2 << 8;
 /// Warmth of the coil over its space that only a heater gives it, 1/256 K.
@@ -91,7 +91,7 @@ impl OffTime {
         let Some(trend) = window.trend(LOW) else { return };
         if trend.level_within(REST) && trend.quiet_within(REST_SCATTER) {
             self.standing_told = true;
-            *standing = Standing { kpa: trend.mean * (1.0 / 256.0), celsius: one_temperature(averages) };
+            *standing = Standing { kpa: number(trend.mean, 8), celsius: one_temperature(averages) };
             events.add(EventKind::StandingPressure, time_ms, [Some(standing.kpa), standing.celsius, None]);
         }
     }

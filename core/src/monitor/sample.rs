@@ -1,6 +1,6 @@
 //! One sample of a stream: a time and whatever was measured at it.
 
-use crate::field::{Kind, choice, optional_numbers};
+use crate::field::{choice, optional_numbers};
 
 optional_numbers! {
     /// What was measured at one moment, under the names of the readings; not measured is `None`.
@@ -80,24 +80,22 @@ pub(super) const fn places(channel: usize) -> u32 {
 }
 
 /// Finds the lowest and highest whole number a channel can show.
-const fn limits(kind: Kind) -> (i32, i32) {
-    match kind {
-        Kind::Pressure => (1, 20_000 << 8),
-        Kind::Current => (0, 5000 << 10),
-        Kind::Voltage => (0, 1000 << 8),
+const fn limits(channel: usize) -> (i32, i32) {
+    match channel {
+        ..EVAPORATOR_OUTLET => (1, 20_000 << 8),
+        CURRENT => (0, 5000 << 10),
+        VOLTAGE => (0, 1000 << 8),
         _ => (-(120 << 8), 300 << 8),
     }
 }
 
 /// Converts the channels to whole numbers, `None` where not measured, and marks those no machine can show.
-pub(super) fn whole(sample: &Sample) -> ([Option<i32>; CHANNELS], u16) {
+pub(super) fn whole(sample: &Sample, values: &mut [Option<i32>; CHANNELS]) -> u16 {
     let mut unusable = 0;
-    let mut values = [None; CHANNELS];
     let numbers = sample.numbers();
-    let each = values.iter_mut().zip(numbers).zip(Sample::FIELDS).enumerate();
-    for (channel, ((value, number), field)) in each {
-        let Some(number) = number else { continue };
-        let (low, high) = limits(field.kind);
+    for (channel, (value, number)) in values.iter_mut().zip(&numbers).enumerate() {
+        let Some(number) = *number else { continue };
+        let (low, high) = limits(channel);
         let fixed = super::fixed::fixed(number, places(channel));
         if fixed >= low && fixed <= high {
             *value = Some(fixed);
@@ -105,7 +103,7 @@ pub(super) fn whole(sample: &Sample) -> ([Option<i32>; CHANNELS], u16) {
             unusable |= 1 << channel;
         }
     }
-    (values, unusable)
+    unusable
 }
 
 #[cfg(test)]
@@ -133,10 +131,23 @@ mod tests {
     }
 
     #[test]
+    fn the_limits_are_those_of_the_fields() {
+        for (channel, field) in Sample::FIELDS.iter().enumerate() {
+            let (low, high) = limits(channel);
+            let (least, most) = field.kind.range();
+            let unit = (1 << places(channel)) as f32;
+            // A pressure of less than one unit is none.
+            assert!((low as f32 / unit - least).abs() < 0.01, "{}", field.name);
+            assert_eq!(high as f32 / unit, most, "{}", field.name);
+        }
+    }
+
+    #[test]
     fn what_no_machine_can_show_is_left_out() {
         for bad in [f32::NAN, f32::INFINITY, f32::NEG_INFINITY, -1.0, 0.0, 1e30] {
             let sample = Sample { suction_pressure_kpa: Some(bad), space_c: Some(3.0), ..Sample::default() };
-            let (values, unusable) = whole(&sample);
+            let mut values = [None; CHANNELS];
+            let unusable = whole(&sample, &mut values);
             assert_eq!((values[SUCTION], unusable), (None, 1), "{bad}");
             assert_eq!(values[SPACE], Some(3 << 8));
         }

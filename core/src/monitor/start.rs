@@ -107,6 +107,11 @@ impl Start {
         };
     }
 
+    /// Tells whether a start is being followed.
+    pub(super) fn is_open(&self) -> bool {
+        self.stage == Stage::Open
+    }
+
     /// Ends the following, unjudged.
     pub(super) fn end(&mut self) {
         self.stage = Stage::Idle;
@@ -140,8 +145,6 @@ impl Start {
             return;
         }
         let elapsed = at.now.wrapping_sub(self.since);
-        let step = at.now.wrapping_sub(self.last);
-        self.last = at.now;
         if let (Some((low, high)), Some((low_then, high_then))) = (at.pressures, self.pressures) {
             // A compressor that turns draws suction down and pushes discharge up by more than the gauges scatter.
             self.moved |= low < low_then - low_then / 16 && high > high_then + high_then / 32;
@@ -151,7 +154,7 @@ impl Start {
             let step = (current - self.smooth + 4) >> 3;
             self.smooth = if self.inrush_told { self.smooth + step } else { current };
         }
-        self.judge(plate, at, elapsed, step, events);
+        self.judge(plate, at, elapsed, events);
     }
 
     fn inrush(&mut self, plate: &Plate, at: &Now, current: i32, elapsed: u32, events: &mut Events) {
@@ -186,12 +189,16 @@ impl Start {
         }
     }
 
-    fn judge(&mut self, plate: &Plate, at: &Now, elapsed: u32, step: u32, events: &mut Events) {
+    fn judge(&mut self, plate: &Plate, at: &Now, elapsed: u32, events: &mut Events) {
         if elapsed < SETTLE_MS {
+            self.last = at.now;
             return;
         }
         let seconds = |ms: u32| Some(ms as f32 * 0.001);
         if let Some(superheat) = at.superheat {
+            // Not every sample has it.
+            let step = at.now.wrapping_sub(self.last).min(30_000);
+            self.last = at.now;
             self.lowest = self.lowest.min(superheat);
             if superheat < COLLAPSED {
                 self.collapsed_ms = self.collapsed_ms.saturating_add(step);

@@ -16,12 +16,10 @@ pub(super) const FEWEST: usize = 5;
 /// Channels kept.
 pub(super) const KEPT: usize = 5;
 
-/// Places of the kept channels.
+/// Places of the kept channels; the fourth is the line at the evaporator outlet, the fifth the air it cools.
 pub(super) const LOW: usize = 0;
 pub(super) const HIGH: usize = 1;
 pub(super) const AMPS: usize = 2;
-pub(super) const LINE: usize = 3;
-pub(super) const COLD: usize = 4;
 
 /// The block means of the kept channels, the newest first.
 #[derive(Clone, Copy, Debug)]
@@ -31,15 +29,22 @@ pub(super) struct Window {
     length_ms: u32,
 }
 
-/// The least-squares line through one channel of the window, in the channel's whole units.
-#[derive(Clone, Copy, Debug, PartialEq)]
+/// The least-squares line through one channel of the window.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub(super) struct Trend {
-    /// Mean.
-    pub(super) mean: f32,
-    /// Slope per minute.
-    pub(super) slope: f32,
-    /// Variance of the residuals about the line.
-    pub(super) variance: f32,
+    /// Mean, in the channel's whole units.
+    pub(super) mean: i32,
+    /// Slope per minute, in 1/16 of a unit.
+    pub(super) slope: i32,
+    /// Sum of the squared residuals about the line, in squares of 4 units.
+    residuals: u32,
+    /// Degrees of freedom of the residuals.
+    freedom: u32,
+}
+
+/// Writes a share as the whole number of 1/65536 that the tests of a trend take.
+pub(super) const fn share_of(share: f32) -> u32 {
+    (share * 65_536.0) as u32
 }
 
 impl Window {
@@ -64,7 +69,7 @@ impl Window {
                 *count = 0;
                 continue;
             };
-            row.rotate_right(1);
+            row.copy_within(..FULL - 1, 1);
             row[0] = mean;
             *count = (*count + 1).min(FULL as u8);
         }
@@ -78,6 +83,11 @@ impl Window {
         }
     }
 
+    /// Fits the lines to all channels, `None` where there are fewer than [`FEWEST`] blocks.
+    pub(super) fn trends(&self) -> [Option<Trend>; KEPT] {
+        core::array::from_fn(|channel| self.trend(channel))
+    }
+
     /// Fits the line to a channel, `None` while there are fewer than [`FEWEST`] blocks.
     pub(super) fn trend(&self, channel: usize) -> Option<Trend> {
         let row = self.row(channel);
@@ -87,32 +97,60 @@ impl Window {
         let n = row.len() as i32;
         let mean = row.iter().sum::<i32>().checked_div(n)?;
         // Weights 2i - (n - 1) keep the middle between two blocks whole; their squares sum to n (n^2 - 1) / 3.
-        let (mut moment, mut squares) = (0i32, 0i64);
+        let mut moment = 0;
         let mut weight = n - 1;
         for value in row {
-            let deviation = (value - mean).clamp(-(1 << 22), 1 << 22);
-            moment += weight * deviation;
-            squares += i64::from(deviation) * i64::from(deviation);
+            moment += weight * (value - mean).clamp(-MOST_DEVIATION, MOST_DEVIATION);
             weight -= 2;
         }
-        let n = n as f32;
-        let weights = n * (n * n - 1.0) * (1.0 / 3.0);
-        let per_half_block = moment as f32 / weights;
-        let variance = (squares as f32 - per_half_block * moment as f32) / (n - 2.0);
-        let slope = per_half_block * 120_000.0 / (self.length_ms.max(1) as f32);
-        Some(Trend { mean: mean as f32, slope, variance: variance.max(0.0) })
+        // The slope per half block, in 1/16 of a unit.
+        let half = (moment << 4).checked_div(n * (n * n - 1) / 3)?;
+        let mut residuals = 0;
+        let mut weight = n - 1;
+        for value in row {
+            let residual = value - mean - ((weight * half + 8) >> 4);
+            let residual = ((residual + 2) >> 2).clamp(-MOST_RESIDUAL, MOST_RESIDUAL);
+            residuals += (residual * residual) as u32;
+            weight -= 2;
+        }
+        // Two halves a block; the length in units of 128 ms.
+        let length = (self.length_ms >> 7).clamp(1, 1 << 15) as i32;
+        let slope = half.saturating_mul(2 * 60_000 / 128).checked_div(length)?;
+        Some(Trend { mean, slope, residuals, freedom: n as u32 - 2 })
     }
 }
 
+/// Largest deviation of a block from the mean that counts, whole units: nothing overflows with it.
+const MOST_DEVIATION: i32 = 1 << 19;
+/// Largest residual that counts, in 4 units.
+const MOST_RESIDUAL: i32 = 1 << 14;
+
 impl Trend {
+    /// Finds a share of the mean in 1/16 of a unit, the share in 1/65536.
+    pub(super) fn share(&self, share: u32) -> i32 {
+        // (mean / 16) share / 256, in the order in which nothing overflows.
+        (((self.mean.max(0) as u32 >> 4) * share) >> 8) as i32
+    }
     /// Tells whether the slope stays within a share of the mean per minute.
-    pub(super) fn level_within(&self, share: f32) -> bool {
-        self.slope.abs() <= share * self.mean
+    pub(super) fn level_within(&self, share: u32) -> bool {
+        self.slope.abs() <= self.share(share)
     }
     /// Tells whether the scatter about the line stays within a share of the mean.
-    pub(super) fn quiet_within(&self, share: f32) -> bool {
-        let limit = share * self.mean;
-        self.variance <= limit * limit
+    pub(super) fn quiet_within(&self, share: u32) -> bool {
+        self.scatters_within(((self.mean.max(0) as u32 >> 2) * share) >> 16)
+    }
+    /// Tells whether the scatter about the line stays within a limit, in 4 units.
+    pub(super) fn scatters_within(&self, limit: u32) -> bool {
+        let limit = limit.min(MOST_RESIDUAL as u32 - 1);
+        self.residuals <= limit * limit * self.freedom
+    }
+    /// Tells whether the slope is more than three times its own standard error.
+    ///
+    /// That error is s / sqrt(82.5) a block of a full window, five blocks a minute.
+    pub(super) fn is_sure(&self) -> bool {
+        let slope = (self.slope.unsigned_abs() >> 4).min(1 << 14);
+        // slope^2 > 9 * 25 / 82.5 s^2, s^2 = 16 residuals / 8.
+        2 * slope * slope > self.residuals.saturating_mul(11)
     }
 }
 
@@ -133,11 +171,15 @@ mod tests {
             assert_eq!(window.trend(HIGH), None);
         }
         let trend = window.trend(LOW).unwrap();
-        assert_relative_eq!(trend.mean, 100_000.0 + 4.5 * 256.0, max_relative = 1e-5);
-        // Least squares by hand: five pairs of -64 over the 82.5 of ten points.
-        let by_hand = 256.0 - 5.0 * 64.0 / 82.5;
-        assert_relative_eq!(trend.slope, by_hand * 5.0, max_relative = 1e-3);
-        assert!(trend.variance > 0.8 * 64.0 * 64.0 && trend.variance < 1.4 * 64.0 * 64.0);
+        assert_eq!(trend.mean, 100_000 + 9 * 128);
+        // Least squares by hand: five pairs of -64 over the 82.5 of ten points, five blocks a minute.
+        let by_hand = (256.0 - 5.0 * 64.0 / 82.5) * 5.0;
+        assert_relative_eq!(trend.slope as f32 / 16.0, by_hand, max_relative = 1e-2);
+        // Residuals of 64 units but for what the line takes: 16 of 4 units, squared, ten times.
+        assert!(trend.residuals > 2400 && trend.residuals < 2700, "{}", trend.residuals);
+        assert!(trend.scatters_within(18) && !trend.scatters_within(17));
+        assert!(trend.level_within(share_of(0.013)) && !trend.level_within(share_of(0.012)));
+        assert!(trend.is_sure());
     }
 
     #[test]

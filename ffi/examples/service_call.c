@@ -62,10 +62,11 @@ int main(void)
     printf("suction %.1f kPa, dew %.2f degC, superheat at the compressor %.2f K\n",
            (double)readings.suction_pressure_kpa, (double)dew_c, (double)(readings.suction_line_c - dew_c));
 
-    /* The diagnosis. The report is about 3 kB, so a meter keeps it off the stack. */
+    /* The diagnosis. Report and workspace are some 20 kB, so a meter keeps them off the stack. */
     static RimewiseReport report = {.size = sizeof report};
+    static RimewiseWorkspace workspace;
     RimewiseInvalid invalid = {.size = sizeof invalid};
-    status = rimewise_diagnose(&rimewise_r290, &system, &readings, NULL, NULL, &report, &invalid);
+    status = rimewise_diagnose(&rimewise_r290, &system, &readings, NULL, NULL, &workspace, &report, &invalid);
     if (status != RIMEWISE_OK) {
         const char *section = "?", *field = "?";
         rimewise_field_text(invalid.field, &section, &field);

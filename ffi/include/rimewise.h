@@ -20,7 +20,7 @@
 //    built with an older header keeps working. A size that the library does not know, which is one that the first
 //    release with this struct did not reach or one above the library's own, gives RIMEWISE_STATUS_WRONG_SIZE. A struct
 //    without a size never changes within one major version (while that is 0: within one minor version).
-//  * RimewiseMonitor and RimewiseRefrigerantStorage are memory of the caller with private content: only the functions
+//  * RimewiseMonitor, RimewiseWorkspace and RimewiseRefrigerantStorage are memory of the caller with private content: only the functions
 //    that take them may write to them.
 //  * No allocation, nothing to free, no global state, no last error: every function is re-entrant and may run in any
 //    number of threads or interrupts at once, as long as no two write the same memory of the caller.
@@ -1586,6 +1586,13 @@ typedef struct RimewiseObservations {
 // Observations of which nothing was looked at.
 #define RimewiseObservations_BLANK (RimewiseObservations){ .size = (uint32_t)(size_of){  }, .start_noise = RIMEWISE_NOT_KNOWN, .frost_on_compressor = RIMEWISE_NOT_KNOWN, .sight_glass = RIMEWISE_NOT_KNOWN, .coil_iced = RIMEWISE_NOT_KNOWN }
 
+// Memory of the caller that a diagnosis works in, so that the stack stays small. Its content is private and means
+// nothing between calls; it need not be initialised, and two calls that run at once need one each.
+typedef struct RimewiseWorkspace {
+    // Private.
+    uint64_t opaque[2176];
+} RimewiseWorkspace;
+
 // The probability and the mean severity of one cause.
 typedef struct RimewiseCauseProbability {
     // A RimewiseCause.
@@ -2733,20 +2740,22 @@ RimewiseStatus rimewise_decide(const float *probabilities,
 // `refrigerant` NULL: not known, so pressures are not interpreted. `system`, `observations`, `uncertainty` NULL:
 // nothing known, nothing observed, usual instruments. `readings` must be there. `report->size` must be set before the
 // call. `invalid` NULL: the field at fault is not wanted; else `invalid->size` must be set.
-// Errors: INVALID_INPUT and UNKNOWN_CODE (both write `invalid`), WRONG_SIZE.
+// Errors: INVALID_INPUT and UNKNOWN_CODE (both write `invalid`), WRONG_SIZE, OUT_OF_RANGE where `workspace` is not
+// aligned for 64-bit numbers.
 RimewiseStatus rimewise_diagnose(const struct RimewiseRefrigerant *refrigerant,
                                  const struct RimewiseSystem *system,
                                  const struct RimewiseReadings *readings,
                                  const struct RimewiseObservations *observations,
                                  const struct RimewiseUncertainty *uncertainty,
+                                 struct RimewiseWorkspace *workspace,
                                  struct RimewiseReport *report,
                                  struct RimewiseInvalid *invalid);
 
 // Diagnoses one visit to a machine of which readings are recorded from when it was good.
 //
-// As rimewise_diagnose, with `record`, an array of `record_count` readings, each of `record->size` bytes. What is
-// known is used in the order record, target pressures, temperature differences, what is usual. Needs 3 KiB more stack.
-// Errors: OUT_OF_RANGE where `record_count` is above RIMEWISE_RECORD_MAX.
+// As rimewise_diagnose, with `record`, an array of `record_count` readings, each of its own `size`. What is known is
+// used in the order record, target pressures, temperature differences, what is usual. Errors: as rimewise_diagnose,
+// OUT_OF_RANGE also where `record_count` is above RIMEWISE_RECORD_MAX.
 RimewiseStatus rimewise_diagnose_with_record(const struct RimewiseRefrigerant *refrigerant,
                                              const struct RimewiseSystem *system,
                                              const struct RimewiseReadings *readings,
@@ -2754,6 +2763,7 @@ RimewiseStatus rimewise_diagnose_with_record(const struct RimewiseRefrigerant *r
                                              const struct RimewiseUncertainty *uncertainty,
                                              const struct RimewiseReadings *record,
                                              uint32_t record_count,
+                                             struct RimewiseWorkspace *workspace,
                                              struct RimewiseReport *report,
                                              struct RimewiseInvalid *invalid);
 

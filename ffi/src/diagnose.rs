@@ -6,10 +6,31 @@ use crate::invalid::RimewiseInvalid;
 use crate::refrigerant::RimewiseRefrigerant;
 use crate::report::RimewiseReport;
 use crate::status::{RimewiseStatus, RimewiseStatus as Status};
+use core::mem::{align_of, size_of};
 use rimewise::readings::{Readings, Visit};
+use rimewise::report::Report;
 
 /// The longest record that rimewise_diagnose_with_record takes.
 pub const RIMEWISE_RECORD_MAX: u32 = 8;
+
+/// Memory of the caller that a diagnosis works in, so that the stack stays small. Its content is private and means
+/// nothing between calls; it need not be initialised, and two calls that run at once need one each.
+#[derive(Clone, Copy, Debug)]
+#[repr(C)]
+pub struct RimewiseWorkspace {
+    /// Private.
+    pub opaque: [u64; 2176],
+}
+
+/// What lies in the caller's workspace.
+struct Memory {
+    work: rimewise::Workspace,
+    report: Report,
+    record: [Readings; RIMEWISE_RECORD_MAX as usize],
+}
+
+const _: () = assert!(size_of::<Memory>() <= size_of::<RimewiseWorkspace>());
+const _: () = assert!(align_of::<Memory>() <= align_of::<RimewiseWorkspace>());
 
 /// Reads the caller's structs into a visit without a record; an unknown code is written to `invalid`.
 pub(crate) unsafe fn visit(
@@ -51,7 +72,8 @@ pub(crate) unsafe fn refuse(invalid: *mut RimewiseInvalid, value: RimewiseInvali
 /// `refrigerant` NULL: not known, so pressures are not interpreted. `system`, `observations`, `uncertainty` NULL:
 /// nothing known, nothing observed, usual instruments. `readings` must be there. `report->size` must be set before the
 /// call. `invalid` NULL: the field at fault is not wanted; else `invalid->size` must be set.
-/// Errors: INVALID_INPUT and UNKNOWN_CODE (both write `invalid`), WRONG_SIZE.
+/// Errors: INVALID_INPUT and UNKNOWN_CODE (both write `invalid`), WRONG_SIZE, OUT_OF_RANGE where `workspace` is not
+/// aligned for 64-bit numbers.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn rimewise_diagnose(
     refrigerant: *const RimewiseRefrigerant,
@@ -59,24 +81,32 @@ pub unsafe extern "C" fn rimewise_diagnose(
     readings: *const RimewiseReadings,
     observations: *const RimewiseObservations,
     uncertainty: *const RimewiseUncertainty,
+    workspace: *mut RimewiseWorkspace,
     report: *mut RimewiseReport,
     invalid: *mut RimewiseInvalid,
 ) -> RimewiseStatus {
     // SAFETY: the contract of the header.
     unsafe {
-        let mut given = Visit::default();
-        if let Err(status) = visit(&mut given, system, readings, observations, uncertainty, invalid) {
-            return status;
-        }
-        diagnose(refrigerant, &given, report, invalid)
+        rimewise_diagnose_with_record(
+            refrigerant,
+            system,
+            readings,
+            observations,
+            uncertainty,
+            core::ptr::null(),
+            0,
+            workspace,
+            report,
+            invalid,
+        )
     }
 }
 
 /// Diagnoses one visit to a machine of which readings are recorded from when it was good.
 ///
-/// As rimewise_diagnose, with `record`, an array of `record_count` readings, each of `record->size` bytes. What is
-/// known is used in the order record, target pressures, temperature differences, what is usual. Needs 3 KiB more stack.
-/// Errors: OUT_OF_RANGE where `record_count` is above RIMEWISE_RECORD_MAX.
+/// As rimewise_diagnose, with `record`, an array of `record_count` readings, each of its own `size`. What is known is
+/// used in the order record, target pressures, temperature differences, what is usual. Errors: as rimewise_diagnose,
+/// OUT_OF_RANGE also where `record_count` is above RIMEWISE_RECORD_MAX.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn rimewise_diagnose_with_record(
     refrigerant: *const RimewiseRefrigerant,
@@ -86,57 +116,53 @@ pub unsafe extern "C" fn rimewise_diagnose_with_record(
     uncertainty: *const RimewiseUncertainty,
     record: *const RimewiseReadings,
     record_count: u32,
+    workspace: *mut RimewiseWorkspace,
     report: *mut RimewiseReport,
     invalid: *mut RimewiseInvalid,
 ) -> RimewiseStatus {
-    if record_count > RIMEWISE_RECORD_MAX {
+    if workspace.is_null() {
+        return Status::NullPointer;
+    }
+    if record_count > RIMEWISE_RECORD_MAX || !workspace.is_aligned() {
         return Status::OutOfRange;
     }
-    // SAFETY: the contract of the header.
-    unsafe {
-        let mut recorded = [Readings::default(); RIMEWISE_RECORD_MAX as usize];
-        let mut next = record.cast::<u8>();
-        for (position, place) in recorded.iter_mut().take(record_count as usize).enumerate() {
-            let one = match read(next.cast::<RimewiseReadings>(), RimewiseReadings::BLANK) {
-                Ok(one) => one,
-                Err(status) => return status,
-            };
-            *place = match one.to_core() {
-                Ok(readings) => readings,
-                Err(field) => {
-                    let at_fault =
-                        RimewiseInvalid { record: position as i32, ..RimewiseInvalid::unknown_code(field) };
-                    return refuse(invalid, at_fault, Status::UnknownCode);
-                }
-            };
-            next = next.add(one.size as usize);
-        }
-        let mut given =
-            Visit { record: recorded.get(..record_count as usize).unwrap_or_default(), ..Visit::default() };
-        if let Err(status) = visit(&mut given, system, readings, observations, uncertainty, invalid) {
-            return status;
-        }
-        diagnose(refrigerant, &given, report, invalid)
-    }
-}
-
-/// Asks core and writes the report where the caller keeps it.
-unsafe fn diagnose(
-    refrigerant: *const RimewiseRefrigerant,
-    visit: &Visit<'_>,
-    report: *mut RimewiseReport,
-    invalid: *mut RimewiseInvalid,
-) -> Status {
-    // SAFETY: the contract of the header.
+    // SAFETY: the contract of the header; the workspace is large enough and aligned, see the assertions above.
     unsafe {
         let size = match writable(report) {
             Ok(size) => size,
             Err(status) => return status,
         };
+        let mut given = Visit::default();
+        if let Err(status) = visit(&mut given, system, readings, observations, uncertainty, invalid) {
+            return status;
+        }
+        let memory = workspace.cast::<Memory>();
+        let kept = (&raw mut (*memory).record).cast::<Readings>();
+        let mut next = record.cast::<u8>();
+        for position in 0..record_count as usize {
+            let one = match read(next.cast::<RimewiseReadings>(), RimewiseReadings::BLANK) {
+                Ok(one) => one,
+                Err(status) => return status,
+            };
+            match one.to_core() {
+                Ok(readings) => kept.add(position).write(readings),
+                Err(field) => {
+                    let at_fault =
+                        RimewiseInvalid { record: position as i32, ..RimewiseInvalid::unknown_code(field) };
+                    return refuse(invalid, at_fault, Status::UnknownCode);
+                }
+            }
+            next = next.add(one.size as usize);
+        }
+        given.record = core::slice::from_raw_parts(kept, record_count as usize);
+        let work = &raw mut (*memory).work;
+        let found = &raw mut (*memory).report;
+        work.write(rimewise::Workspace::new());
+        found.write(Report::EMPTY);
         let refrigerant = refrigerant.as_ref().map(|r| &r.0);
-        match rimewise::diagnose(refrigerant, visit) {
-            Ok(found) => {
-                RimewiseReport::write(&found, report, size);
+        match rimewise::diagnose_in(&mut *work, refrigerant, &given, &mut *found) {
+            Ok(()) => {
+                RimewiseReport::write(&*found, report, size);
                 Status::Ok
             }
             Err(at_fault) => refuse(invalid, at_fault.into(), Status::InvalidInput),

@@ -66,6 +66,7 @@ static RimewiseObservations observations;
 static RimewiseUncertainty uncertainty;
 static RimewiseReport report, before;
 static RimewiseCycle cycle;
+static RimewiseWorkspace workspace;
 static RimewiseInvalid invalid;
 
 int main(int argc, char **argv)
@@ -113,16 +114,18 @@ int main(int argc, char **argv)
             disturb(&observations, sizeof observations, 20);
             disturb(&uncertainty, sizeof uncertainty, 20);
         }
+        if (n % 16 == 0)
+            noise(&workspace, sizeof workspace); /* it need not be initialised */
         before = report;
         RimewiseStatus status;
         if (n % 8 == 7) {
             record[0] = record[1] = readings;
             disturb(&record[1], sizeof record[1], 60);
             status = rimewise_diagnose_with_record(refrigerant, &machine, &readings, &observations, &uncertainty,
-                                                   record, 2, &report, &invalid);
+                                                   record, 2, &workspace, &report, &invalid);
         } else {
-            status = rimewise_diagnose(refrigerant, &machine, &readings, &observations, &uncertainty, &report,
-                                       &invalid);
+            status = rimewise_diagnose(refrigerant, &machine, &readings, &observations, &uncertainty, &workspace,
+                                       &report, &invalid);
         }
         if (status == RIMEWISE_OK) {
             answered++;

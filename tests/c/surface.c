@@ -301,6 +301,7 @@ static RimewiseUncertainty uncertainty;
 static RimewiseReport report;
 static RimewiseInvalid invalid;
 static RimewiseCycle cycle;
+static RimewiseWorkspace workspace;
 
 /* A freezer on R290, invented. */
 static void fill(void)
@@ -324,7 +325,7 @@ static void fill(void)
 
 static RimewiseStatus diagnose(void)
 {
-    return rimewise_diagnose(&rimewise_r290, &system_, &readings, &observations, &uncertainty, &report, &invalid);
+    return rimewise_diagnose(&rimewise_r290, &system_, &readings, &observations, &uncertainty, &workspace, &report, &invalid);
 }
 
 static void visits(void)
@@ -355,12 +356,12 @@ static void visits(void)
     }
 
     /* Only readings and report must be there. */
-    CHECK(rimewise_diagnose(&rimewise_r290, NULL, &readings, NULL, NULL, &report, NULL) == RIMEWISE_OK);
-    CHECK(rimewise_diagnose(NULL, NULL, &readings, NULL, NULL, &report, NULL) == RIMEWISE_OK);
+    CHECK(rimewise_diagnose(&rimewise_r290, NULL, &readings, NULL, NULL, &workspace, &report, NULL) == RIMEWISE_OK);
+    CHECK(rimewise_diagnose(NULL, NULL, &readings, NULL, NULL, &workspace, &report, NULL) == RIMEWISE_OK);
     CHECK(report.cycle.valid == 0 || !(report.cycle.valid & RIMEWISE_CYCLE_VALID_SUPERHEAT_K));
-    CHECK(rimewise_diagnose(&rimewise_r290, &system_, NULL, &observations, &uncertainty, &report, &invalid) ==
+    CHECK(rimewise_diagnose(&rimewise_r290, &system_, NULL, &observations, &uncertainty, &workspace, &report, &invalid) ==
           RIMEWISE_STATUS_NULL_POINTER);
-    CHECK(rimewise_diagnose(&rimewise_r290, &system_, &readings, &observations, &uncertainty, NULL, &invalid) ==
+    CHECK(rimewise_diagnose(&rimewise_r290, &system_, &readings, &observations, &uncertainty, &workspace, NULL, &invalid) ==
           RIMEWISE_STATUS_NULL_POINTER);
     CHECK(rimewise_cycle(&rimewise_r290, NULL, &readings, NULL, &cycle, NULL) == RIMEWISE_OK);
     CHECK(rimewise_cycle(&rimewise_r290, &system_, NULL, &uncertainty, &cycle, &invalid) ==
@@ -372,27 +373,35 @@ static void visits(void)
     CHECK(rimewise_observations_clear(NULL, sizeof observations) == RIMEWISE_STATUS_NULL_POINTER);
     CHECK(rimewise_uncertainty_clear(NULL, sizeof uncertainty) == RIMEWISE_STATUS_NULL_POINTER);
 
+    CHECK(rimewise_diagnose(&rimewise_r290, &system_, &readings, &observations, &uncertainty, NULL, &report, &invalid) ==
+          RIMEWISE_STATUS_NULL_POINTER);
+    CHECK(rimewise_diagnose(&rimewise_r290, &system_, &readings, &observations, &uncertainty,
+                            (RimewiseWorkspace *)((char *)&workspace + 4), &report, &invalid) ==
+          RIMEWISE_STATUS_OUT_OF_RANGE);
+
     /* A record of the same machine. */
     RimewiseReadings record[2] = {readings, readings};
     CHECK(rimewise_diagnose_with_record(&rimewise_r290, &system_, &readings, &observations, &uncertainty, record, 2,
-                                        &report, &invalid) == RIMEWISE_OK);
+                                        &workspace, &report, &invalid) == RIMEWISE_OK);
     CHECK(rimewise_diagnose_with_record(&rimewise_r290, &system_, &readings, &observations, &uncertainty, NULL, 0,
-                                        &report, &invalid) == RIMEWISE_OK);
-    CHECK(rimewise_diagnose_with_record(&rimewise_r290, &system_, &readings, &observations, &uncertainty, NULL, 2,
-                                        &report, &invalid) == RIMEWISE_STATUS_NULL_POINTER);
-    CHECK(rimewise_diagnose_with_record(&rimewise_r290, &system_, &readings, &observations, &uncertainty, record,
-                                        RIMEWISE_RECORD_MAX + 1, &report, &invalid) == RIMEWISE_STATUS_OUT_OF_RANGE);
-    CHECK(rimewise_diagnose_with_record(&rimewise_r290, &system_, NULL, &observations, &uncertainty, record, 2,
-                                        &report, &invalid) == RIMEWISE_STATUS_NULL_POINTER);
+                                        &workspace, &report, &invalid) == RIMEWISE_OK);
     CHECK(rimewise_diagnose_with_record(&rimewise_r290, &system_, &readings, &observations, &uncertainty, record, 2,
-                                        NULL, &invalid) == RIMEWISE_STATUS_NULL_POINTER);
+                                        NULL, &report, &invalid) == RIMEWISE_STATUS_NULL_POINTER);
+    CHECK(rimewise_diagnose_with_record(&rimewise_r290, &system_, &readings, &observations, &uncertainty, NULL, 2,
+                                        &workspace, &report, &invalid) == RIMEWISE_STATUS_NULL_POINTER);
+    CHECK(rimewise_diagnose_with_record(&rimewise_r290, &system_, &readings, &observations, &uncertainty, record,
+                                        RIMEWISE_RECORD_MAX + 1, &workspace, &report, &invalid) == RIMEWISE_STATUS_OUT_OF_RANGE);
+    CHECK(rimewise_diagnose_with_record(&rimewise_r290, &system_, NULL, &observations, &uncertainty, record, 2,
+                                        &workspace, &report, &invalid) == RIMEWISE_STATUS_NULL_POINTER);
+    CHECK(rimewise_diagnose_with_record(&rimewise_r290, &system_, &readings, &observations, &uncertainty, record, 2,
+                                        &workspace, NULL, &invalid) == RIMEWISE_STATUS_NULL_POINTER);
     record[1].ambient_c = 999.0f;
     CHECK(rimewise_diagnose_with_record(&rimewise_r290, &system_, &readings, &observations, &uncertainty, record, 2,
-                                        &report, &invalid) == RIMEWISE_STATUS_INVALID_INPUT);
+                                        &workspace, &report, &invalid) == RIMEWISE_STATUS_INVALID_INPUT);
     CHECK(invalid.record == 1 && invalid.field == RIMEWISE_MEASUREMENT_AMBIENT);
     record[1].size -= 4;
     CHECK(rimewise_diagnose_with_record(&rimewise_r290, &system_, &readings, &observations, &uncertainty, record, 2,
-                                        &report, &invalid) == RIMEWISE_STATUS_WRONG_SIZE);
+                                        &workspace, &report, &invalid) == RIMEWISE_STATUS_WRONG_SIZE);
 }
 
 /* Each size that no release had, in each struct that carries one. */

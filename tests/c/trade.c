@@ -293,8 +293,9 @@ static void monitor(void)
     CHECK(rimewise_monitor_readings(&monitor, NULL, &readings, &uncertainty) == RIMEWISE_OK);
     CHECK(NEAR(readings.suction_pressure_kpa, 210.0f, 0.1f) && NEAR(readings.current_a, 3.0f, 0.01f));
     CHECK(isnan(readings.space_c) && readings.running == 1);
-    RimewiseReport report = {.size = sizeof report};
-    CHECK(rimewise_diagnose(&rimewise_r290, NULL, &readings, NULL, &uncertainty, &report, NULL) == RIMEWISE_OK);
+    static RimewiseReport report = {.size = sizeof report};
+    static RimewiseWorkspace workspace;
+    CHECK(rimewise_diagnose(&rimewise_r290, NULL, &readings, NULL, &uncertainty, &workspace, &report, NULL) == RIMEWISE_OK);
 
     /* What cannot be used is said, and is no error. */
     CHECK(rimewise_monitor_push(&monitor, NULL, 0, &sample, &events) == RIMEWISE_OK);

@@ -57,6 +57,7 @@ static RimewiseReadings few, all;
 static RimewiseObservations observations;
 static RimewiseUncertainty uncertainty;
 static RimewiseReport report;
+static RimewiseWorkspace workspace;
 static RimewiseCycle cycle;
 static RimewiseState state;
 static volatile float pressure_kpa = 210.0f, temperature_c = 5.0f;
@@ -81,12 +82,12 @@ static void cycle_of_all(void)
 
 static void diagnosis_of_few(void)
 {
-    rimewise_diagnose(&rimewise_r290, &machine, &few, NULL, NULL, &report, NULL);
+    rimewise_diagnose(&rimewise_r290, &machine, &few, NULL, NULL, &workspace, &report, NULL);
 }
 
 static void diagnosis_of_all(void)
 {
-    rimewise_diagnose(&rimewise_r290, &machine, &all, &observations, &uncertainty, &report, NULL);
+    rimewise_diagnose(&rimewise_r290, &machine, &all, &observations, &uncertainty, &workspace, &report, NULL);
 }
 
 static void nothing(void) {}

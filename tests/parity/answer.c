@@ -146,6 +146,7 @@ int main(void)
 {
     static RimewiseReport report;
     static RimewiseInvalid invalid;
+    static RimewiseWorkspace workspace;
     for (const Case *visit = cases_start; visit < cases_end; visit++) {
         unsigned index = (unsigned)(visit - cases_start);
         const RimewiseRefrigerant *refrigerant = NULL;
@@ -158,10 +159,10 @@ int main(void)
         RimewiseStatus status =
             visit->record_count
                 ? rimewise_diagnose_with_record(refrigerant, &visit->system, &visit->readings, &visit->observations,
-                                                &visit->uncertainty, visit->record, visit->record_count, &report,
+                                                &visit->uncertainty, visit->record, visit->record_count, &workspace, &report,
                                                 &invalid)
                 : rimewise_diagnose(refrigerant, &visit->system, &visit->readings, &visit->observations,
-                                    &visit->uncertainty, &report, &invalid);
+                                    &visit->uncertainty, &workspace, &report, &invalid);
         if (status == RIMEWISE_OK)
             printf("%u report %08lx\n", index, (unsigned long)report_digest(&report));
         else if (status == RIMEWISE_STATUS_INVALID_INPUT)

@@ -20,7 +20,8 @@ static const RimewiseRefrigerant *const refrigerant = &rimewise_r448a;
 static RimewiseSystem machine;
 static RimewiseReadings readings;
 static RimewiseObservations observations;
-static RimewiseReport report = {.size = sizeof report};
+static RimewiseReport report;
+static RimewiseWorkspace workspace;
 static Filter filters[CHANNELS];
 
 /* What the technician entered once: the plate and the sheet. */
@@ -86,8 +87,9 @@ static const char *text(RimewiseStatus (*name_of)(int32_t, const char **), int32
 
 static int tell(void)
 {
+    report.size = sizeof report;
     RimewiseStatus status =
-        rimewise_diagnose(refrigerant, &machine, &readings, &observations, NULL, &report, NULL);
+        rimewise_diagnose(refrigerant, &machine, &readings, &observations, NULL, &workspace, &report, NULL);
     if (status != RIMEWISE_OK) {
         printf("no diagnosis: %s\n", text(rimewise_status_text, status));
         return 1;

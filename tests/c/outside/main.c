@@ -6,6 +6,7 @@ int main(void)
 {
     RimewiseReadings readings;
     RimewiseReport report = {.size = sizeof report};
+    static RimewiseWorkspace workspace;
     RimewiseInvalid invalid = {.size = sizeof invalid};
     const char *cause = "?";
     float dew_c = 0.0f;
@@ -19,7 +20,7 @@ int main(void)
     readings.ambient_c = 25.0f;
     if (rimewise_dew_temperature(&rimewise_r134a, readings.suction_pressure_kpa, &dew_c) != RIMEWISE_OK)
         return 2;
-    if (rimewise_diagnose(&rimewise_r134a, NULL, &readings, NULL, NULL, &report, &invalid) != RIMEWISE_OK)
+    if (rimewise_diagnose(&rimewise_r134a, NULL, &readings, NULL, NULL, &workspace, &report, &invalid) != RIMEWISE_OK)
         return 3;
     if (rimewise_cause_text(report.leading, &cause) != RIMEWISE_OK)
         return 4;

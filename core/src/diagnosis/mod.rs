@@ -5,6 +5,7 @@
 //! to do, and `decided` holds the rule for acting.
 
 pub mod cause;
+mod consistency;
 mod decided;
 mod evidence;
 mod gauge;
@@ -150,7 +151,8 @@ pub(crate) fn weigh(
     let [scratch_factor, _] = scratch;
     next_measurement::information(&known, scratch_factor, predictive, information);
 
-    let fits = student::tail(posterior.best_square, judge.size());
+    let fits = student::tail(posterior.best_square, judge.size())
+        .min(consistency::probability(&report.cycle, &readings));
     sort(posterior, &mut report.causes);
     report.leading = report.causes[0].cause;
     report.decided = decided::decided(&report.causes, fits);

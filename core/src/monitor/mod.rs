@@ -292,11 +292,9 @@ impl Monitor {
         };
         let started_on = self.running_since(raw, before_ms);
         // A sample that fills or judges a block costs enough; where samples are rarer more of them count.
-        let busy = match self.last_ms.wrapping_sub(before_ms) {
-            ..FREQUENT_MS => self.due || self.block.fills(now.0),
-            ..RARE_MS => self.due,
-            _ => false,
-        };
+        let since = self.last_ms.wrapping_sub(before_ms);
+        let filling = since < FREQUENT_MS && self.block.fills(now.0);
+        let busy = filling || (since < RARE_MS && self.due);
         let at = Now {
             time_ms: now.1,
             now: now.0,

@@ -131,7 +131,7 @@ impl Meter {
                 _ => wander + channel.white * random.normal(),
             };
             let mut value = seen * channel.gain + channel.offset + noise;
-            if index < 4 || index >= 13 {
+            if !(4..13).contains(&index) {
                 value = value.max(if index < 4 { 0.5 } else { 0.0 });
             }
             value = (value / channel.digit).round() * channel.digit;

@@ -54,7 +54,7 @@
 #define RIMEWISE_ALTERNATIVE_COST 1
 
 // The longest record that rimewise_diagnose_with_record takes.
-#define RIMEWISE_RECORD_MAX 8
+#define RIMEWISE_RECORD_MAX 4
 
 // In every integer of the inputs: not known, not measured, not observed.
 #define RIMEWISE_NOT_KNOWN -1
@@ -1590,7 +1590,7 @@ typedef struct RimewiseObservations {
 // nothing between calls; it need not be initialised, and two calls that run at once need one each.
 typedef struct RimewiseWorkspace {
     // Private.
-    uint64_t opaque[2176];
+    const void *opaque[3968];
 } RimewiseWorkspace;
 
 // The probability and the mean severity of one cause.
@@ -2741,7 +2741,7 @@ RimewiseStatus rimewise_decide(const float *probabilities,
 // nothing known, nothing observed, usual instruments. `readings` must be there. `report->size` must be set before the
 // call. `invalid` NULL: the field at fault is not wanted; else `invalid->size` must be set.
 // Errors: INVALID_INPUT and UNKNOWN_CODE (both write `invalid`), WRONG_SIZE, OUT_OF_RANGE where `workspace` is not
-// aligned for 64-bit numbers.
+// aligned for pointers.
 RimewiseStatus rimewise_diagnose(const struct RimewiseRefrigerant *refrigerant,
                                  const struct RimewiseSystem *system,
                                  const struct RimewiseReadings *readings,

@@ -6,12 +6,14 @@ use crate::invalid::RimewiseInvalid;
 use crate::refrigerant::RimewiseRefrigerant;
 use crate::report::RimewiseReport;
 use crate::status::{RimewiseStatus, RimewiseStatus as Status};
-use core::mem::{align_of, size_of};
+use core::ffi::c_void;
+use core::mem::{MaybeUninit, align_of, size_of};
+use rimewise::Workspace;
 use rimewise::readings::{Readings, Visit};
 use rimewise::report::Report;
 
 /// The longest record that rimewise_diagnose_with_record takes.
-pub const RIMEWISE_RECORD_MAX: u32 = 8;
+pub const RIMEWISE_RECORD_MAX: u32 = 4;
 
 /// Memory of the caller that a diagnosis works in, so that the stack stays small. Its content is private and means
 /// nothing between calls; it need not be initialised, and two calls that run at once need one each.
@@ -19,15 +21,21 @@ pub const RIMEWISE_RECORD_MAX: u32 = 8;
 #[repr(C)]
 pub struct RimewiseWorkspace {
     /// Private.
-    pub opaque: [u64; 2176],
+    pub opaque: [*const c_void; 3968],
 }
 
 /// What lies in the caller's workspace.
 struct Memory {
-    work: rimewise::Workspace,
+    work: Workspace,
     report: Report,
+    visit: Visit<'static>,
     record: [Readings; RIMEWISE_RECORD_MAX as usize],
 }
+
+// Both may begin as zeros: the compiler refuses a constant that is not a valid value of its type. Values made on the
+// stack and moved would take four times the stack that a diagnosis needs.
+const _: Workspace = unsafe { MaybeUninit::zeroed().assume_init() };
+const _: Report = unsafe { MaybeUninit::zeroed().assume_init() };
 
 const _: () = assert!(size_of::<Memory>() <= size_of::<RimewiseWorkspace>());
 const _: () = assert!(align_of::<Memory>() <= align_of::<RimewiseWorkspace>());
@@ -56,6 +64,42 @@ pub(crate) unsafe fn visit(
     Ok(())
 }
 
+/// Fills the caller's workspace with the visit and its record, in a frame of its own that is gone when the work begins.
+#[inline(never)]
+unsafe fn prepare(
+    memory: *mut Memory,
+    system: *const RimewiseSystem,
+    readings: *const RimewiseReadings,
+    observations: *const RimewiseObservations,
+    uncertainty: *const RimewiseUncertainty,
+    record: *const RimewiseReadings,
+    record_count: u32,
+    invalid: *mut RimewiseInvalid,
+) -> Result<(), Status> {
+    // SAFETY: as the caller's.
+    unsafe {
+        let given = &raw mut (*memory).visit;
+        given.write(Visit::default());
+        visit(&mut *given, system, readings, observations, uncertainty, invalid)?;
+        let kept = (&raw mut (*memory).record).cast::<Readings>();
+        let mut next = record.cast::<u8>();
+        for position in 0..record_count as usize {
+            let one = read(next.cast::<RimewiseReadings>(), RimewiseReadings::BLANK)?;
+            let readings = one.to_core().map_err(|field| {
+                let at_fault =
+                    RimewiseInvalid { record: position as i32, ..RimewiseInvalid::unknown_code(field) };
+                refuse(invalid, at_fault, Status::UnknownCode)
+            })?;
+            kept.add(position).write(readings);
+            next = next.add(one.size as usize);
+        }
+        (*given).record = core::slice::from_raw_parts(kept, record_count as usize);
+        (&raw mut (*memory).work).write_bytes(0, 1);
+        (&raw mut (*memory).report).write_bytes(0, 1);
+    }
+    Ok(())
+}
+
 /// Writes which field is at fault, where the caller wants it, and gives the status back.
 pub(crate) unsafe fn refuse(invalid: *mut RimewiseInvalid, value: RimewiseInvalid, status: Status) -> Status {
     // SAFETY: as the caller's.
@@ -73,7 +117,7 @@ pub(crate) unsafe fn refuse(invalid: *mut RimewiseInvalid, value: RimewiseInvali
 /// nothing known, nothing observed, usual instruments. `readings` must be there. `report->size` must be set before the
 /// call. `invalid` NULL: the field at fault is not wanted; else `invalid->size` must be set.
 /// Errors: INVALID_INPUT and UNKNOWN_CODE (both write `invalid`), WRONG_SIZE, OUT_OF_RANGE where `workspace` is not
-/// aligned for 64-bit numbers.
+/// aligned for pointers.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn rimewise_diagnose(
     refrigerant: *const RimewiseRefrigerant,
@@ -126,43 +170,22 @@ pub unsafe extern "C" fn rimewise_diagnose_with_record(
     if record_count > RIMEWISE_RECORD_MAX || !workspace.is_aligned() {
         return Status::OutOfRange;
     }
+    let memory = workspace.cast::<Memory>();
     // SAFETY: the contract of the header; the workspace is large enough and aligned, see the assertions above.
     unsafe {
         let size = match writable(report) {
             Ok(size) => size,
             Err(status) => return status,
         };
-        let mut given = Visit::default();
-        if let Err(status) = visit(&mut given, system, readings, observations, uncertainty, invalid) {
+        let prepared =
+            prepare(memory, system, readings, observations, uncertainty, record, record_count, invalid);
+        if let Err(status) = prepared {
             return status;
         }
-        let memory = workspace.cast::<Memory>();
-        let kept = (&raw mut (*memory).record).cast::<Readings>();
-        let mut next = record.cast::<u8>();
-        for position in 0..record_count as usize {
-            let one = match read(next.cast::<RimewiseReadings>(), RimewiseReadings::BLANK) {
-                Ok(one) => one,
-                Err(status) => return status,
-            };
-            match one.to_core() {
-                Ok(readings) => kept.add(position).write(readings),
-                Err(field) => {
-                    let at_fault =
-                        RimewiseInvalid { record: position as i32, ..RimewiseInvalid::unknown_code(field) };
-                    return refuse(invalid, at_fault, Status::UnknownCode);
-                }
-            }
-            next = next.add(one.size as usize);
-        }
-        given.record = core::slice::from_raw_parts(kept, record_count as usize);
-        let work = &raw mut (*memory).work;
-        let found = &raw mut (*memory).report;
-        work.write(rimewise::Workspace::new());
-        found.write(Report::EMPTY);
-        let refrigerant = refrigerant.as_ref().map(|r| &r.0);
-        match rimewise::diagnose_in(&mut *work, refrigerant, &given, &mut *found) {
+        let Memory { work, report: found, visit, .. } = &mut *memory;
+        match rimewise::diagnose_in(work, refrigerant.as_ref().map(|r| &r.0), visit, found) {
             Ok(()) => {
-                RimewiseReport::write(&*found, report, size);
+                RimewiseReport::write(found, report, size);
                 Status::Ok
             }
             Err(at_fault) => refuse(invalid, at_fault.into(), Status::InvalidInput),

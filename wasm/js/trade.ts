@@ -1,7 +1,7 @@
 /** Calculations beside the diagnosis: supply, capacitors, windings, rating maps, charge, costs. */
 import * as module from "./glue/rimewise.js";
 import { answer, refuse, RimewiseError, started } from "./boundary.js";
-import type { Cause, Estimate, Report } from "./types.js";
+import type { Cause, Estimate, PumpDownEnd, PumpDownValve, Report } from "./types.js";
 
 /** A figure: exact, or with its standard uncertainty. */
 export type Figure = number | Estimate;
@@ -65,6 +65,107 @@ export function insulationAt40C(megohm: number, winding_c: number): number | nul
 export function lockedRotorAt(of: { locked_rotor_a: number; rated_v: number; voltage_v: number }): Estimate | null {
   started();
   return estimate(module.lockedRotorAt(of.locked_rotor_a, of.rated_v, of.voltage_v));
+}
+
+/** What the first moments after a start show; null where an input cannot be used. */
+export function startVerdict(of: {
+  inrush_a: number;
+  /** At the voltage it had, see {@link lockedRotorAt}. */
+  locked_rotor_a: number;
+  /** Until the current fell below half of the inrush. */
+  seconds_to_drop: number;
+  settled_a: number;
+}): "good" | "slow" | "locked_rotor" | "inrush_low" | null {
+  started();
+  const verdict = module.startVerdict(of.inrush_a, of.locked_rotor_a, of.seconds_to_drop, of.settled_a);
+  return (verdict ?? null) as ReturnType<typeof startVerdict>;
+}
+
+/** What three resistances tell about unmarked terminals. */
+export type Identification =
+  | { status: "ok"; identification: "identified" | "ambiguous"; common: number; start: number; run: number }
+  | { status: "ok"; identification: "inconsistent" }
+  | { status: "ok"; identification: "open"; open: number };
+
+/** Tells common, start and run from the resistances between unmarked terminals, ohm, with a usual hand meter. */
+export function identifyTerminals(of: {
+  terminal_12_ohm: number | "open";
+  terminal_23_ohm: number | "open";
+  terminal_13_ohm: number | "open";
+}): Identification {
+  started();
+  refuse(of, "");
+  const ohm = (value: number | "open") => (value === "open" ? Number.POSITIVE_INFINITY : value);
+  return answer(module.identifyTerminals(ohm(of.terminal_12_ohm), ohm(of.terminal_23_ohm), ohm(of.terminal_13_ohm)));
+}
+
+/** What a pump-down says by itself. */
+export interface PumpDownAnswer {
+  /** How low a compressor in good order pulls, kPa absolute. */
+  expected_kpa: Estimate;
+  verdict: "pulls_and_holds" | "pulls_and_leaks_back" | "cannot_pull" | "reached_stop" | "rise_unclear" | null;
+}
+
+/** Judges a pump-down; without `lowest_kpa` it only says what to expect. Pressures kPa absolute. */
+export function pumpDown(of: {
+  lowest_kpa?: number;
+  rise_kpa_per_min?: number;
+  valve?: PumpDownValve;
+  ended_by?: PumpDownEnd;
+  /** At the end of the test. */
+  discharge_kpa: number;
+  /** Of this machine running in good order. */
+  running_suction_kpa: number;
+  /** Of this machine running in good order. */
+  running_discharge_kpa: number;
+  /** The gauge's standard uncertainty; 2 kPa unless given. */
+  gauge_u_kpa?: number;
+}): PumpDownAnswer {
+  started();
+  refuse(of, "");
+  const { value, u, verdict } = answer<Estimate & Pick<PumpDownAnswer, "verdict">>(
+    module.pumpDown(
+      of.lowest_kpa ?? Number.NaN,
+      of.rise_kpa_per_min ?? Number.NaN,
+      of.valve ?? "",
+      of.ended_by ?? "",
+      of.discharge_kpa,
+      of.running_suction_kpa,
+      of.running_discharge_kpa,
+      of.gauge_u_kpa ?? 2,
+    ),
+  );
+  return { expected_kpa: { value, u }, verdict };
+}
+
+/** Superheat at the compressor inlet and subcooling at the condenser outlet, K. */
+export interface ChargeState {
+  superheat_k: Figure;
+  subcooling_k: Figure;
+}
+
+/** Estimates the charge's deviation from the rated charge, as a fraction, or why it cannot be told. */
+export function chargeDeviation(
+  measured: ChargeState,
+  rated: ChargeState,
+  has: { receiver?: boolean; accumulator?: boolean; valve?: boolean } = {},
+): { deviation: Estimate; blind: null } | { deviation: null; blind: "receiver" | "accumulator" | "no_subcooling" | "no_superheat" } {
+  started();
+  const figures = [measured, rated].flatMap((state, n) => [
+    ...parts(state.superheat_k, `${n === 0 ? "measured" : "rated"}.superheat_k`),
+    ...parts(state.subcooling_k, `${n === 0 ? "measured" : "rated"}.subcooling_k`),
+  ]);
+  const got = answer<Estimate & { blind: "receiver" | "accumulator" | "no_subcooling" | "no_superheat" | null }>(
+    module.chargeDeviation(
+      new Float32Array(figures),
+      has.receiver ?? false,
+      has.accumulator ?? false,
+      has.valve ?? false,
+    ),
+  );
+  return got.blind === null
+    ? { deviation: { value: got.value, u: got.u }, blind: null }
+    : { deviation: null, blind: got.blind };
 }
 
 /** One rated quantity of a compressor: ten coefficients in the order of AHRI Standard 540, and where they hold. */

@@ -3,13 +3,14 @@
 
 use crate::answer::Answer;
 use crate::refrigerant::with;
-use rimewise::charge::{composition, hose, standing, weigh_in};
-use rimewise::compressor::{rating, start};
+use rimewise::charge::{composition, hose, indicator, standing, weigh_in};
+use rimewise::compressor::{pump_down, rating, start};
 use rimewise::decision::{self, Action, Costs};
 use rimewise::diagnosis::cause::Cause;
 use rimewise::estimate::Estimate;
-use rimewise::motor::{balance, capacitor, insulation, temperature};
+use rimewise::motor::{balance, capacitor, insulation, ohmmeter, temperature, terminals};
 use rimewise::quantity::{Pressure, Temperature};
+use rimewise::readings::{PumpDownEnd, PumpDownValve};
 use wasm_bindgen::prelude::wasm_bindgen;
 
 fn or_nan(value: Option<f32>) -> f32 {
@@ -65,6 +66,124 @@ pub fn insulation_at_40c(megohm: f32, winding_c: f32) -> f32 {
 #[wasm_bindgen(js_name = lockedRotorAt)]
 pub fn locked_rotor_at(locked_rotor_a: f32, rated_v: f32, voltage_v: f32) -> Vec<f32> {
     pair(start::locked_rotor_at(locked_rotor_a, rated_v, voltage_v))
+}
+
+/// Judges a start; nothing where an input cannot be used.
+#[wasm_bindgen(js_name = startVerdict)]
+pub fn start_verdict(
+    inrush_a: f32,
+    locked_rotor_a: f32,
+    seconds_to_drop: f32,
+    settled_a: f32,
+) -> Option<String> {
+    let verdict = match start::judge(inrush_a, locked_rotor_a, seconds_to_drop, settled_a)? {
+        start::Start::Good => "good",
+        start::Start::Slow => "slow",
+        start::Start::LockedRotor => "locked_rotor",
+        start::Start::InrushLow => "inrush_low",
+    };
+    Some(verdict.to_owned())
+}
+
+/// Tells common, start and run from the resistances between terminals 1-2, 2-3 and 1-3, ohm; infinity is open.
+#[wasm_bindgen(js_name = identifyTerminals)]
+pub fn identify_terminals(ohm_12: f32, ohm_23: f32, ohm_13: f32) -> String {
+    use terminals::Identification;
+    let told = |kind: &str, found: &terminals::Terminals| {
+        Answer::ok()
+            .text("identification", kind)
+            .number("common", f32::from(found.common))
+            .number("start", f32::from(found.start))
+            .number("run", f32::from(found.run))
+    };
+    match terminals::identify(ohm_12, ohm_23, ohm_13, &ohmmeter::Ohmmeter::USUAL) {
+        None => return Answer::error("terminal_12_ohm", "resistances must not be negative"),
+        Some(Identification::Identified(found)) => told("identified", &found),
+        Some(Identification::Ambiguous(found)) => told("ambiguous", &found),
+        Some(Identification::Inconsistent { .. }) => Answer::ok().text("identification", "inconsistent"),
+        Some(Identification::Open { open }) => {
+            Answer::ok().text("identification", "open").number("open", f32::from(open))
+        }
+    }
+    .end()
+}
+
+/// Judges a pump-down and estimates how low a compressor in good order pulls, kPa absolute.
+#[wasm_bindgen(js_name = pumpDown)]
+#[allow(clippy::too_many_arguments)] // The boundary has no structs; `js/trade.ts` takes one.
+pub fn judge_pump_down(
+    lowest_kpa: f32,
+    rise_kpa_per_min: f32,
+    valve: &str,
+    ended_by: &str,
+    discharge_kpa: f32,
+    running_suction_kpa: f32,
+    running_discharge_kpa: f32,
+    gauge_u_kpa: f32,
+) -> String {
+    let conditions = pump_down::Conditions { discharge_kpa, running_suction_kpa, running_discharge_kpa };
+    let Some(expected) = pump_down::expected_kpa(&conditions, gauge_u_kpa) else {
+        return Answer::error(
+            "discharge_kpa",
+            "pressures must be positive, and the suction below the discharge",
+        );
+    };
+    let answer = Answer::ok().number("value", expected.value).number("u", expected.u);
+    if lowest_kpa.is_nan() {
+        return answer.json("verdict", "null").end();
+    }
+    let observation = pump_down::PumpDown {
+        lowest_kpa,
+        rise_kpa_per_min: Some(rise_kpa_per_min).filter(|rise| !rise.is_nan()),
+        valve: PumpDownValve::from_name(valve),
+        ended_by: PumpDownEnd::from_name(ended_by),
+    };
+    match pump_down::judge(&observation, &conditions, gauge_u_kpa) {
+        None => Answer::error("lowest_kpa", "must be positive"),
+        Some(verdict) => answer
+            .text(
+                "verdict",
+                match verdict {
+                    pump_down::Verdict::PullsAndHolds => "pulls_and_holds",
+                    pump_down::Verdict::PullsAndLeaksBack => "pulls_and_leaks_back",
+                    pump_down::Verdict::CannotPull => "cannot_pull",
+                    pump_down::Verdict::ReachedStop => "reached_stop",
+                    pump_down::Verdict::RiseUnclear => "rise_unclear",
+                },
+            )
+            .end(),
+    }
+}
+
+/// Estimates the charge's deviation from the rated charge. Values are superheat, its u, subcooling, its u, measured and
+/// then rated, K.
+#[wasm_bindgen(js_name = chargeDeviation)]
+pub fn charge_deviation(values: &[f32], receiver: bool, accumulator: bool, valve: bool) -> String {
+    let Ok([a, b, c, d, e, f, g, h]) = <[f32; 8]>::try_from(values) else {
+        return Answer::error("measured", "must be two states");
+    };
+    let state = |superheat, superheat_u, subcooling, subcooling_u| indicator::State {
+        superheat_k: estimate(superheat, superheat_u),
+        subcooling_k: estimate(subcooling, subcooling_u),
+    };
+    let blinds = indicator::Blinds { receiver, accumulator, valve };
+    match indicator::estimate(&state(a, b, c, d), &state(e, f, g, h), blinds) {
+        None => Answer::error("rated", "must be finite, with a subcooling above zero"),
+        Some(indicator::Charge::Deviation(deviation)) => {
+            Answer::ok().number("value", deviation.value).number("u", deviation.u).json("blind", "null").end()
+        }
+        Some(indicator::Charge::Blind(why)) => Answer::ok()
+            .text(
+                "blind",
+                match why {
+                    indicator::Blindness::Receiver => "receiver",
+                    indicator::Blindness::Accumulator => "accumulator",
+                    indicator::Blindness::NoSubcooling => "no_subcooling",
+                    indicator::Blindness::NoSuperheat => "no_superheat",
+                },
+            )
+            .end(),
+    }
 }
 
 /// Reads a compressor's rating polynomial inside its envelope; an error names the coefficients or the point.

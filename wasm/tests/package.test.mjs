@@ -188,6 +188,32 @@ describe("the trade's calculations", () => {
     assert.equal(rimewise.handling("R134a").charge_as_liquid_only, false);
   });
 
+  it("judge starts, terminals, pump-downs and charge", () => {
+    const begun = { inrush_a: 17, locked_rotor_a: 18, seconds_to_drop: 0.4, settled_a: 2.5 };
+    assert.equal(rimewise.startVerdict(begun), "good");
+    assert.equal(rimewise.startVerdict({ ...begun, settled_a: 16 }), "locked_rotor");
+    assert.equal(rimewise.startVerdict({ ...begun, inrush_a: -1 }), null);
+    // The pair with the sum of the other two is start to run; the larger of those is the start winding (practice).
+    assert.deepEqual(
+      rimewise.identifyTerminals({ terminal_12_ohm: 2.4, terminal_23_ohm: 12.2, terminal_13_ohm: 9.8 }),
+      { status: "ok", identification: "identified", common: 1, start: 3, run: 2 },
+    );
+    assert.equal(
+      rimewise.identifyTerminals({ terminal_12_ohm: "open", terminal_23_ohm: 12.2, terminal_13_ohm: "open" }).open,
+      2,
+    );
+    const against = { discharge_kpa: 1000, running_suction_kpa: 200, running_discharge_kpa: 1000 };
+    const expected = rimewise.pumpDown(against);
+    assert.equal(expected.verdict, null);
+    assert.ok(expected.expected_kpa.value > 5 && expected.expected_kpa.value < 100);
+    assert.equal(rimewise.pumpDown({ ...against, lowest_kpa: 190, ended_by: "limit", valve: "suction_service" }).verdict, "cannot_pull");
+    assert.throws(() => rimewise.pumpDown({ ...against, discharge_kpa: -1 }), { name: "RimewiseError", field: "discharge_kpa" });
+    const rated = { superheat_k: 8, subcooling_k: 5 };
+    // (1 - a) X ((SC - SC_r) - (SH - SH_r) / 2.5) / SC_r with a = 0.75 and X = 0.7 (Li and Braun 2009).
+    near(rimewise.chargeDeviation({ superheat_k: 18, subcooling_k: 3 }, rated).deviation.value, (0.175 * (-2 - 4)) / 5, 1e-5);
+    assert.equal(rimewise.chargeDeviation(rated, rated, { receiver: true }).blind, "receiver");
+  });
+
   it("weigh ways to go on, and recommend nothing while a cost is missing", () => {
     const { causes } = rimewise.diagnose(JSON.parse(example("tired_compressor")));
     const repair = Object.fromEntries(causes.map((entry) => [entry.cause, 150]).filter(([name]) => !["none", "weak_compressor"].includes(name)));
@@ -210,7 +236,7 @@ describe("the monitor", () => {
       const ran = second - 30;
       const pushed = monitor.push({
         time_ms: second * 1000,
-        current_a: on ? (ran < 1 ? 14 : 2.4) : 0,
+        current_a: on ? (ran < 2 ? 14 : 2.4) : 0,
         voltage_v: 230,
         suction_pressure_kpa: on ? 170 + 430 * Math.exp(-ran / 40) : 600,
         discharge_pressure_kpa: on ? 1000 - 400 * Math.exp(-ran / 40) : 600,

@@ -92,6 +92,17 @@ const PLOTS: [title: string, ending: string][] = [
 
 const DASHES = [[], [8, 4], [2, 3], [12, 3, 2, 3], [4, 4], [1, 3], [16, 4], [6, 2, 2, 2], [3, 6]];
 
+/** A piece of a curve for the legend, dashed as the curve is. */
+function line(colour: string, dash: readonly number[]): SVGElement {
+  const svg = document.createElementNS("http://www.w3.org/2000/svg", "svg");
+  const stroke = document.createElementNS("http://www.w3.org/2000/svg", "line");
+  for (const [name, value] of Object.entries({ width: 36, height: 8, "aria-hidden": "true" })) svg.setAttribute(name, String(value));
+  const attributes = { x1: 0, y1: 4, x2: 36, y2: 4, stroke: colour, "stroke-width": 2, "stroke-dasharray": dash.join(" ") };
+  for (const [name, value] of Object.entries(attributes)) stroke.setAttribute(name, String(value));
+  svg.append(stroke);
+  return svg;
+}
+
 class Player {
   readonly #recording: Recording;
   readonly #units: Units;
@@ -212,7 +223,7 @@ class Player {
           width: Math.max(280, box.clientWidth),
           height: title === "temperature" ? 230 : 170,
           scales: { x: { time: false, range: () => span } },
-          legend: { live: false },
+          legend: { show: false },
           cursor: { show: false },
           axes: [axis, { ...axis, label: `${title}, ${unit}`, labelSize: 20, size: 50 }],
           series: [
@@ -228,6 +239,15 @@ class Player {
         },
         this.#data(names),
         box,
+      );
+      box.append(
+        h(
+          "p",
+          { class: "legend" },
+          ...names.map((name, n) =>
+            h("span", {}, line(colours[n % colours.length] as string, DASHES[n % DASHES.length] as number[]), ` ${measurementName(name)}`),
+          ),
+        ),
       );
       this.#plots.push({ plot, names });
     }

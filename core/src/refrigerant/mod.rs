@@ -188,8 +188,9 @@ impl<'a> Refrigerant<'a> {
         Curve {
             pieces: self.parts.dew,
             scale: self.number(at::DEW_SCALE),
-            first: short(self.parts.fixed, at::DEW_FIRST) as u32,
-            resolution: u32::from(self.parts.fixed[at::RESOLUTION] & 7),
+            first: u32::from(self.parts.fixed[at::DEW_FIRST]),
+            resolution: u32::from(self.parts.fixed[at::DEW_RESOLUTION]),
+            fine: u32::from(short(self.parts.fixed, at::DEW_FINE)),
         }
     }
     #[inline(always)]
@@ -197,8 +198,9 @@ impl<'a> Refrigerant<'a> {
         Curve {
             pieces: self.parts.bubble,
             scale: self.number(at::BUBBLE_SCALE),
-            first: short(self.parts.fixed, at::BUBBLE_FIRST) as u32,
-            resolution: u32::from(self.parts.fixed[at::RESOLUTION] >> 4),
+            first: u32::from(self.parts.fixed[at::BUBBLE_FIRST]),
+            resolution: u32::from(self.parts.fixed[at::BUBBLE_RESOLUTION]),
+            fine: u32::from(short(self.parts.fixed, at::BUBBLE_FINE)),
         }
     }
 
@@ -388,6 +390,9 @@ impl<'a> Refrigerant<'a> {
     ) -> Result<Temperature, PropertyError> {
         let dew = self.dew_temperature(pressure)?;
         let s = entropy.joules_per_kg_k() / self.number(at::GAS_CONSTANT);
+        if s == f32::INFINITY {
+            return Err(PropertyError::Temperature { min: dew, max: dew + MAX_SUPERHEAT });
+        }
         let share = pressure.pascals() * self.number(at::DEW_SCALE);
         let x = s + potential::logarithm(share) - self.number(at::ENTROPY_GUESS);
         let start = self.guess(at::ENTROPY_GUESS, x, dew);
@@ -418,7 +423,7 @@ impl<'a> Refrigerant<'a> {
             return Err(if target > 0.0 { beyond } else { PropertyError::TwoPhase });
         }
         let (low, high) = ((dew - MARGIN).kelvins(), (dew + MAX_SUPERHEAT).kelvins());
-        let mut t = start.clamp(low, high);
+        let mut t = start.max(low).min(high);
         for _ in 0..8 {
             let (middle, gas) = (self.number(at::T_CENTER), self.number(at::GAS_CONSTANT));
             let tau = middle / t;
@@ -440,7 +445,7 @@ impl<'a> Refrigerant<'a> {
             }
             let step = next - t;
             let done = step.abs() <= STEP_ENOUGH * (next - low + 6.0);
-            t = next.clamp(low, high);
+            t = next.max(low).min(high);
             if done {
                 break;
             }
@@ -485,7 +490,7 @@ impl<'a> Refrigerant<'a> {
         let gas_constant = self.number(at::GAS_CONSTANT);
         State {
             density: Density::from_kg_per_m3(solved.d * self.number(at::RHO_REDUCING)),
-            enthalpy: Enthalpy::from_joules_per_kg(rt * (1.0 + energy + solved.a_d)),
+            enthalpy: Enthalpy::from_joules_per_kg(rt * (energy + solved.z)),
             entropy: Entropy::from_joules_per_kg_k(
                 gas_constant * (energy - q - solved.a - potential::logarithm(solved.d)),
             ),

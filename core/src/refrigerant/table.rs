@@ -31,54 +31,60 @@ pub mod at {
     pub const SAFETY: usize = 13;
     /// Number of components.
     pub const COMPONENTS: usize = 14;
-    /// Binary logarithm of the pieces in a curve's last octave of pressure: low 4 bits dew, high 4 bits bubble.
-    pub const RESOLUTION: usize = 15;
-    /// Number of pieces of the dew curve, u16.
-    pub const DEW_PIECES: usize = 16;
-    /// Number of pieces of the bubble curve, u16.
-    pub const BUBBLE_PIECES: usize = 18;
-    /// Stored exponent of the first piece of the dew curve, u16.
-    pub const DEW_FIRST: usize = 20;
-    /// Stored exponent of the first piece of the bubble curve, u16.
-    pub const BUBBLE_FIRST: usize = 22;
+    /// Number of pieces of the dew curve.
+    pub const DEW_PIECES: usize = 15;
+    /// Number of pieces of the bubble curve, 0 where the dew curve serves as both.
+    pub const BUBBLE_PIECES: usize = 16;
+    /// Binary logarithm of the pieces in the dew curve's last octave of pressure.
+    pub const DEW_RESOLUTION: usize = 17;
+    /// Binary logarithm of the pieces in the bubble curve's last octave of pressure.
+    pub const BUBBLE_RESOLUTION: usize = 18;
+    /// Stored exponent of the first piece of the dew curve.
+    pub const DEW_FIRST: usize = 19;
+    /// Stored exponent of the first piece of the bubble curve.
+    pub const BUBBLE_FIRST: usize = 20;
+    /// What turns the shifted bits of the dew curve's last octave into the index of a piece, u16.
+    pub const DEW_FINE: usize = 21;
+    /// What turns the shifted bits of the bubble curve's last octave into the index of a piece, u16.
+    pub const BUBBLE_FINE: usize = 23;
     /// Molar mass, g/mol.
-    pub const MOLAR_MASS: usize = 24;
+    pub const MOLAR_MASS: usize = 28;
     /// Critical temperature, K.
-    pub const CRITICAL_TEMPERATURE: usize = 28;
+    pub const CRITICAL_TEMPERATURE: usize = 32;
     /// Critical pressure, Pa.
-    pub const CRITICAL_PRESSURE: usize = 32;
+    pub const CRITICAL_PRESSURE: usize = 36;
     /// Bubble temperature at 101,325 Pa, K.
-    pub const NORMAL_BOILING: usize = 36;
+    pub const NORMAL_BOILING: usize = 40;
     /// Dew minus bubble temperature at 101,325 Pa, K.
-    pub const GLIDE: usize = 40;
+    pub const GLIDE: usize = 44;
     /// Lowest saturation temperature, K.
-    pub const T_MIN: usize = 44;
+    pub const T_MIN: usize = 48;
     /// Highest saturation temperature, K.
-    pub const T_MAX: usize = 48;
+    pub const T_MAX: usize = 52;
     /// Dew pressure at the lowest temperature, Pa.
-    pub const DEW_P_MIN: usize = 52;
+    pub const DEW_P_MIN: usize = 56;
     /// Dew pressure at the highest temperature, Pa.
-    pub const DEW_P_MAX: usize = 56;
+    pub const DEW_P_MAX: usize = 60;
     /// Bubble pressure at the lowest temperature, Pa.
-    pub const BUBBLE_P_MIN: usize = 60;
+    pub const BUBBLE_P_MIN: usize = 64;
     /// Bubble pressure at the highest temperature, Pa.
-    pub const BUBBLE_P_MAX: usize = 64;
+    pub const BUBBLE_P_MAX: usize = 68;
     /// Specific gas constant, J/(kg K).
-    pub const GAS_CONSTANT: usize = 68;
+    pub const GAS_CONSTANT: usize = 72;
     /// Temperature at the middle of the potentials, K.
-    pub const T_CENTER: usize = 72;
+    pub const T_CENTER: usize = 76;
     /// Density that reduces the potentials, kg/m3.
-    pub const RHO_REDUCING: usize = 76;
+    pub const RHO_REDUCING: usize = 80;
     /// T_CENTER over the temperature, at the middle of its range.
-    pub const TAU_CENTER: usize = 80;
+    pub const TAU_CENTER: usize = 84;
     /// Reduced density at the middle of the liquid fit.
-    pub const LIQUID_CENTER: usize = 84;
+    pub const LIQUID_CENTER: usize = 88;
     /// What brings a dew pressure to a share of the highest, 1/Pa.
-    pub const DEW_SCALE: usize = 88;
+    pub const DEW_SCALE: usize = 92;
     /// What brings a bubble pressure to a share of the highest, 1/Pa.
-    pub const BUBBLE_SCALE: usize = 92;
+    pub const BUBBLE_SCALE: usize = 96;
     /// Ideal-gas polynomial.
-    pub const IDEAL: usize = 96;
+    pub const IDEAL: usize = 100;
     /// Residual polynomial of the vapor.
     pub const VAPOR: usize = IDEAL + 4 * IDEAL_TERMS;
     /// Residual polynomial of the liquid.
@@ -109,13 +115,26 @@ pub(super) struct Parts<'a> {
 /// Reads a binary32 at an offset of the fixed part.
 #[inline(always)]
 pub(super) const fn number(fixed: &[u8; FIXED], offset: usize) -> f32 {
-    f32::from_le_bytes([fixed[offset], fixed[offset + 1], fixed[offset + 2], fixed[offset + 3]])
+    // Every offset lies inside; what lies beyond would read 0, because a meter has nobody to tell of a panic.
+    match fixed.split_at_checked(offset) {
+        Some((_, rest)) => match rest.first_chunk::<4>() {
+            Some(bytes) => f32::from_le_bytes(*bytes),
+            None => 0.0,
+        },
+        None => 0.0,
+    }
 }
 
 /// Reads a u16 at an offset of the fixed part.
 #[inline(always)]
 pub(super) const fn short(fixed: &[u8; FIXED], offset: usize) -> u16 {
-    u16::from_le_bytes([fixed[offset], fixed[offset + 1]])
+    match fixed.split_at_checked(offset) {
+        Some((_, rest)) => match rest.first_chunk::<2>() {
+            Some(bytes) => u16::from_le_bytes(*bytes),
+            None => 0,
+        },
+        None => 0,
+    }
 }
 
 /// Takes a table apart after checking its magic, version, length and layout, not its checksum or its numbers.
@@ -139,10 +158,10 @@ pub(super) const fn split(bytes: &[u8]) -> Result<Parts<'_>, TableError> {
     if stated != bytes.len() {
         return Err(TableError::Length { stated, given: bytes.len() });
     }
-    let Some((dew, rest)) = rest.split_at_checked(short(fixed, at::DEW_PIECES) as usize * PIECE) else {
+    let Some((dew, rest)) = rest.split_at_checked(fixed[at::DEW_PIECES] as usize * PIECE) else {
         return Err(TableError::Content);
     };
-    let Some((bubble, rest)) = rest.split_at_checked(short(fixed, at::BUBBLE_PIECES) as usize * PIECE) else {
+    let Some((bubble, rest)) = rest.split_at_checked(fixed[at::BUBBLE_PIECES] as usize * PIECE) else {
         return Err(TableError::Content);
     };
     let Some((length, rest)) = rest.split_first() else {
@@ -157,7 +176,7 @@ pub(super) const fn split(bytes: &[u8]) -> Result<Parts<'_>, TableError> {
     let dew = dew.as_chunks::<PIECE>().0;
     let one_curve = fixed[at::FLAGS] & 2 != 0;
     let bubble = if one_curve { dew } else { bubble.as_chunks::<PIECE>().0 };
-    if dew.is_empty() || bubble.is_empty() || fixed[at::RESOLUTION] & 0x88 != 0 {
+    if dew.is_empty() || bubble.is_empty() || fixed[at::DEW_RESOLUTION] > 7 || fixed[at::BUBBLE_RESOLUTION] > 7 {
         return Err(TableError::Content);
     }
     Ok(Parts { fixed, dew, bubble, designation, components })

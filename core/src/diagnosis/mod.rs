@@ -27,6 +27,7 @@ use crate::machine::{Fluid, Nominal};
 use crate::readings::{Readings, Visit};
 use crate::refrigerant::Refrigerant;
 use crate::report::{CauseProbability, Evidence, Expected, NextMeasurement, Report, Warning, WarningKind};
+use crate::sort::sort_by;
 use cause::Cause;
 use evidence::Factors;
 use heapless::Vec;
@@ -254,7 +255,7 @@ fn sort(posterior: &Posterior, causes: &mut [CauseProbability; Cause::COUNT]) {
         let severity = (*cause != Cause::None).then(|| posterior.severity(*cause));
         *slot = CauseProbability { cause: *cause, probability: posterior.probability(*cause), severity };
     }
-    causes.sort_unstable_by(|a, b| b.probability.total_cmp(&a.probability).then(a.cause.cmp(&b.cause)));
+    sort_by(causes, |a, b| b.probability.total_cmp(&a.probability).then(a.cause.cmp(&b.cause)));
 }
 
 /// What the readings say for and against the three leading causes, the strongest first for each.
@@ -268,7 +269,7 @@ fn words(
     for entry in causes.iter().take(3) {
         let mut words = rule_out::words(posterior, judge, factors, entry.cause);
         words.retain(|(_, nats)| nats.abs() >= WORTH_NAMING_NATS);
-        words.sort_unstable_by(|a, b| b.1.abs().total_cmp(&a.1.abs()));
+        sort_by(&mut words, |a, b| b.1.abs().total_cmp(&a.1.abs()));
         for (reading, weight_nats) in &words {
             let evidence = Evidence { cause: entry.cause, reading: *reading, weight_nats: *weight_nats };
             let _ = all.push(evidence);
@@ -282,7 +283,7 @@ fn next(information: &[Information; CANDIDATES], decided: bool, list: &mut Vec<N
     for (candidate, bits) in information.iter().enumerate() {
         let _ = ranked.push((candidate, bits.all));
     }
-    ranked.sort_unstable_by(|a, b| b.1.total_cmp(&a.1));
+    sort_by(&mut ranked, |a, b| b.1.total_cmp(&a.1));
     for (place, (candidate, bits)) in ranked.iter().enumerate() {
         let worth = *bits >= WORTH_NAMING_BITS || (!decided && place == 0 && *bits > 0.0);
         if let Some(measurement) = measurement(*candidate).filter(|_| worth) {

@@ -81,6 +81,11 @@ fn closing(information: &[Information; CANDIDATES], cause: Cause) -> Vec<Measure
 }
 
 fn strongest<const N: usize>(mut words: Vec<(Measurement, f32), N>) -> Vec<Measurement, 3> {
-    words.sort_unstable_by(|a, b| b.1.total_cmp(&a.1));
-    words.iter().take(3).map(|(name, _)| *name).collect()
+    crate::sort::sort_by(&mut words, |a, b| b.1.total_cmp(&a.1));
+    // Pushed one by one: collecting into fixed memory could panic.
+    let mut three = Vec::new();
+    for (name, _) in words.iter().take(3) {
+        let _ = three.push(*name);
+    }
+    three
 }

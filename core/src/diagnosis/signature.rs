@@ -43,8 +43,8 @@ pub(crate) type Ladder = heapless::Vec<Node, SEVERITIES>;
 fn severities(cause: Cause, nominal: &Nominal) -> [f32; SEVERITIES] {
     match cause {
         Cause::None => [0.0; SEVERITIES],
-        Cause::Undercharge if nominal.receiver => [0.28, 0.44, 0.62],
-        Cause::Undercharge => [0.10, 0.24, 0.45],
+        Cause::Undercharge if nominal.receiver => [0.32, 0.50, 0.74],
+        Cause::Undercharge => [0.10, 0.25, 0.48],
         Cause::Overcharge if nominal.receiver => [0.35, 0.50, 0.70],
         Cause::Overcharge => [0.12, 0.28, 0.50],
         Cause::LiquidLineRestriction => [0.72, 0.84, 0.92],

@@ -73,12 +73,9 @@ impl Factor {
     /// L^-1 v.
     pub(crate) fn whiten(&self, v: &Vector) -> Vector {
         let mut out = [0.0; CHANNELS];
-        for i in 0..self.size.min(CHANNELS) {
-            let mut sum = 0.0;
-            for j in 0..=i {
-                sum += self.matrix[i][j] * v[j];
-            }
-            out[i] = sum;
+        // Iterators, because a compiler that builds small does not see that these indices stay inside.
+        for (i, (slot, row)) in out.iter_mut().zip(&self.matrix).enumerate().take(self.size) {
+            *slot = row.iter().zip(v).take(i + 1).fold(0.0, |sum, (l, v)| sum + l * v);
         }
         out
     }

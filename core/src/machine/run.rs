@@ -195,7 +195,7 @@ impl Machine {
         // Condenser; the liquid region takes its share of the surface, and gas that cannot condense blankets some.
         let air = 1.0 - fault.severity(Cause::CondenserAirflow);
         let c_air_condenser = self.condenser_air * air;
-        let ua = self.condenser_ua * libm::sqrtf(air) * (1.0 - 0.5 * excess);
+        let ua = self.condenser_ua * libm::sqrtf(air) * (1.0 - (1.2 * excess).min(0.6));
         let conductance = c_air_condenser * (1.0 - libm::expf(-ua / c_air_condenser));
         let bubble_td = positive(high.bubble_k - self.ambient_k, 1.0);
         let liquid_region = transfer_units(subcooling / bubble_td) * flow * self.cp_liquid

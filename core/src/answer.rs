@@ -59,7 +59,10 @@ pub fn diagnose_in(
     report.electrical = motor::examine(&visit.system, &visit.readings, &visit.uncertainty, current);
     let safety = refrigerant.and_then(Refrigerant::safety_class);
     let glide_k = refrigerant.map(|r| r.glide().kelvins());
-    let suggested: Vec<_, 8> = report.next.iter().map(|next| next.measurement).collect();
+    let mut suggested: Vec<_, 8> = Vec::new();
+    for next in &report.next {
+        let _ = suggested.push(next.measurement);
+    }
     report.cautions = caution::cautions(safety, glide_k, visit, &suggested);
     Ok(())
 }

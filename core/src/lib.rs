@@ -49,6 +49,7 @@ pub mod quantity;
 pub mod readings;
 pub mod refrigerant;
 pub mod report;
+mod sort;
 pub mod system;
 
 pub use answer::{diagnose, diagnose_in};

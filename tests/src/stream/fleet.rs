@@ -84,7 +84,8 @@ pub fn draw(half: Half, random: &mut Random, metering: Option<Metering>) -> Buil
     let flow = capacity / (fluid.latent(evaporating) * (1.0 - flash));
     let exponent = 1.14;
     let filling = 1.0 - clearance * ((high / low).powf(1.0 / exponent) - 1.0);
-    let density = fluid.vapor_density(low, evaporating) * 0.93;
+    // The suction line takes 4 kPa at the design flow.
+    let density = fluid.vapor_density(low, evaporating) * 0.93 * (1.0 - 4000.0 / low);
     let difference = k.space - evaporating;
     // Four fifths of the temperature difference lie on the air side.
     let (evaporator_air, evaporator_wall) =
@@ -92,7 +93,8 @@ pub fn draw(half: Half, random: &mut Random, metering: Option<Metering>) -> Buil
     let work =
         exponent / (exponent - 1.0) * low / density * ((high / low).powf((exponent - 1.0) / exponent) - 1.0);
     let design_power = flow * work / 0.62;
-    let rejected = capacity + design_power;
+    // What condenses and what the hot vapor brings, as the model counts them.
+    let rejected = flow * (fluid.latent(condensing) + 900.0 * 40.0);
     let over = condensing - k.ambient;
     let volts = random.pick(&[120.0, 230.0, 230.0, 208.0]);
     // Power factor and efficiency of a small motor together 0.6 to 0.75; magnetising a third of the current.

@@ -192,7 +192,7 @@ impl Plant {
         let running = vapor(build.fluid.pressure(build.evaporating), build.fluid.pressure(build.condensing));
         let more_vapor = vapor(low, high) - running;
         let (evaporator_liquid, condenser_liquid) = match build.metering {
-            Metering::Capillary => ((0.95 * full + build.reserve - more_vapor).max(0.02 * full), 0.0),
+            Metering::Capillary => ((0.85 * full + build.reserve - more_vapor).max(0.02 * full), 0.0),
             Metering::Valve => (0.6 * full, build.reserve + 0.3 * full),
         };
         Self {

@@ -293,8 +293,8 @@ impl Monitor {
         let started_on = self.running_since(raw, before_ms);
         // A sample that fills or judges a block costs enough; where samples are rarer more of them count.
         let since = self.last_ms.wrapping_sub(before_ms);
-        let filling = since < FREQUENT_MS && self.block.fills(now.0);
-        let busy = filling || (since < RARE_MS && self.due);
+        let filling = since < RARE_MS && self.block.fills(now.0);
+        let busy = (filling && since < FREQUENT_MS) || (since < RARE_MS && self.due);
         let at = Now {
             time_ms: now.1,
             now: now.0,
@@ -303,6 +303,7 @@ impl Monitor {
             volts: middle[VOLTAGE],
             pressures: low.zip(high),
             superheat: if busy { None } else { self.superheat(refrigerant, middle) },
+            filling,
             unsettled: self.unsettled,
         };
         match (self.power, judged) {

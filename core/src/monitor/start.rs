@@ -65,6 +65,8 @@ pub(super) struct Now {
     pub(super) pressures: Option<(i32, i32)>,
     /// Superheat at the compressor inlet, or at the evaporator outlet, 1/256 K.
     pub(super) superheat: Option<i32>,
+    /// This sample fills a block, and the next one does not: what can wait is judged then.
+    pub(super) filling: bool,
     /// The suction pressure still falls so fast that the load will be much smaller soon.
     pub(super) unsettled: bool,
 }
@@ -207,7 +209,7 @@ impl Start {
             } else if superheat > self.lowest.saturating_add(RECOVERED) {
                 self.recovered_ms = self.recovered_ms.saturating_add(step);
             }
-            if self.collapsed_ms >= COLLAPSE_MS && self.recovered_ms >= RECOVERY_MS {
+            if self.collapsed_ms >= COLLAPSE_MS && self.recovered_ms >= RECOVERY_MS && !at.filling {
                 self.stage = Stage::Idle;
                 let early = self.collapsed_current;
                 let ratio = (self.smooth > 0 && early > 0).then(|| early as f32 / self.smooth as f32);
@@ -223,7 +225,7 @@ impl Start {
                 return;
             }
         }
-        if elapsed < JUDGE_MS || (at.unsettled && elapsed < LONGEST_MS) {
+        if elapsed < JUDGE_MS || at.filling || (at.unsettled && elapsed < LONGEST_MS) {
             return;
         }
         self.stage = Stage::Idle;

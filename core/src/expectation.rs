@@ -32,10 +32,12 @@ pub(crate) struct Expectation {
     pub(crate) covariance: Matrix,
 }
 
-/// The share of the model's own discrepancy that two days of the same machine have in common.
-///
-/// Judged: the model is wrong about one machine in mostly the same way from day to day.
-const SHARED: f32 = 0.7;
+/// The share of the model's own discrepancy that two days of the same machine have in common (judged: what the model
+/// leaves out depends on the day's conditions more than on the machine).
+const SHARED: f32 = 0.3;
+/// The share of a machine's own differences that stays from the day of its record to today (judged: machines age, and
+/// the directions are straight lines where the machine bends).
+const SAME_MACHINE: f32 = 0.85;
 
 impl Balance {
     const NEW: Self = Self {
@@ -118,7 +120,7 @@ impl Expectation {
                 continue;
             }
             if let Some(shift_now) = self.balance.direction(fluid, &today.nominal, which) {
-                add_outer(cross, &shift_now, &shift_then, 1.0);
+                add_outer(cross, &shift_now, &shift_then, SAME_MACHINE);
             }
         }
         for (direction, sd) in &DISCREPANCY {

@@ -63,7 +63,7 @@ if [ ! -x node_modules/.bin/wasm-opt ] || [ package-lock.json -nt node_modules/.
 fi
 node_modules/.bin/wasm-opt -Oz --enable-bulk-memory --enable-bulk-memory-opt \
   --enable-sign-ext --enable-mutable-globals --enable-nontrapping-float-to-int --enable-multivalue \
-  --enable-reference-types --enable-call-indirect-overlong --strip-debug --strip-producers \
+  --enable-reference-types --enable-call-indirect-overlong --skip-pass=memory-packing --strip-debug --strip-producers \
   js/glue/rimewise_bg.wasm -o js/glue/rimewise_bg.wasm
 
 say "compiling the package"

@@ -14,7 +14,7 @@ say "checking that the committed types are those of the Rust source"
 cargo test -q -p rimewise-wasm --test types
 
 say "installing the package from its tarball"
-npm install --no-save --no-package-lock --silent pkg/rimewise-*.tgz
+npm install --no-save --no-package-lock --silent ./pkg/rimewise-*.tgz
 
 say "building the page"
 node_modules/.bin/tsc -p page

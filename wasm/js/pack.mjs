@@ -6,18 +6,34 @@ import { readFileSync, rmSync, writeFileSync } from "node:fs";
 const [from, to] = process.argv.slice(2);
 const module = readFileSync(from);
 
-/** Bytes of the fixed part of a table and of one piece of its curves; another layout only packs less well. */
-const FIXED = 416;
-const PIECE = 16;
+/** The layout of a table, from the source that defines it; another layout would only pack less well. */
+const layout = {};
+for (const name of ["potential", "curve", "table"]) {
+  const source = readFileSync(new URL(`../../core/src/refrigerant/${name}.rs`, import.meta.url), "utf8");
+  for (const [, constant, terms] of source.matchAll(/pub const (\w+): usize = ([\w +*]+);/g)) {
+    // Sums of products of numbers and constants that stand before.
+    layout[constant] = terms
+      .split("+")
+      .map((product) => product.split("*").map((factor) => layout[factor.trim()] ?? Number(factor)))
+      .reduce((sum, factors) => sum + factors.reduce((a, b) => a * b, 1), 0);
+  }
+}
+const { END: FIXED, PIECE, LENGTH } = layout;
+if (![FIXED, PIECE, LENGTH].every(Number.isInteger)) {
+  throw new Error("the layout of a refrigerant table is not where it was");
+}
 
 const tables = [];
 for (let at = module.indexOf("RMWT"); at >= 0; at = module.indexOf("RMWT", at + 4)) {
-  const length = module.readUInt16LE(at + 6);
-  const pieces = module.readUInt16LE(at + 16) + module.readUInt16LE(at + 18);
+  const length = module.readUInt16LE(at + LENGTH);
+  // Behind the pieces stand names; those that fill a piece go along as one.
+  const pieces = Math.floor((length - FIXED) / PIECE);
   const last = tables.at(-1);
   const apart = last === undefined || at >= last.at + last.length;
-  if (apart && length >= FIXED + PIECE * pieces && at + length <= module.length) tables.push({ at, length, pieces });
+  if (apart && length >= FIXED && at + length <= module.length) tables.push({ at, length, pieces });
 }
+
+if (tables.length < 100) throw new Error(`only ${tables.length} refrigerant tables were found in the module`);
 
 const columns = [];
 for (let byte = 0; byte < FIXED; byte++) for (const table of tables) columns.push(module[table.at + byte]);

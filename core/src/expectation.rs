@@ -1,15 +1,29 @@
 //! What this machine would show if it were healthy, here and now, with everything that is not known of it.
 
-use crate::diagnosis::Today;
-use crate::diagnosis::posterior::Judge;
-use crate::diagnosis::student::Factor;
-use crate::diagnosis::symptom::{self, CHANNELS, DISCREPANCY, Matrix, Measured, Vector};
 use crate::estimate::Estimate;
-use crate::machine::nuisance::{Deviation, Nuisance};
+use crate::machine::nuisance::{Nuisance, Other};
 use crate::machine::{Fault, Fluid, Jacobian, Machine, Nominal, Run, Unknowns, jacobian, solve};
-use crate::readings::Readings;
+use crate::readings::{Readings, Visit};
 use crate::report::Expected;
+use crate::student::Factor;
+use crate::symptom::{self, CHANNELS, DISCREPANCY, Deviation, Matrix, Measured, Vector};
 use crate::system::System;
+
+/// Today's visit beside the nominal machine.
+pub(crate) struct Today<'a> {
+    pub(crate) fluid: Fluid<'a>,
+    pub(crate) nominal: Nominal,
+    pub(crate) visit: &'a Visit<'a>,
+    /// The readings that count: those of a running machine.
+    pub(crate) readings: Readings,
+}
+
+impl Today<'_> {
+    /// Reads the channels of some readings with today's conditions and instruments.
+    pub(crate) fn measured(&self, readings: &Readings) -> Measured {
+        Measured::new(self.fluid, &self.nominal, &self.visit.system, readings, &self.visit.uncertainty)
+    }
+}
 
 /// A machine in balance on one day, and what it shows.
 #[derive(Clone, Copy, Debug)]
@@ -32,10 +46,10 @@ pub(crate) struct Expectation {
     pub(crate) covariance: Matrix,
 }
 
-/// The share of the model's own discrepancy that two days of the same machine have in common (judged: what the model
+/// The share of the model's own discrepancy that two days of the same machine have in common (deviationd: what the model
 /// leaves out depends on the day's conditions more than on the machine).
 const SHARED: f32 = 0.3;
-/// The share of a machine's own differences that stays from the day of its record to today (judged: machines age, and
+/// The share of a machine's own differences that stays from the day of its record to today (deviationd: machines age, and
 /// the directions are straight lines where the machine bends).
 const SAME_MACHINE: f32 = 0.85;
 
@@ -50,7 +64,7 @@ impl Balance {
 
     /// Solves the healthy machine; `None` where the model has no balance here.
     fn new(fluid: Fluid<'_>, nominal: &Nominal) -> Option<Self> {
-        let machine = Machine::new(fluid, nominal, Deviation::NONE)?;
+        let machine = Machine::new(fluid, nominal, Other::NONE)?;
         let (at, run, jacobian) = start(fluid, &machine)?;
         Some(Self { machine, at, run, jacobian, shown: symptom::predicted(fluid, &run) })
     }
@@ -58,7 +72,7 @@ impl Balance {
     /// How one standard deviation of one unknown direction moves the channels (one Newton step).
     fn direction(&self, fluid: Fluid<'_>, nominal: &Nominal, which: usize) -> Option<Vector> {
         let attempt = |by: f32| {
-            let other = Machine::new(fluid, nominal, Deviation::new(which, by))?;
+            let other = Machine::new(fluid, nominal, Other::new(which, by))?;
             let off = other.run(fluid, Fault::NONE, &self.at)?;
             let step = crate::machine::eliminate(&self.jacobian, &off.residuals)?;
             let mut x = self.at;
@@ -102,8 +116,13 @@ impl Expectation {
     ///
     /// The record's deviation from what the nominal machine should have shown on its day is carried to today
     /// through the directions that both days share (conditioning of a joint normal distribution). Gives false
-    /// where the record says too little to be used. The judge and the factors are scratch.
-    pub(crate) fn learn(&mut self, today: &Today<'_>, judge: &mut Judge, scratch: &mut [Factor; 2]) -> bool {
+    /// where the record says too little to be used. The deviation and the factors are scratch.
+    pub(crate) fn learn(
+        &mut self,
+        today: &Today<'_>,
+        deviation: &mut Deviation,
+        scratch: &mut [Factor; 2],
+    ) -> bool {
         let (fluid, visit) = (today.fluid, today.visit);
         let Some(day) = nearest(visit.record, &today.nominal) else { return false };
         let Some(nominal) = Nominal::new(fluid, &visit.system, day, &visit.uncertainty) else { return false };
@@ -127,15 +146,18 @@ impl Expectation {
             add_outer(own, direction, direction, sd * sd);
             add_outer(cross, direction, direction, SHARED * sd * sd);
         }
-        judge.set(&then.shown, own, &measured, None);
-        if judge.size() < 2 {
+        deviation.set(&then.shown, own, &measured, None);
+        if deviation.size() < 2 {
             return false;
         }
         // mean += C_tr C_rr^-1 off; covariance -= C_tr C_rr^-1 C_rt, both through the triangular factor.
-        let Some(off) = judge.whiten(factor, &[0.0; CHANNELS]) else { return false };
+        if !deviation.invert(factor, &[0.0; CHANNELS]) {
+            return false;
+        }
+        let off = deviation.whiten(factor, &[0.0; CHANNELS]);
         let whitened = &mut spare.matrix;
         for row in whitened.iter_mut() {
-            *row = factor.whiten(&judge.packed(row));
+            *row = factor.whiten(&deviation.packed(row));
         }
         for i in 0..CHANNELS {
             self.mean[i] += dot(&whitened[i], &off);
@@ -150,7 +172,7 @@ impl Expectation {
 
     /// What to print beside the readings.
     pub(crate) fn expect(&self, fluid: Fluid<'_>, system: &System, out: &mut Expected) {
-        use crate::diagnosis::symptom::*;
+        use crate::symptom::*;
         let mean = &self.mean;
         let sum = |parts: &[(usize, f32)]| {
             let (mut value, mut variance) = (0.0, 0.0);

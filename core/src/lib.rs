@@ -50,6 +50,8 @@ pub mod readings;
 pub mod refrigerant;
 pub mod report;
 mod sort;
+mod student;
+mod symptom;
 pub mod system;
 
 pub use answer::{diagnose, diagnose_in};

@@ -3,10 +3,10 @@
 //! A cause bends what a machine does; it does not make liquid hotter than its boiling point, gas colder than its dew
 //! point, or heat flow uphill. Such readings point at the readings themselves or at the refrigerant.
 
-use super::student::tail;
 use crate::cycle::Cycle;
 use crate::estimate::Estimate;
 use crate::readings::Readings;
+use crate::student::tail;
 
 /// Kelvin by which real machines blur these limits: pressure drops between the ports, uneven air, gas pockets.
 const BLUR_K: f32 = 1.0;

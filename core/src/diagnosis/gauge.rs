@@ -1,17 +1,17 @@
 //! Notices pressures that read like gauge pressures: with one atmosphere added, the visit makes far more sense.
 
-use super::Today;
 use super::cause::Cause;
 use super::evidence::Factors;
-use super::posterior::{Judge, Sum, singles};
+use super::hypothesis::singles;
+use super::posterior::{Sum, ln_clean};
 use super::signature::Ladder;
-use super::student::Factor;
-use super::symptom::{
-    CHANNELS, DISCHARGE_PRESSURE, EVAPORATOR_PRESSURE, LIQUID_PRESSURE, Measured, SUCTION_PRESSURE,
-};
-use crate::expectation::Expectation;
+use crate::expectation::{Expectation, Today};
 use crate::readings::Readings;
 use crate::report::{Warning, WarningKind};
+use crate::student::Factor;
+use crate::symptom::{
+    CHANNELS, DISCHARGE_PRESSURE, Deviation, EVAPORATOR_PRESSURE, LIQUID_PRESSURE, Measured, SUCTION_PRESSURE,
+};
 use heapless::Vec;
 
 /// One standard atmosphere, kPa.
@@ -31,15 +31,15 @@ fn pressures(readings: &mut Readings) -> [(&'static str, &mut Option<f32>); 4] {
 
 /// Warns of every pressure where adding one atmosphere to all of them explains the visit far better.
 ///
-/// Only where some pressure reads well below what a healthy machine shows; the judge and the factor are scratch.
+/// Only where some pressure reads well below what a healthy machine shows; the deviation and the factor are scratch.
 pub(crate) fn notice(
     today: &Today<'_>,
-    work: (&Expectation, &mut Judge, &mut Factor),
+    work: (&Expectation, &mut Deviation, &mut Factor),
     ladders: &[Ladder; Cause::COUNT - 1],
     factors: &Factors,
     warnings: &mut Vec<Warning, 16>,
 ) {
-    let (healthy, judge, factor) = work;
+    let (healthy, deviation, factor) = work;
     let as_measured = today.measured(&today.readings);
     let low = [SUCTION_PRESSURE, EVAPORATOR_PRESSURE, DISCHARGE_PRESSURE, LIQUID_PRESSURE].iter().any(|c| {
         let (c, spread) = (*c % CHANNELS, healthy.covariance[*c % CHANNELS][*c % CHANNELS]);
@@ -55,15 +55,15 @@ pub(crate) fn notice(
         }
     }
     let mut sense = |measured: &Measured| {
-        judge.set(&healthy.mean, &healthy.covariance, measured, None);
+        deviation.set(&healthy.mean, &healthy.covariance, measured, None);
         let mut sum = Sum::new();
         singles(ladders, |hypothesis| {
-            if let Some(ln) = judge.ln_clean(factor, &hypothesis.shift) {
+            if let Some(ln) = ln_clean(deviation, factor, &hypothesis.shift) {
                 let others: f32 = factors.ln_each(hypothesis).iter().sum();
                 sum.add(hypothesis.ln_prior + ln + others);
             }
         });
-        (sum.ln(), judge.size())
+        (sum.ln(), deviation.size())
     };
     let (as_read, channels) = sense(&as_measured);
     let (as_gauge, other_channels) = sense(&today.measured(&added));

@@ -1,7 +1,7 @@
 //! From readings to the probability of each cause.
 //!
-//! `symptom` turns readings into channels, `signature` says how each cause moves them, `posterior` weighs every
-//! cause and pair of causes, `evidence` adds what is no channel, `next_measurement` and `rule_out` say what is left
+//! `signature` says how each cause moves the channels (`symptom`), `hypothesis` lists every cause and pair of causes, `posterior`
+//! weighs them, `evidence` adds what is no channel, `next_measurement` and `rule_out` say what is left
 //! to do, and `decided` holds the rule for acting.
 
 pub mod cause;
@@ -9,12 +9,11 @@ mod consistency;
 mod decided;
 mod evidence;
 mod gauge;
+mod hypothesis;
 mod next_measurement;
-pub(crate) mod posterior;
+mod posterior;
 mod rule_out;
 mod signature;
-pub(crate) mod student;
-pub(crate) mod symptom;
 
 pub use decided::{CLEAR_AT, DECIDE_AT, FITS_AT_LEAST};
 pub(crate) use signature::climb;
@@ -22,27 +21,27 @@ pub(crate) use signature::climb;
 use crate::charge::standing::Standing;
 use crate::compressor::pump_down::{Conditions, PumpDown};
 use crate::estimate::Estimate;
-use crate::expectation::Expectation;
+use crate::expectation::{Expectation, Today};
 use crate::machine::{Fluid, Nominal};
 use crate::readings::{Readings, Visit};
 use crate::refrigerant::Refrigerant;
 use crate::report::{CauseProbability, Evidence, Expected, NextMeasurement, Report, Warning, WarningKind};
 use crate::sort::sort_by;
+use crate::student::Factor;
+use crate::symptom::{self, CHANNELS, Deviation, Measured, READING};
 use cause::Cause;
 use evidence::Factors;
 use heapless::Vec;
 use next_measurement::{CANDIDATES, Information, Known, Predictive, measurement};
-use posterior::{Judge, KEPT, Posterior};
+use posterior::{KEPT, Posterior};
 use signature::Ladder;
-use student::Factor;
-use symptom::{CHANNELS, Measured, READING};
 
 /// The memory that one diagnosis works in, so that the stack stays small; its contents mean nothing between calls.
 #[derive(Clone, Debug)]
 pub struct Workspace {
     healthy: Expectation,
     ladders: [Ladder; Cause::COUNT - 1],
-    judge: Judge,
+    deviation: Deviation,
     factors: [Factor; 2],
     posterior: Posterior,
     predictive: [Predictive; CHANNELS],
@@ -55,7 +54,7 @@ impl Workspace {
         Self {
             healthy: Expectation::NEW,
             ladders: [const { Ladder::new() }; Cause::COUNT - 1],
-            judge: Judge::NEW,
+            deviation: Deviation::NEW,
             factors: [Factor::NEW; 2],
             posterior: Posterior::NEW,
             predictive: [[(0.0, 1.0); KEPT]; CHANNELS],
@@ -67,22 +66,6 @@ impl Workspace {
 impl Default for Workspace {
     fn default() -> Self {
         Self::new()
-    }
-}
-
-/// Today's visit beside the nominal machine.
-pub(crate) struct Today<'a> {
-    pub(crate) fluid: Fluid<'a>,
-    pub(crate) nominal: Nominal,
-    pub(crate) visit: &'a Visit<'a>,
-    /// The readings that count: those of a running machine.
-    pub(crate) readings: Readings,
-}
-
-impl Today<'_> {
-    /// Reads the channels of some readings with today's conditions and instruments.
-    pub(crate) fn measured(&self, readings: &Readings) -> Measured {
-        Measured::new(self.fluid, &self.nominal, &self.visit.system, readings, &self.visit.uncertainty)
     }
 }
 
@@ -102,7 +85,8 @@ pub(crate) fn weigh(
     visit: &Visit<'_>,
     report: &mut Report,
 ) -> Option<()> {
-    let Workspace { healthy, ladders, judge, factors: scratch, posterior, predictive, information } = work;
+    let Workspace { healthy, ladders, deviation, factors: scratch, posterior, predictive, information } =
+        work;
     let fluid = Fluid(refrigerant);
     let system = &visit.system;
     // A stopped machine shows nothing of its cycle; the standing pressure and what was seen remain.
@@ -111,7 +95,7 @@ pub(crate) fn weigh(
     let nominal = Nominal::new(fluid, system, &readings, &visit.uncertainty)?;
     let today = Today { fluid, nominal, visit, readings };
     healthy.set(fluid, &nominal)?;
-    if !visit.record.is_empty() && !healthy.learn(&today, judge, scratch) {
+    if !visit.record.is_empty() && !healthy.learn(&today, deviation, scratch) {
         let warning = Warning { section: "system", field: "record", kind: WarningKind::RecordUnused };
         let _ = report.warnings.push(warning);
     }
@@ -124,16 +108,16 @@ pub(crate) fn weigh(
         .and_then(|c| crate::compressor::pump_down::expected_kpa(&c, visit.uncertainty.pressure_kpa(20.0)));
     let factors = factors(refrigerant, visit, conditions);
     let [scratch_factor, _] = scratch;
-    gauge::notice(&today, (healthy, judge, scratch_factor), ladders, &factors, &mut report.warnings);
+    gauge::notice(&today, (healthy, deviation, scratch_factor), ladders, &factors, &mut report.warnings);
 
     let measured = today.measured(&readings);
-    judge.set(&healthy.mean, &healthy.covariance, &measured, None);
-    posterior.weigh(judge, ladders, &factors, scratch);
+    deviation.set(&healthy.mean, &healthy.covariance, &measured, None);
+    posterior.weigh(deviation, ladders, &factors, scratch);
     // A reading that is more probably wrong than right says so, and the others are weighed without it.
-    let suspect = posterior.suspect(judge).filter(|(_, p)| *p > CONTRADICTS && judge.size() >= 4);
-    if let Some(channel) = suspect.and_then(|(place, _)| judge.channels().nth(place)) {
-        judge.set(&healthy.mean, &healthy.covariance, &measured, Some(channel));
-        posterior.weigh(judge, ladders, &factors, scratch);
+    let suspect = posterior.suspect(deviation).filter(|(_, p)| *p > CONTRADICTS && deviation.size() >= 4);
+    if let Some(channel) = suspect.and_then(|(place, _)| deviation.channels().nth(place)) {
+        deviation.set(&healthy.mean, &healthy.covariance, &measured, Some(channel));
+        posterior.weigh(deviation, ladders, &factors, scratch);
         if let Some(reading) = READING.get(channel) {
             let field = reading.name();
             let warning = Warning { section: "readings", field, kind: WarningKind::ContradictsOthers };
@@ -142,7 +126,7 @@ pub(crate) fn weigh(
     }
     let noise = candidate_noise(&measured, visit);
     let known = Known {
-        judge,
+        deviation,
         covariance: &healthy.covariance,
         noise: &noise,
         factors: &factors,
@@ -152,16 +136,16 @@ pub(crate) fn weigh(
     let [scratch_factor, _] = scratch;
     next_measurement::information(&known, scratch_factor, predictive, information);
 
-    let fits = student::tail(posterior.best_square, judge.size())
+    let fits = crate::student::tail(posterior.best_square, deviation.size())
         .min(consistency::probability(&report.cycle, &readings));
     sort(posterior, &mut report.causes);
     report.leading = report.causes[0].cause;
     report.decided = decided::decided(&report.causes, fits);
     report.fits = Some(fits);
-    words(posterior, judge, &factors, &report.causes, &mut report.evidence);
+    words(posterior, deviation, &factors, &report.causes, &mut report.evidence);
     next(information, report.decided, &mut report.next);
     let (out, open) = (&mut report.ruled_out, &mut report.still_open);
-    rule_out::split(posterior, judge, &factors, information, out, open);
+    rule_out::split(posterior, deviation, &factors, information, out, open);
     if let [first, second, ..] = &report.causes
         && !report.decided
         && first.probability < ALIKE * second.probability
@@ -261,13 +245,13 @@ fn sort(posterior: &Posterior, causes: &mut [CauseProbability; Cause::COUNT]) {
 /// What the readings say for and against the three leading causes, the strongest first for each.
 fn words(
     posterior: &Posterior,
-    judge: &Judge,
+    deviation: &Deviation,
     factors: &Factors,
     causes: &[CauseProbability; Cause::COUNT],
     all: &mut Vec<Evidence, 48>,
 ) {
     for entry in causes.iter().take(3) {
-        let mut words = rule_out::words(posterior, judge, factors, entry.cause);
+        let mut words = rule_out::words(posterior, deviation, factors, entry.cause);
         words.retain(|(_, nats)| nats.abs() >= WORTH_NAMING_NATS);
         sort_by(&mut words, |a, b| b.1.abs().total_cmp(&a.1.abs()));
         for (reading, weight_nats) in &words {

@@ -6,11 +6,12 @@
 
 use super::cause::Cause;
 use super::evidence::{Factors, outcomes};
-use super::posterior::{Hypothesis, Judge, KEPT, square};
-use super::student::Factor;
-use super::symptom::{CHANNELS, Matrix, READING, Vector};
+use super::hypothesis::Hypothesis;
+use super::posterior::{KEPT, square, whiten};
 use crate::compressor::pump_down::{self, Conditions};
 use crate::measurement::Measurement;
+use crate::student::Factor;
+use crate::symptom::{CHANNELS, Deviation, Matrix, READING, Vector};
 
 /// Grid points over the predictive.
 const GRID: u8 = 20;
@@ -56,7 +57,7 @@ impl<'a> Kept<'a> {
 
 /// What the information is computed from.
 pub(crate) struct Known<'a> {
-    pub(crate) judge: &'a Judge,
+    pub(crate) deviation: &'a Deviation,
     /// Covariance of all channels, without instruments, and the instruments' variances.
     pub(crate) covariance: &'a Matrix,
     pub(crate) noise: &'a Vector,
@@ -76,7 +77,7 @@ pub(crate) fn information(
     let kept = Kept::new(known.kept);
     predict(known, factor, predictive);
     for i in 0..CHANNELS {
-        if !known.judge.uses(i) {
+        if !known.deviation.uses(i) {
             result[i] = continuous(kept, &predictive[i]);
         }
     }
@@ -101,17 +102,17 @@ pub(crate) fn information(
 
 /// The posterior predictive of every open channel under each hypothesis.
 fn predict(known: &Known<'_>, factor: &mut Factor, predictive: &mut [Predictive; CHANNELS]) {
-    let judge = known.judge;
+    let deviation = known.deviation;
     for (k, (_, hypothesis)) in known.kept.iter().enumerate() {
         let shift = &hypothesis.shift;
-        let Some(white) = judge.whiten(factor, shift) else { continue };
+        let Some(white) = whiten(deviation, factor, shift) else { continue };
         // The Student predictive is wider where the readings sit far out.
-        let widen = (8.0 + square(&white)) / (8.0 + judge.size() as f32);
+        let widen = (8.0 + square(&white)) / (8.0 + deviation.size() as f32);
         for i in 0..CHANNELS {
-            if judge.uses(i) {
+            if deviation.uses(i) {
                 continue;
             }
-            let cross = factor.whiten(&judge.packed(&known.covariance[i]));
+            let cross = factor.whiten(&deviation.packed(&known.covariance[i]));
             let mut mean = shift[i];
             let mut variance = known.covariance[i][i] + known.noise[i] + 0.01 * shift[i] * shift[i];
             for (c, w) in cross.iter().zip(&white) {

@@ -2,152 +2,65 @@
 
 use super::cause::Cause;
 use super::evidence::Factors;
-use super::signature::{Ladder, Node};
-use super::student::{Factor, ln_student};
-use super::symptom::{CHANNELS, DRIER_OUTLET, LIQUID_LINE, Matrix, Measured, Vector};
+use super::hypothesis::{Hypothesis, pairs, singles};
+use super::signature::Ladder;
+use crate::student::{Factor, ln_student};
+use crate::symptom::{CHANNELS, Deviation, Vector};
 
-/// A cause is present when it leaves less than this of capacity or COP.
-pub(crate) const PRESENT_BELOW: f32 = 0.95;
-/// Prior probability of a machine without a cause: a technician was called, so a cause is likely (judged).
-const PRIOR_NONE: f32 = 0.4;
-/// Prior probability of two causes at once (judged).
-const PRIOR_PAIR: f32 = 0.12;
-/// Prior weight of a severity too mild to count, against one that counts.
-const MILD_WEIGHT: f32 = 0.05;
 /// Standard deviation of a cause's signature as a fraction of itself.
 const SIGNATURE_FRACTION: f32 = 0.10;
-/// Probability that a restriction shows no drop between the clamps before and behind the drier (judged).
-const SHOWS_NO_DROP: f32 = 0.2;
 /// Prior probability that any one reading is grossly wrong.
 const WRONG: f32 = 0.005;
 /// Density of a grossly wrong reading, per kelvin or per percent of current: anything within some 60.
 const LN_WRONG_DENSITY: f32 = -4.1;
 
-/// The healthy prediction, the covariance and what was measured, packed to the channels in use.
-#[derive(Clone, Copy, Debug)]
-pub(crate) struct Judge {
-    /// Measured minus healthy.
-    residual: Vector,
-    /// Covariance of that, instruments included.
-    covariance: Matrix,
-    /// The channel at each place.
-    at: [u8; CHANNELS],
-    size: usize,
-}
-
 /// What a node's likelihood consists of; per-channel parts stand packed.
 #[derive(Clone, Copy, Debug)]
 pub(crate) struct Likelihood {
     /// ln likelihood of all channels, with the chance that one reading is wrong.
-    pub(crate) ln_all: f32,
+    ln_all: f32,
     /// ln likelihood of all channels, no reading wrong.
-    pub(crate) ln_clean: f32,
+    ln_clean: f32,
     /// ln likelihood with each channel left out.
-    pub(crate) ln_without: Vector,
+    ln_without: Vector,
     /// Squared distance of all channels.
-    pub(crate) square: f32,
+    square: f32,
 }
 
-impl Judge {
-    pub(crate) const NEW: Self = Self {
-        residual: [0.0; CHANNELS],
-        covariance: [[0.0; CHANNELS]; CHANNELS],
-        at: [0; CHANNELS],
-        size: 0,
-    };
-
-    /// Packs what was measured, but for one channel that is left aside.
-    pub(crate) fn set(
-        &mut self,
-        mean: &Vector,
-        covariance: &Matrix,
-        measured: &Measured,
-        aside: Option<usize>,
-    ) {
-        self.size = 0;
-        for channel in 0..CHANNELS {
-            if measured.given[channel]
-                && Some(channel) != aside
-                && let (Some(at), Some(residual)) =
-                    (self.at.get_mut(self.size), self.residual.get_mut(self.size))
-            {
-                *at = channel as u8;
-                *residual = measured.value[channel] - mean[channel];
-                self.size += 1;
-            }
-        }
-        for (row, i) in self.covariance.iter_mut().zip(self.at).take(self.size) {
-            let i = usize::from(i);
-            for (cell, j) in row.iter_mut().zip(self.at).take(self.size) {
-                let j = usize::from(j);
-                *cell = covariance.get(i).and_then(|row| row.get(j)).copied().unwrap_or(0.0);
-                if i == j {
-                    *cell += measured.variance.get(i).copied().unwrap_or(0.0);
-                }
-            }
-        }
-    }
-
-    /// The channels in use, in their packed order.
-    pub(crate) fn channels(&self) -> impl Iterator<Item = usize> + '_ {
-        self.at.iter().take(self.size).map(|at| usize::from(*at))
-    }
-    pub(crate) fn size(&self) -> usize {
-        self.size
-    }
-    pub(crate) fn uses(&self, channel: usize) -> bool {
-        self.channels().any(|c| c == channel)
-    }
-    /// Packs a vector over all channels.
-    pub(crate) fn packed(&self, v: &Vector) -> Vector {
-        let mut out = [0.0; CHANNELS];
-        for (out, at) in out.iter_mut().zip(self.at).take(self.size) {
-            *out = v.get(usize::from(at)).copied().unwrap_or(0.0);
-        }
-        out
-    }
-
-    /// Factors the covariance of a node with this shift; gives the node's whitened residual.
-    pub(crate) fn whiten(&self, factor: &mut Factor, shift: &Vector) -> Option<Vector> {
-        factor.matrix = self.covariance;
-        let shift = self.packed(shift);
-        let mut residual = self.residual;
-        for i in 0..self.size.min(CHANNELS) {
-            let off = SIGNATURE_FRACTION * shift[i];
-            factor.matrix[i][i] += off * off;
-            residual[i] -= shift[i];
-        }
-        factor.invert(self.size).then(|| factor.whiten(&residual))
-    }
-
-    /// ln likelihood of all channels, no reading wrong.
-    pub(crate) fn ln_clean(&self, factor: &mut Factor, shift: &Vector) -> Option<f32> {
-        let white = self.whiten(factor, shift)?;
-        Some(ln_student(square(&white), self.size, factor.ln_det))
-    }
-
-    pub(crate) fn likelihood(&self, factor: &mut Factor, shift: &Vector) -> Option<Likelihood> {
-        let white = self.whiten(factor, shift)?;
-        let square = square(&white);
-        let weighted = factor.back(&white);
-        let precision = factor.precision();
-        let ln_clean = ln_student(square, self.size, factor.ln_det);
-        let mut ln_without = [ln_clean; CHANNELS];
-        let mut sum = Sum::new();
-        sum.add(ln_clean + libm::log1pf(-WRONG * self.size as f32));
-        for i in 0..self.size.min(CHANNELS) {
-            let rest = square - weighted[i] * weighted[i] / precision[i];
-            let ln_det = factor.ln_det + libm::logf(precision[i]);
-            ln_without[i] = ln_student(rest, self.size - 1, ln_det);
-            sum.add(ln_without[i] + LN_WRONG + LN_WRONG_DENSITY);
-        }
-        Some(Likelihood { ln_all: sum.ln(), ln_clean, ln_without, square })
-    }
+/// Factors the covariance of a node with this shift; gives the node's whitened residual.
+pub(crate) fn whiten(deviation: &Deviation, factor: &mut Factor, shift: &Vector) -> Option<Vector> {
+    let spread = shift.map(|shift| SIGNATURE_FRACTION * shift);
+    deviation.invert(factor, &spread).then(|| deviation.whiten(factor, shift))
 }
 
 /// The squared length of a whitened residual.
 pub(crate) fn square(white: &Vector) -> f32 {
     white.iter().map(|w| w * w).sum()
+}
+
+/// ln likelihood of all channels, no reading wrong.
+pub(crate) fn ln_clean(deviation: &Deviation, factor: &mut Factor, shift: &Vector) -> Option<f32> {
+    let white = whiten(deviation, factor, shift)?;
+    Some(ln_student(square(&white), deviation.size(), factor.ln_det))
+}
+
+fn likelihood(deviation: &Deviation, factor: &mut Factor, shift: &Vector) -> Option<Likelihood> {
+    let white = whiten(deviation, factor, shift)?;
+    let size = deviation.size().min(CHANNELS);
+    let square = square(&white);
+    let weighted = factor.back(&white);
+    let precision = factor.precision();
+    let ln_clean = ln_student(square, size, factor.ln_det);
+    let mut ln_without = [ln_clean; CHANNELS];
+    let mut sum = Sum::new();
+    sum.add(ln_clean + libm::log1pf(-WRONG * size as f32));
+    for i in 0..size {
+        let rest = square - weighted[i] * weighted[i] / precision[i];
+        let ln_det = factor.ln_det + libm::logf(precision[i]);
+        ln_without[i] = ln_student(rest, size - 1, ln_det);
+        sum.add(ln_without[i] + LN_WRONG + LN_WRONG_DENSITY);
+    }
+    Some(Likelihood { ln_all: sum.ln(), ln_clean, ln_without, square })
 }
 
 /// ln of [`WRONG`].
@@ -174,115 +87,6 @@ impl Sum {
     }
     pub(crate) fn ln(&self) -> f32 {
         if self.rest > 0.0 { self.top + libm::logf(self.rest) } else { self.top }
-    }
-}
-
-/// What one node stands for: up to two causes that count, and which one of them costs most.
-#[derive(Clone, Copy, Debug)]
-pub(crate) struct Hypothesis {
-    pub(crate) causes: [Option<Cause>; 2],
-    pub(crate) severities: [f32; 2],
-    pub(crate) ln_prior: f32,
-    pub(crate) shift: Vector,
-    /// The causes with their severities, those too mild to count included.
-    pub(crate) members: [(Cause, f32); 2],
-}
-
-impl Hypothesis {
-    /// The causes that count, or none.
-    pub(crate) fn each_cause(&self) -> impl Iterator<Item = Cause> + '_ {
-        let none = self.causes.iter().all(Option::is_none).then_some(Cause::None);
-        self.causes.iter().copied().flatten().chain(none)
-    }
-    /// The largest of a table's entries for the causes that count.
-    pub(crate) fn most(&self, table: &[f32; Cause::COUNT]) -> f32 {
-        self.each_cause().map(|cause| table.get(cause.index()).copied().unwrap_or(0.0)).fold(0.0, f32::max)
-    }
-    /// The fraction of flow that the compressor lost.
-    pub(crate) fn loss(&self) -> f32 {
-        self.members.iter().filter(|(c, _)| *c == Cause::WeakCompressor).map(|(_, s)| *s).sum()
-    }
-}
-
-/// Calls `each` with healthy and every cause at six severities.
-pub(crate) fn singles(ladders: &[Ladder; Cause::COUNT - 1], mut each: impl FnMut(&Hypothesis)) {
-    each(&Hypothesis {
-        causes: [None, None],
-        severities: [0.0; 2],
-        ln_prior: libm::logf(PRIOR_NONE),
-        shift: [0.0; CHANNELS],
-        members: [(Cause::None, 0.0); 2],
-    });
-    let single = libm::logf((1.0 - PRIOR_NONE - PRIOR_PAIR) / 9.0);
-    for (cause, ladder) in Cause::ALL.iter().skip(1).zip(ladders) {
-        let mut weights = 0.0;
-        for pass in 0..2 {
-            let mut before = Node::HEALTHY;
-            for node in ladder {
-                for part in [0.5, 1.0] {
-                    let here = Node::between(&before, node, part);
-                    let counts = here.impact < PRESENT_BELOW;
-                    let weight = if counts { 1.0 } else { MILD_WEIGHT };
-                    if pass == 0 {
-                        weights += weight;
-                        continue;
-                    }
-                    let hypothesis = Hypothesis {
-                        causes: [counts.then_some(*cause), None],
-                        severities: [here.severity, 0.0],
-                        ln_prior: single + libm::logf(weight / weights),
-                        shift: here.shift,
-                        members: [(*cause, here.severity), (Cause::None, 0.0)],
-                    };
-                    if *cause == Cause::LiquidLineRestriction {
-                        each_restriction(&hypothesis, &mut each);
-                    } else {
-                        each(&hypothesis);
-                    }
-                }
-                before = *node;
-            }
-        }
-    }
-}
-
-/// A restriction shows a temperature drop at the drier only where it sits there and the liquid flashes in it; one
-/// behind the clamp, or one that leaves the liquid subcooled, does not. Both are weighed.
-fn each_restriction(hypothesis: &Hypothesis, each: &mut impl FnMut(&Hypothesis)) {
-    let hidden = SHOWS_NO_DROP;
-    let shown = Hypothesis { ln_prior: hypothesis.ln_prior + libm::logf(1.0 - hidden), ..*hypothesis };
-    each(&shown);
-    let mut shift = hypothesis.shift;
-    shift[DRIER_OUTLET] = shift[LIQUID_LINE];
-    each(&Hypothesis { ln_prior: hypothesis.ln_prior + libm::logf(hidden), shift, ..*hypothesis });
-}
-
-/// Calls `each` with every pair of causes at nine severities.
-fn pairs(ladders: &[Ladder; Cause::COUNT - 1], mut each: impl FnMut(&Hypothesis)) {
-    let pair = libm::logf(PRIOR_PAIR / (36.0 * 9.0));
-    let named = || Cause::ALL.iter().skip(1).zip(ladders);
-    for (i, (first, one)) in named().enumerate() {
-        for (second, two) in named().skip(i + 1) {
-            for a in one {
-                for b in two {
-                    // A member too mild to count leaves a single cause, which has its own hypotheses.
-                    if a.impact >= PRESENT_BELOW || b.impact >= PRESENT_BELOW {
-                        continue;
-                    }
-                    let mut shift = a.shift;
-                    for (shift, b) in shift.iter_mut().zip(&b.shift) {
-                        *shift += b;
-                    }
-                    each(&Hypothesis {
-                        causes: [Some(*first), Some(*second)],
-                        severities: [a.severity, b.severity],
-                        ln_prior: pair,
-                        shift,
-                        members: [(*first, a.severity), (*second, b.severity)],
-                    });
-                }
-            }
-        }
     }
 }
 
@@ -375,20 +179,20 @@ impl Posterior {
     /// Sums all hypotheses.
     pub(crate) fn weigh(
         &mut self,
-        judge: &Judge,
+        deviation: &Deviation,
         ladders: &[Ladder; Cause::COUNT - 1],
         factors: &Factors,
         [factor, full]: &mut [Factor; 2],
     ) {
         self.clear();
-        singles(ladders, |hypothesis| self.add(judge, factors, full, hypothesis));
+        singles(ladders, |hypothesis| self.add(deviation, factors, full, hypothesis));
         // Most pairs lie far from the readings. A factor under a spread that no pair's own exceeds by much tells
         // them cheaply.
-        let Some(screen) = judge.screen(ladders, factor) else { return };
+        let Some(screen) = Screen::new(deviation, ladders, factor) else { return };
         pairs(ladders, |hypothesis| {
             let others: f32 = factors.ln_each(hypothesis).iter().sum();
-            if screen.ln(factor, judge, &hypothesis.shift) + others > self.best_ln - SCREEN_NATS {
-                self.add(judge, factors, full, hypothesis);
+            if screen.ln(factor, deviation, &hypothesis.shift) + others > self.best_ln - SCREEN_NATS {
+                self.add(deviation, factors, full, hypothesis);
             }
         });
     }
@@ -406,8 +210,14 @@ impl Posterior {
         self.kept.clear();
     }
 
-    fn add(&mut self, judge: &Judge, factors: &Factors, factor: &mut Factor, hypothesis: &Hypothesis) {
-        let Some(likelihood) = judge.likelihood(factor, &hypothesis.shift) else { return };
+    fn add(
+        &mut self,
+        deviation: &Deviation,
+        factors: &Factors,
+        factor: &mut Factor,
+        hypothesis: &Hypothesis,
+    ) {
+        let Some(likelihood) = likelihood(deviation, factor, &hypothesis.shift) else { return };
         let others = factors.ln_each(hypothesis);
         let sum: f32 = others.iter().sum();
         let ln = hypothesis.ln_prior + likelihood.ln_all + sum;
@@ -417,8 +227,12 @@ impl Posterior {
             self.best_ln = likelihood.ln_clean + sum;
             self.best_square = likelihood.square;
         }
-        for ((tally, wrong), without) in
-            self.without_channel.iter_mut().zip(&mut self.wrong).zip(likelihood.ln_without).take(judge.size())
+        for ((tally, wrong), without) in self
+            .without_channel
+            .iter_mut()
+            .zip(&mut self.wrong)
+            .zip(likelihood.ln_without)
+            .take(deviation.size())
         {
             let ln_without = hypothesis.ln_prior + without + sum;
             tally.add(hypothesis, ln_without);
@@ -462,57 +276,41 @@ impl Posterior {
         self.without_factor.get(kind).map_or(0.0, |t| self.tally.ln_odds(cause) - t.ln_odds(cause))
     }
     /// The packed place of the reading that is most probably grossly wrong, and that probability.
-    pub(crate) fn suspect(&self, judge: &Judge) -> Option<(usize, f32)> {
+    pub(crate) fn suspect(&self, deviation: &Deviation) -> Option<(usize, f32)> {
         let all = self.tally.all.ln();
         self.wrong
             .iter()
-            .take(judge.size())
+            .take(deviation.size())
             .map(|sum| libm::expf((sum.ln() - all).max(-80.0).min(0.0)))
             .enumerate()
             .max_by(|a, b| a.1.total_cmp(&b.1))
     }
 }
 
-/// ln of the part of a screened likelihood that all pairs share.
+/// A cheap look at a pair.
 struct Screen {
+    /// ln det of the smallest spread, which bounds every pair's from below.
     ln_least_det: f32,
 }
 
-impl Judge {
-    /// Factors the covariance with the largest single shift's spread on every channel, for the screen.
-    fn screen(&self, ladders: &[Ladder; Cause::COUNT - 1], factor: &mut Factor) -> Option<Screen> {
-        // The determinant of the smallest spread bounds every pair's from below.
-        factor.matrix = self.covariance;
-        if !factor.invert(self.size) {
+impl Screen {
+    /// Factors the covariance with the largest shifts' spread on every channel; two such shifts at most add up.
+    fn new(deviation: &Deviation, ladders: &[Ladder; Cause::COUNT - 1], factor: &mut Factor) -> Option<Self> {
+        if !deviation.invert(factor, &[0.0; CHANNELS]) {
             return None;
         }
         let ln_least_det = factor.ln_det;
         let mut widest = [0.0f32; CHANNELS];
-        for ladder in ladders {
-            for node in ladder {
-                for (widest, shift) in widest.iter_mut().zip(&node.shift) {
-                    *widest = widest.max(shift.abs());
-                }
+        for node in ladders.iter().flatten() {
+            for (widest, shift) in widest.iter_mut().zip(&node.shift) {
+                *widest = widest.max(2.0 * SIGNATURE_FRACTION * shift.abs());
             }
         }
-        let widest = self.packed(&widest);
-        factor.matrix = self.covariance;
-        for i in 0..self.size.min(CHANNELS) {
-            // Two such shifts at most add up.
-            let off = 2.0 * SIGNATURE_FRACTION * widest[i];
-            factor.matrix[i][i] += off * off;
-        }
-        factor.invert(self.size).then_some(Screen { ln_least_det })
+        deviation.invert(factor, &widest).then_some(Self { ln_least_det })
     }
-}
 
-impl Screen {
     /// An upper bound, near enough, of a node's ln likelihood.
-    fn ln(&self, factor: &Factor, judge: &Judge, shift: &Vector) -> f32 {
-        let mut residual = judge.residual;
-        for (residual, shift) in residual.iter_mut().zip(judge.packed(shift)) {
-            *residual -= shift;
-        }
-        ln_student(square(&factor.whiten(&residual)), judge.size, self.ln_least_det)
+    fn ln(&self, factor: &Factor, deviation: &Deviation, shift: &Vector) -> f32 {
+        ln_student(square(&deviation.whiten(factor, shift)), deviation.size(), self.ln_least_det)
     }
 }

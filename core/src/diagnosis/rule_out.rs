@@ -3,10 +3,11 @@
 use super::cause::Cause;
 use super::evidence::Factors;
 use super::next_measurement::{CANDIDATES, Information, measurement};
-use super::posterior::{Judge, Posterior};
-use super::symptom::{CHANNELS, READING};
+use super::posterior::Posterior;
+
 use crate::measurement::Measurement;
 use crate::report::CauseAndMeasurements;
+use crate::symptom::{CHANNELS, Deviation, READING};
 use heapless::Vec;
 
 /// A cause less probable than this is ruled out.
@@ -19,7 +20,7 @@ const WORTH_TAKING_BITS: f32 = 0.01;
 /// Splits the causes into those ruled out, with the readings that did, and those still open.
 pub(crate) fn split(
     posterior: &Posterior,
-    judge: &Judge,
+    deviation: &Deviation,
     factors: &Factors,
     information: &[Information; CANDIDATES],
     out: &mut Vec<CauseAndMeasurements, 10>,
@@ -27,7 +28,7 @@ pub(crate) fn split(
 ) {
     for cause in Cause::ALL {
         let (list, measurements) = if posterior.probability(*cause) < RULED_OUT_BELOW {
-            (&mut *out, against(posterior, judge, factors, *cause))
+            (&mut *out, against(posterior, deviation, factors, *cause))
         } else {
             (&mut *open, closing(information, *cause))
         };
@@ -38,12 +39,12 @@ pub(crate) fn split(
 /// Every reading's word on a cause.
 pub(crate) fn words(
     posterior: &Posterior,
-    judge: &Judge,
+    deviation: &Deviation,
     factors: &Factors,
     cause: Cause,
 ) -> Vec<(Measurement, f32), { CHANNELS + Factors::COUNT }> {
     let mut words = Vec::new();
-    for (place, channel) in judge.channels().enumerate() {
+    for (place, channel) in deviation.channels().enumerate() {
         if let Some(name) = READING.get(channel) {
             let _ = words.push((*name, posterior.channel_word(place, cause)));
         }
@@ -57,8 +58,13 @@ pub(crate) fn words(
 }
 
 /// The readings that speak most against a cause.
-fn against(posterior: &Posterior, judge: &Judge, factors: &Factors, cause: Cause) -> Vec<Measurement, 3> {
-    let mut words = words(posterior, judge, factors, cause);
+fn against(
+    posterior: &Posterior,
+    deviation: &Deviation,
+    factors: &Factors,
+    cause: Cause,
+) -> Vec<Measurement, 3> {
+    let mut words = words(posterior, deviation, factors, cause);
     for (_, nats) in &mut words {
         *nats = -*nats;
     }

@@ -1,9 +1,9 @@
 //! How each cause, at each of three severities, would move the channels away from healthy.
 
 use super::cause::Cause;
-use super::symptom::{self, CHANNELS, Vector};
 use crate::expectation::Expectation;
 use crate::machine::{Fault, Fluid, Nominal, solve};
+use crate::symptom::{self, CHANNELS, Vector};
 
 /// The severities solved for each cause.
 pub(crate) const SEVERITIES: usize = 3;

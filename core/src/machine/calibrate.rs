@@ -2,7 +2,7 @@
 
 use super::design::{Nominal, SUCTION_DROP_K};
 use super::fluid::Fluid;
-use super::nuisance::{Deviation, Nuisance};
+use super::nuisance::{Nuisance, Other};
 use crate::system::Metering;
 
 /// The constants of one machine and today's conditions.
@@ -146,8 +146,8 @@ impl Machine {
     };
 
     /// Fixes the constants; `None` where the design point lies outside the refrigerant's table.
-    pub(crate) fn new(fluid: Fluid<'_>, nominal: &Nominal, deviation: Deviation) -> Option<Self> {
-        let z = |n: Nuisance| deviation.of(n);
+    pub(crate) fn new(fluid: Fluid<'_>, nominal: &Nominal, other: Other) -> Option<Self> {
+        let z = |n: Nuisance| other.of(n);
         let valve = nominal.valve();
         let capillary = nominal.metering == Metering::Capillary;
         let air_conditioning = nominal.air_conditioning;

@@ -1,11 +1,11 @@
 //! The published directions: which way each reading moves with each cause, held against what the model predicts.
 
 use crate::diagnosis::cause::Cause;
-use crate::diagnosis::symptom::*;
 use crate::expectation::Expectation;
 use crate::machine::{Fluid, Nominal};
 use crate::readings::{Readings, Uncertainty};
 use crate::refrigerant::find;
+use crate::symptom::*;
 use crate::system::{Design, Duty, Metering, System};
 
 /// Movement of Te, SH, Tc, SC, Td, dTc, dTe with a cause at its middle severity.

@@ -53,12 +53,12 @@ impl Nuisance {
 
 /// One value for each direction, in standard deviations from the mean.
 #[derive(Clone, Copy, Debug)]
-pub(crate) struct Deviation {
+pub(crate) struct Other {
     which: usize,
     by: f32,
 }
 
-impl Deviation {
+impl Other {
     /// The mean machine.
     pub(crate) const NONE: Self = Self { which: usize::MAX, by: 0.0 };
 

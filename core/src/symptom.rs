@@ -1,9 +1,10 @@
-//! The channels in which a machine shows what it does, as one vector.
+//! The channels in which a machine shows what it does, as one vector, and how far it is from what is expected.
 
 use crate::cycle::clamp_bias;
 use crate::machine::{Fluid, Nominal, Run};
 use crate::measurement::Measurement;
 use crate::readings::{Readings, Uncertainty};
+use crate::student::Factor;
 use crate::system::System;
 
 /// The number of channels.
@@ -187,5 +188,94 @@ impl Measured {
             (None, None) => return,
         };
         self.put(channel, Some(here), kelvin * kelvin);
+    }
+}
+
+/// What was measured minus what is expected, with its covariance, packed to the channels in use.
+#[derive(Clone, Copy, Debug)]
+pub(crate) struct Deviation {
+    residual: Vector,
+    /// Instruments included.
+    covariance: Matrix,
+    /// The channel at each place.
+    at: [u8; CHANNELS],
+    size: usize,
+}
+
+impl Deviation {
+    pub(crate) const NEW: Self = Self {
+        residual: [0.0; CHANNELS],
+        covariance: [[0.0; CHANNELS]; CHANNELS],
+        at: [0; CHANNELS],
+        size: 0,
+    };
+
+    /// Packs what was measured, but for one channel that is left aside.
+    pub(crate) fn set(
+        &mut self,
+        mean: &Vector,
+        covariance: &Matrix,
+        measured: &Measured,
+        aside: Option<usize>,
+    ) {
+        self.size = 0;
+        for channel in 0..CHANNELS {
+            if measured.given[channel]
+                && Some(channel) != aside
+                && let (Some(at), Some(residual)) =
+                    (self.at.get_mut(self.size), self.residual.get_mut(self.size))
+            {
+                *at = channel as u8;
+                *residual = measured.value[channel] - mean[channel];
+                self.size += 1;
+            }
+        }
+        for (row, i) in self.covariance.iter_mut().zip(self.at).take(self.size) {
+            let i = usize::from(i);
+            for (cell, j) in row.iter_mut().zip(self.at).take(self.size) {
+                let j = usize::from(j);
+                *cell = covariance.get(i).and_then(|row| row.get(j)).copied().unwrap_or(0.0);
+                if i == j {
+                    *cell += measured.variance.get(i).copied().unwrap_or(0.0);
+                }
+            }
+        }
+    }
+
+    /// The channels in use, in their packed order.
+    pub(crate) fn channels(&self) -> impl Iterator<Item = usize> + '_ {
+        self.at.iter().take(self.size).map(|at| usize::from(*at))
+    }
+    pub(crate) fn size(&self) -> usize {
+        self.size
+    }
+    pub(crate) fn uses(&self, channel: usize) -> bool {
+        self.channels().any(|c| c == channel)
+    }
+    /// Packs a vector over all channels.
+    pub(crate) fn packed(&self, v: &Vector) -> Vector {
+        let mut out = [0.0; CHANNELS];
+        for (out, at) in out.iter_mut().zip(self.at).take(self.size) {
+            *out = v.get(usize::from(at)).copied().unwrap_or(0.0);
+        }
+        out
+    }
+
+    /// Factors the covariance with a spread added to every channel; false where it is not positive definite.
+    pub(crate) fn invert(&self, factor: &mut Factor, spread: &Vector) -> bool {
+        factor.matrix = self.covariance;
+        let spread = self.packed(spread);
+        for i in 0..self.size.min(CHANNELS) {
+            factor.matrix[i][i] += spread[i] * spread[i];
+        }
+        factor.invert(self.size)
+    }
+    /// The residual that a shift of the expectation leaves, whitened by a factor.
+    pub(crate) fn whiten(&self, factor: &Factor, shift: &Vector) -> Vector {
+        let mut residual = self.residual;
+        for (residual, shift) in residual.iter_mut().zip(self.packed(shift)) {
+            *residual -= shift;
+        }
+        factor.whiten(&residual)
     }
 }

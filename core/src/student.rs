@@ -1,6 +1,6 @@
 //! A triangular factor of a covariance and what it gives: distances, and each channel left out in turn.
 
-use super::symptom::{CHANNELS, Matrix, Vector};
+use crate::symptom::{CHANNELS, Matrix, Vector};
 
 /// The inverse of the Cholesky factor of a covariance over the channels that were measured.
 ///

@@ -6,6 +6,11 @@ use crate::substance::Substance;
 use rimewise::refrigerant::SafetyClass;
 use rimewise::refrigerant::table::{FIXED, MAGIC, VERSION, at, checksum};
 
+/// Writes a u16 at an offset.
+fn put_short(bytes: &mut [u8], offset: usize, v: u16) {
+    bytes[offset..offset + 2].copy_from_slice(&v.to_le_bytes());
+}
+
 /// Makes the bytes of a table; the bubble curve is none where one curve serves as both.
 pub fn table(
     substance: &Substance,
@@ -28,17 +33,23 @@ pub fn table(
     };
     let short = |v: usize| u16::try_from(v).map_err(|_| format!("{}: table too long", substance.designation));
     bytes[..4].copy_from_slice(&MAGIC);
-    let mut put_short = |offset: usize, v: u16| bytes[offset..offset + 2].copy_from_slice(&v.to_le_bytes());
-    put_short(at::VERSION, VERSION);
-    put_short(at::DEW_PIECES, short(dew.pieces.len())?);
-    put_short(at::BUBBLE_PIECES, short(bubble.map_or(0, |b| b.pieces.len()))?);
-    put_short(at::DEW_FIRST, short(dew.first as usize)?);
-    put_short(at::BUBBLE_FIRST, short(wet.first as usize)?);
+    put_short(&mut bytes, at::VERSION, VERSION);
+    let one_byte =
+        |v: usize| u8::try_from(v).map_err(|_| format!("{}: too many pieces", substance.designation));
+    for (curve, first, resolution, fine) in [
+        (dew, at::DEW_FIRST, at::DEW_RESOLUTION, at::DEW_FINE),
+        (wet, at::BUBBLE_FIRST, at::BUBBLE_RESOLUTION, at::BUBBLE_FINE),
+    ] {
+        put_short(&mut bytes, fine, short(curve.fine_base())?);
+        bytes[first] = one_byte(curve.first as usize)?;
+        bytes[resolution] = one_byte(curve.resolution as usize)?;
+    }
+    bytes[at::DEW_PIECES] = one_byte(dew.pieces.len())?;
+    bytes[at::BUBBLE_PIECES] = one_byte(bubble.map_or(0, |b| b.pieces.len()))?;
     bytes[at::FLAGS] =
         u8::from(!substance.mixture.estimated.is_empty()) | if bubble.is_none() { 2 } else { 0 };
     bytes[at::SAFETY] = class;
     bytes[at::COMPONENTS] = substance.components.len() as u8;
-    bytes[at::RESOLUTION] = dew.resolution as u8 | (wet.resolution as u8) << 4;
     let mut put = |offset: usize, values: &[f64]| {
         for (i, v) in values.iter().enumerate() {
             bytes[offset + 4 * i..offset + 4 * i + 4].copy_from_slice(&(*v as f32).to_le_bytes());

@@ -33,6 +33,14 @@ pub struct Curve {
     pub range: (f64, f64),
 }
 
+impl Curve {
+    /// Finds what turns the shifted bits of the last octave into the index of a piece.
+    pub fn fine_base(&self) -> usize {
+        let last = 0.5f32.to_bits() >> 23;
+        ((last << self.resolution) - (last - self.first)) as usize
+    }
+}
+
 /// Multiplies two polynomials.
 fn times(a: &[f64], b: &[f64]) -> Vec<f64> {
     let mut c = vec![0.0; a.len() + b.len() - 1];
@@ -280,6 +288,22 @@ fn guess(vapors: &[[f64; 4]], which: usize) -> (f64, [f64; GUESS_TERMS]) {
     (middle, fixed(&minimax(&rows, &target, 10)))
 }
 
+/// Orders coefficients given row by row as the format has them: column by column from the highest power down.
+fn columns(degrees: &[usize], rows: &[f64]) -> Vec<f64> {
+    let starts: Vec<usize> =
+        degrees.iter().scan(0, |at, degree| Some(std::mem::replace(at, *at + degree + 1))).collect();
+    let highest = degrees.iter().max().copied().unwrap_or(0);
+    let mut out = Vec::new();
+    for power in (0..=highest).rev() {
+        for (start, degree) in starts.iter().zip(degrees) {
+            if power <= *degree {
+                out.push(rows[start + power]);
+            }
+        }
+    }
+    out
+}
+
 fn whole_power(x: f64, n: i32) -> f64 {
     (0..n).fold(1.0, |p, _| p * x)
 }
@@ -382,8 +406,8 @@ pub fn potentials(substance: &Substance) -> Result<Potentials, String> {
         tau_center,
         liquid_center,
         ideal: fixed(&ideal),
-        vapor: fixed(&minimax(&vapor.rows, &vapor.target, 16)),
-        liquid: fixed(&minimax(&liquid.rows, &liquid.target, 16)),
+        vapor: fixed(&columns(&VAPOR_ROWS, &minimax(&vapor.rows, &vapor.target, 16))),
+        liquid: fixed(&columns(&LIQUID_ROWS, &minimax(&liquid.rows, &liquid.target, 16))),
         start: fixed(&minimax(&start_rows, &start_target, 1)),
         enthalpy_guess: guess(&vapors, 0),
         entropy_guess: guess(&vapors, 1),

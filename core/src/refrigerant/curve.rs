@@ -20,6 +20,8 @@ pub(super) struct Curve<'a> {
     pub(super) first: u32,
     /// Binary logarithm of the number of pieces in the last octave.
     pub(super) resolution: u32,
+    /// What turns the shifted bits of the last octave into the index of a piece.
+    pub(super) fine: u32,
 }
 
 /// The bits of one half: where the last octave of shares begins.
@@ -66,18 +68,11 @@ impl Curve<'_> {
         Some(piece.value(v))
     }
 
-    /// What turns the shifted bits of the last octave into the index of a piece.
-    #[inline(always)]
-    fn fine_base(&self) -> u32 {
-        (LAST << (self.resolution & 31)).wrapping_sub(LAST.wrapping_sub(self.first))
-    }
-
     /// Finds the piece of a pressure and the place in it.
     #[inline(always)]
     fn locate(&self, pressure: f32) -> Option<(Piece, f32)> {
         let bits = (pressure * self.scale).to_bits();
-        let (resolution, base) =
-            if bits >= HALF { (self.resolution, self.fine_base()) } else { (0, self.first) };
+        let (resolution, base) = if bits >= HALF { (self.resolution, self.fine) } else { (0, self.first) };
         let index = (bits >> (23u32.wrapping_sub(resolution) & 31)).wrapping_sub(base);
         let bytes = self.pieces.get(index as usize)?;
         // The mantissa bits below the index, as a number in [2, 4), less 3.
@@ -109,7 +104,7 @@ impl Curve<'_> {
         let mantissa = ((v.clamp(-1.0, 1.0) + 1.0) * 4_194_304.0) as u32;
         let index = index as u32;
         let (resolution, base) = if index >= LAST.wrapping_sub(self.first) {
-            (self.resolution, self.fine_base())
+            (self.resolution, self.fine)
         } else {
             (0, self.first)
         };

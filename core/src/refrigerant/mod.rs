@@ -38,10 +38,10 @@ pub const MAX_SUPERHEAT: TemperatureDifference = TemperatureDifference::from_kel
 /// Highest subcooling answered; accuracy is stated to 40 K, beyond that the potential goes on smoothly.
 pub const MAX_SUBCOOLING: TemperatureDifference = TemperatureDifference::from_kelvins(60.0);
 
-/// Step of temperature per superheat and 8 K after which the next Newton step would not be seen.
+/// Step of temperature per superheat and 3 K after which the next Newton step would not be seen.
 ///
 /// Near saturation the heat capacity of vapor changes fastest; the sum grows as that fades.
-const STEP_ENOUGH: f32 = 0.025;
+const STEP_ENOUGH: f32 = 0.05;
 
 /// One refrigerant: a pure fluid or a blend of fixed composition, with everything its table tells.
 #[derive(Clone, Copy, Debug)]
@@ -390,9 +390,6 @@ impl<'a> Refrigerant<'a> {
     ) -> Result<Temperature, PropertyError> {
         let dew = self.dew_temperature(pressure)?;
         let s = entropy.joules_per_kg_k() / self.number(at::GAS_CONSTANT);
-        if s == f32::INFINITY {
-            return Err(PropertyError::Temperature { min: dew, max: dew + MAX_SUPERHEAT });
-        }
         let share = pressure.pascals() * self.number(at::DEW_SCALE);
         let x = s + potential::logarithm(share) - self.number(at::ENTROPY_GUESS);
         let start = self.guess(at::ENTROPY_GUESS, x, dew);
@@ -423,7 +420,7 @@ impl<'a> Refrigerant<'a> {
             return Err(if target > 0.0 { beyond } else { PropertyError::TwoPhase });
         }
         let (low, high) = ((dew - MARGIN).kelvins(), (dew + MAX_SUPERHEAT).kelvins());
-        let mut t = start.max(low).min(high);
+        let mut t = start.clamp(low, high);
         for _ in 0..8 {
             let (middle, gas) = (self.number(at::T_CENTER), self.number(at::GAS_CONSTANT));
             let tau = middle / t;
@@ -444,8 +441,8 @@ impl<'a> Refrigerant<'a> {
                 return Err(beyond);
             }
             let step = next - t;
-            let done = step.abs() <= STEP_ENOUGH * (next - low + 6.0);
-            t = next.max(low).min(high);
+            let done = step.abs() <= STEP_ENOUGH * (next - low + 1.0);
+            t = next.clamp(low, high);
             if done {
                 break;
             }

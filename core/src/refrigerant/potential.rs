@@ -25,6 +25,12 @@ pub const GUESS_ROWS: [usize; 4] = [4, 3, 2, 1];
 /// Coefficients of a polynomial that guesses a vapor's temperature.
 pub const GUESS_TERMS: usize = 14;
 
+/// Takes the larger of two numbers; f32's own is a function call on some targets.
+#[inline(always)]
+fn at_least(limit: f32, x: f32) -> f32 {
+    if x < limit { limit } else { x }
+}
+
 /// Evaluates a polynomial, coefficients from the constant up.
 #[inline(always)]
 fn value<const N: usize>(c: &[f32; N], x: f32) -> f32 {
@@ -95,8 +101,8 @@ pub(super) struct Solved {
     pub(super) d: f32,
     /// A.
     pub(super) a: f32,
-    /// d dA/dd.
-    pub(super) a_d: f32,
+    /// Compressibility factor: 1 + d dA/dd, and at the solution the reduced pressure over the reduced density.
+    pub(super) z: f32,
     /// dA/dt.
     pub(super) a_t: f32,
 }
@@ -115,7 +121,7 @@ fn vapor_density(b: &[f32; 5], reduced_pressure: f32) -> f32 {
     let [b1, b2, b3, b4, b5] = *b;
     let (k2, k3, k4, k5) = (2.0 * b2, 3.0 * b3, 4.0 * b4, 5.0 * b5);
     let p = reduced_pressure;
-    let mut d = p / (1.0 + p * (b1 + p * (k2 - b1 * b1))).max(0.3);
+    let mut d = p / at_least(0.3, 1.0 + p * (b1 + p * (k2 - b1 * b1)));
     for _ in 0..8 {
         // Z and d Z' by one scheme of Horner.
         let (mut z, mut s) = (k5, k5);
@@ -128,7 +134,7 @@ fn vapor_density(b: &[f32; 5], reduced_pressure: f32) -> f32 {
         z = z * d + b1;
         s = s * d + z;
         z = z * d + 1.0;
-        let step = (p - d * z) / (z + d * s).max(0.02);
+        let step = (p - d * z) / at_least(0.02, z + d * s);
         d += step;
         if step.abs() <= STEP_ENOUGH * d {
             break;
@@ -140,15 +146,19 @@ fn vapor_density(b: &[f32; 5], reduced_pressure: f32) -> f32 {
 /// Solves the vapor's density at t and reduced pressure p/(rho_reducing R T).
 #[inline(always)]
 pub(super) fn vapor(coefficients: &[f32; VAPOR_TERMS], t: f32, reduced_pressure: f32) -> Solved {
-    let [q0, q1, q2, q3, q4, r0, r1, r2, r3, u0, u1, u2, v0, v1, v2, w0, w1] = *coefficients;
+    let [q4, q3, r3, q2, r2, u2, v2, q1, r1, u1, v1, w1, q0, r0, u0, v0, w0] = *coefficients;
     let (b1, c1) = with_slope(&[q0, q1, q2, q3, q4], t);
     let (b2, c2) = with_slope(&[r0, r1, r2, r3], t);
     let (b3, c3) = with_slope(&[u0, u1, u2], t);
     let (b4, c4) = with_slope(&[v0, v1, v2], t);
     let (b5, c5) = with_slope(&[w0, w1], t);
     let d = vapor_density(&[b1, b2, b3, b4, b5], reduced_pressure);
-    let (a, slope) = with_slope(&[0.0, b1, b2, b3, b4, b5], d);
-    Solved { d, a, a_d: d * slope, a_t: value(&[0.0, c1, c2, c3, c4, c5], d) }
+    Solved {
+        d,
+        z: reduced_pressure / d,
+        a: d * value(&[b1, b2, b3, b4, b5], d),
+        a_t: d * value(&[c1, c2, c3, c4, c5], d),
+    }
 }
 
 /// A vapor state with its heat capacity, for solving from enthalpy or entropy.
@@ -171,25 +181,28 @@ pub(super) fn heated(
     t: f32,
     reduced_pressure: f32,
 ) -> Heated {
-    let [q0, q1, q2, q3, q4, r0, r1, r2, r3, u0, u1, u2, v0, v1, v2, w0, w1] = *coefficients;
+    let [q4, q3, r3, q2, r2, u2, v2, q1, r1, u1, v1, w1, q0, r0, u0, v0, w0] = *coefficients;
     let (b1, c1, e1) = with_curvature(&[q0, q1, q2, q3, q4], t);
     let (b2, c2, e2) = with_curvature(&[r0, r1, r2, r3], t);
     let (b3, c3, e3) = with_curvature(&[u0, u1, u2], t);
     let (b4, c4, e4) = with_curvature(&[v0, v1, v2], t);
     let (b5, c5) = with_slope(&[w0, w1], t);
     let d = vapor_density(&[b1, b2, b3, b4, b5], reduced_pressure);
-    let (a, slope, curvature) = with_curvature(&[0.0, b1, b2, b3, b4, b5], d);
-    let (a_t, mixed) = with_slope(&[0.0, c1, c2, c3, c4, c5], d);
-    let a_tt = value(&[0.0, e1, e2, e3, e4], d);
+    let a = d * value(&[b1, b2, b3, b4, b5], d);
+    // d^2 A_dd, d A_td.
+    let bend = d * d * value(&[2.0 * b2, 6.0 * b3, 12.0 * b4, 20.0 * b5], d);
+    let a_t = d * value(&[c1, c2, c3, c4, c5], d);
+    let mixed = d * value(&[c1, 2.0 * c2, 3.0 * c3, 4.0 * c4, 5.0 * c5], d);
+    let a_tt = d * value(&[e1, e2, e3, e4], d);
+    let z = reduced_pressure / d;
     let (q, q_tau, q_tau2) = ideal_with_curvature(ideal, tau);
-    let a_d = d * slope;
     let energy = q_tau + tau * a_t;
-    let turn = 1.0 + a_d - tau * d * mixed;
-    let stiffness = 1.0 + 2.0 * a_d + d * d * curvature;
+    let turn = z - tau * mixed;
+    let stiffness = 2.0 * z - 1.0 + bend;
     Heated {
-        enthalpy: 1.0 + energy + a_d,
+        enthalpy: z + energy,
         entropy: energy - q - a - logarithm(d),
-        capacity: turn * turn / stiffness.max(0.02) - q_tau2 - tau * tau * a_tt,
+        capacity: turn * turn / at_least(0.02, stiffness) - q_tau2 - tau * tau * a_tt,
     }
 }
 
@@ -215,7 +228,7 @@ pub(super) fn liquid(
     t: f32,
     reduced_pressure: f32,
 ) -> Solved {
-    let [p0, p1, p2, p3, p4, p5, q0, q1, q2, q3, q4, r0, r1, r2, r3, u0, u1, u2, v0, v1] = *coefficients;
+    let [p5, p4, q4, p3, q3, r3, p2, q2, r2, u2, p1, q1, r1, u1, v1, p0, q0, r0, u0, v0] = *coefficients;
     let (b0, c0) = with_slope(&[p0, p1, p2, p3, p4, p5], t);
     let (b1, c1) = with_slope(&[q0, q1, q2, q3, q4], t);
     let (b2, c2) = with_slope(&[r0, r1, r2, r3], t);
@@ -233,20 +246,25 @@ pub(super) fn liquid(
         f = f * e + b1;
         let d = e + center;
         let df = d * f;
-        let step = (reduced_pressure - d * (1.0 + df)) / (1.0 + 2.0 * df + d * d * g).max(0.2);
+        let step = (reduced_pressure - d * (1.0 + df)) / at_least(0.2, 1.0 + 2.0 * df + d * d * g);
         e += step;
         if step.abs() <= LIQUID_STEP_ENOUGH * d {
             break;
         }
     }
-    let (a, slope) = with_slope(&[b0, b1, b2, b3, b4], e);
     let d = e + center;
-    Solved { d, a, a_d: d * slope, a_t: value(&[c0, c1, c2, c3, c4], e) }
+    Solved {
+        d,
+        z: reduced_pressure / d,
+        a: value(&[b0, b1, b2, b3, b4], e),
+        a_t: value(&[c0, c1, c2, c3, c4], e),
+    }
 }
 
-/// Natural logarithm of a positive normal number, to about 1e-7.
+/// Natural logarithm of a positive normal number, to 3e-7.
 ///
-/// Source: the series of artanh, ln m = 2 artanh((m-1)/(m+1)), after taking out the exponent.
+/// Source: the series of artanh, ln m = 2 artanh((m-1)/(m+1)), after taking out the exponent; the last
+/// coefficient, 2/5 in the series, takes over the terms after it.
 #[inline(always)]
 pub(super) fn logarithm(x: f32) -> f32 {
     let bits = x.to_bits();
@@ -256,6 +274,6 @@ pub(super) fn logarithm(x: f32) -> f32 {
     let m = f32::from_bits((shifted & 0x007F_FFFF).wrapping_add(0x3F35_04F3));
     let s = (m - 1.0) / (m + 1.0);
     let s2 = s * s;
-    let series = s * (2.0 + s2 * (2.0 / 3.0 + s2 * (2.0 / 5.0 + s2 * (2.0 / 7.0))));
+    let series = s * (2.0 + s2 * (2.0 / 3.0 + s2 * 0.41));
     exponent as f32 * core::f32::consts::LN_2 + series
 }

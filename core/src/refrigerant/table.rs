@@ -115,26 +115,13 @@ pub(super) struct Parts<'a> {
 /// Reads a binary32 at an offset of the fixed part.
 #[inline(always)]
 pub(super) const fn number(fixed: &[u8; FIXED], offset: usize) -> f32 {
-    // Every offset lies inside; what lies beyond would read 0, because a meter has nobody to tell of a panic.
-    match fixed.split_at_checked(offset) {
-        Some((_, rest)) => match rest.first_chunk::<4>() {
-            Some(bytes) => f32::from_le_bytes(*bytes),
-            None => 0.0,
-        },
-        None => 0.0,
-    }
+    f32::from_le_bytes([fixed[offset], fixed[offset + 1], fixed[offset + 2], fixed[offset + 3]])
 }
 
 /// Reads a u16 at an offset of the fixed part.
 #[inline(always)]
 pub(super) const fn short(fixed: &[u8; FIXED], offset: usize) -> u16 {
-    match fixed.split_at_checked(offset) {
-        Some((_, rest)) => match rest.first_chunk::<2>() {
-            Some(bytes) => u16::from_le_bytes(*bytes),
-            None => 0,
-        },
-        None => 0,
-    }
+    u16::from_le_bytes([fixed[offset], fixed[offset + 1]])
 }
 
 /// Takes a table apart after checking its magic, version, length and layout, not its checksum or its numbers.
@@ -176,7 +163,11 @@ pub(super) const fn split(bytes: &[u8]) -> Result<Parts<'_>, TableError> {
     let dew = dew.as_chunks::<PIECE>().0;
     let one_curve = fixed[at::FLAGS] & 2 != 0;
     let bubble = if one_curve { dew } else { bubble.as_chunks::<PIECE>().0 };
-    if dew.is_empty() || bubble.is_empty() || fixed[at::DEW_RESOLUTION] > 7 || fixed[at::BUBBLE_RESOLUTION] > 7 {
+    if dew.is_empty()
+        || bubble.is_empty()
+        || fixed[at::DEW_RESOLUTION] > 7
+        || fixed[at::BUBBLE_RESOLUTION] > 7
+    {
         return Err(TableError::Content);
     }
     Ok(Parts { fixed, dew, bubble, designation, components })

@@ -20,6 +20,7 @@ pub(crate) use signature::climb;
 
 use crate::charge::standing::Standing;
 use crate::compressor::pump_down::{Conditions, PumpDown};
+use crate::cycle::Cycle;
 use crate::estimate::Estimate;
 use crate::expectation::{Expectation, Today};
 use crate::machine::{Fluid, Nominal};
@@ -113,6 +114,7 @@ pub(crate) fn weigh(
     let measured = today.measured(&readings);
     deviation.set(&healthy.mean, &healthy.covariance, &measured, None);
     posterior.weigh(deviation, ladders, &factors, scratch);
+    let mut counted = readings;
     // A reading that is more probably wrong than right says so, and the others are weighed without it.
     let suspect = posterior.suspect(deviation).filter(|(_, p)| *p > CONTRADICTS && deviation.size() >= 4);
     if let Some(channel) = suspect.and_then(|(place, _)| deviation.channels().nth(place)) {
@@ -120,6 +122,11 @@ pub(crate) fn weigh(
         posterior.weigh(deviation, ladders, &factors, scratch);
         if let Some(reading) = READING.get(channel) {
             let field = reading.name();
+            if let Some(position) = Readings::FIELDS.iter().position(|f| f.name == field)
+                && let Some(number) = counted.number_mut(position)
+            {
+                *number = None;
+            }
             let warning = Warning { section: "readings", field, kind: WarningKind::ContradictsOthers };
             let _ = report.warnings.push(warning);
         }
@@ -136,8 +143,9 @@ pub(crate) fn weigh(
     let [scratch_factor, _] = scratch;
     next_measurement::information(&known, scratch_factor, predictive, information);
 
+    let cycle = Cycle::from_readings(Some(refrigerant), system, &counted, &visit.uncertainty);
     let fits = crate::student::tail(posterior.best_square, deviation.size())
-        .min(consistency::probability(&report.cycle, &readings));
+        .min(consistency::probability(&cycle, &counted));
     sort(posterior, &mut report.causes);
     report.leading = report.causes[0].cause;
     report.decided = decided::decided(&report.causes, fits);

@@ -32,11 +32,11 @@ if [ "$way" = debian ] && ! has_debian; then
 fi
 if [ "$way" = debian ]; then
   say "compiling with Debian's $(/usr/bin/rustc --version | cut -d' ' -f1,2) and its standard library"
-  RUSTC=/usr/bin/rustc RUSTDOC=/usr/bin/rustdoc RUSTC_BOOTSTRAP=1 CARGO_TARGET_DIR=$target/debian \
+  RUSTC=/usr/bin/rustc RUSTDOC=/usr/bin/rustdoc RUSTC_BOOTSTRAP=1 CARGO_TARGET_DIR=$target/small \
     CARGO_TARGET_WASM32_UNKNOWN_UNKNOWN_LINKER=wasm-ld-22 CARGO_PROFILE_RELEASE_PANIC=immediate-abort \
     cargo build -q -j"$jobs" --release -p rimewise-wasm --target wasm32-unknown-unknown \
     -Zpanic-immediate-abort -Zbuild-std=std,panic_abort -Zbuild-std-features=optimize_for_size
-  compiled=$target/debian/wasm32-unknown-unknown/release/rimewise_wasm.wasm
+  compiled=$target/small/wasm32-unknown-unknown/release/rimewise_wasm.wasm
 else
   rustup target list --installed | grep -qx wasm32-unknown-unknown || rustup target add wasm32-unknown-unknown
   say "compiling with rustup's wasm32 target"

@@ -40,9 +40,15 @@ fn doc_of(attributes: &[Attribute]) -> Vec<String> {
         .iter()
         .filter_map(|attribute| match &attribute.meta {
             syn::Meta::NameValue(pair) if pair.path.is_ident("doc") => match &pair.value {
-                syn::Expr::Lit(syn::ExprLit { lit: syn::Lit::Str(text), .. }) => {
-                    Some(text.value().trim().replace("[`", "`").replace("`]", "`").replace("`None`", "null").replace("EventKind::", "").replace("State::", ""))
-                }
+                syn::Expr::Lit(syn::ExprLit { lit: syn::Lit::Str(text), .. }) => Some(
+                    text.value()
+                        .trim()
+                        .replace("[`", "`")
+                        .replace("`]", "`")
+                        .replace("`None`", "null")
+                        .replace("EventKind::", "")
+                        .replace("State::", ""),
+                ),
                 _ => None,
             },
             _ => None,
@@ -368,7 +374,7 @@ fn generate() -> String {
     input(&mut out, &source, "Observations", &[], &[]);
     input(&mut out, &source, "Uncertainty", &[], &[]);
     input(&mut out, &source, "Visit", &[], &["record"]);
-let sample = source.table("Sample");
+    let sample = source.table("Sample");
     jsdoc(&mut out, "", &sample.doc);
     let names: Vec<String> = sample
         .members

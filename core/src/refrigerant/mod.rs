@@ -207,7 +207,7 @@ impl<'a> Refrigerant<'a> {
     /// Finds the dew temperature at a pressure: where the last liquid has evaporated.
     ///
     /// Errors: a pressure outside the table, above the critical point, or not a number.
-    #[inline]
+    #[inline(always)]
     pub fn dew_temperature(&self, pressure: Pressure) -> Result<Temperature, PropertyError> {
         let p = pressure.pascals();
         // The curve itself ends at the highest pressure.
@@ -374,9 +374,9 @@ impl<'a> Refrigerant<'a> {
         let middle = self.number(at::T_CENTER);
         let gas = self.number(at::GAS_CONSTANT);
         let h = enthalpy.joules_per_kg() / gas;
-        let x = h / middle - self.number(at::ENTHALPY_GUESS);
+        let x = h / middle;
         let start = self.guess(at::ENTHALPY_GUESS, x, dew);
-        self.heat_to(pressure, dew, h, start, |state, t| (h - state.enthalpy * t) / state.capacity)
+        self.heat_to(pressure, dew, h, start, false)
     }
     /// Finds the temperature of superheated vapor from its pressure and entropy.
     ///
@@ -391,26 +391,25 @@ impl<'a> Refrigerant<'a> {
         let dew = self.dew_temperature(pressure)?;
         let s = entropy.joules_per_kg_k() / self.number(at::GAS_CONSTANT);
         let share = pressure.pascals() * self.number(at::DEW_SCALE);
-        let x = s + potential::logarithm(share) - self.number(at::ENTROPY_GUESS);
+        let x = s + potential::logarithm(share);
         let start = self.guess(at::ENTROPY_GUESS, x, dew);
-        self.heat_to(pressure, dew, s, start, |state, t| (s - state.entropy) * t / state.capacity)
+        self.heat_to(pressure, dew, s, start, true)
     }
 
     #[inline(always)]
     fn guess(&self, offset: usize, x: f32, dew: Temperature) -> f32 {
         let middle = self.number(at::T_CENTER);
-        middle * potential::guess(&self.coefficients(offset + 4), x, dew.kelvins() / middle - 1.0)
+        middle * potential::guess(self.parts.fixed, offset, x, dew.kelvins() / middle - 1.0)
     }
 
-    /// Newton on temperature at constant pressure; `miss` is the temperature step a state asks for.
-    #[inline(always)]
+    /// Newton on temperature at constant pressure, to a target h/R (K) or s/R.
     fn heat_to(
         &self,
         pressure: Pressure,
         dew: Temperature,
         target: f32,
         start: f32,
-        miss: impl Fn(&potential::Heated, f32) -> f32,
+        by_entropy: bool,
     ) -> Result<Temperature, PropertyError> {
         if target.is_nan() {
             return Err(PropertyError::NotANumber);
@@ -425,14 +424,14 @@ impl<'a> Refrigerant<'a> {
             let (middle, gas) = (self.number(at::T_CENTER), self.number(at::GAS_CONSTANT));
             let tau = middle / t;
             let reduced_pressure = pressure.pascals() / (self.number(at::RHO_REDUCING) * gas * t);
-            let state = potential::heated(
-                &self.coefficients(at::IDEAL),
-                &self.coefficients(at::VAPOR),
-                tau,
-                tau - self.number(at::TAU_CENTER),
-                reduced_pressure,
-            );
-            let next = t + miss(&state, t);
+            let state =
+                potential::heated(self.parts.fixed, tau, tau - self.number(at::TAU_CENTER), reduced_pressure);
+            let miss = if by_entropy {
+                (target - state.entropy + potential::logarithm(state.d)) * t
+            } else {
+                target - state.enthalpy * t
+            };
+            let next = t + miss / state.capacity;
             // A target beyond the range steps out of it twice in a row.
             if (t <= low && next < low) || next.is_nan() {
                 return Err(PropertyError::TwoPhase);
@@ -450,19 +449,12 @@ impl<'a> Refrigerant<'a> {
         Ok(Temperature::from_kelvins(t))
     }
 
-    #[inline(always)]
-    fn coefficients<const N: usize>(&self, offset: usize) -> [f32; N] {
-        let tail = self.parts.fixed.get(offset..).unwrap_or_default();
-        let (numbers, _) = tail.as_chunks::<4>();
-        core::array::from_fn(|i| numbers.get(i).map_or(0.0, |n| f32::from_le_bytes(*n)))
-    }
-
     fn vapor_state(&self, p: f32, temperature: f32) -> State {
         let rt = self.number(at::GAS_CONSTANT) * temperature;
         let tau = self.number(at::T_CENTER) / temperature;
         let t = tau - self.number(at::TAU_CENTER);
         let reduced_pressure = p / (self.number(at::RHO_REDUCING) * rt);
-        let solved = potential::vapor(&self.coefficients(at::VAPOR), t, reduced_pressure);
+        let solved = potential::vapor(self.parts.fixed, t, reduced_pressure);
         self.state(solved, rt, tau)
     }
 
@@ -471,18 +463,12 @@ impl<'a> Refrigerant<'a> {
         let tau = self.number(at::T_CENTER) / temperature;
         let t = tau - self.number(at::TAU_CENTER);
         let reduced_pressure = p / (self.number(at::RHO_REDUCING) * rt);
-        let solved = potential::liquid(
-            &self.coefficients(at::LIQUID),
-            &self.coefficients(at::START),
-            self.number(at::LIQUID_CENTER),
-            t,
-            reduced_pressure,
-        );
+        let solved = potential::liquid(self.parts.fixed, t, reduced_pressure);
         self.state(solved, rt, tau)
     }
 
     fn state(&self, solved: potential::Solved, rt: f32, tau: f32) -> State {
-        let (q, q_tau) = potential::ideal(&self.coefficients(at::IDEAL), tau);
+        let (q, q_tau) = potential::ideal(self.parts.fixed, tau);
         let energy = q_tau + tau * solved.a_t;
         let gas_constant = self.number(at::GAS_CONSTANT);
         State {

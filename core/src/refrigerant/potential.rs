@@ -7,6 +7,11 @@
 //! rows start at d, as virial coefficients do, the liquid's are centred on the middle of its densities. All three
 //! properties come from derivatives of one function, so the Maxwell relations hold by construction.
 
+use super::table::{FIXED, at, number};
+
+/// The fixed part of a table.
+type Fixed = [u8; FIXED];
+
 /// Coefficients of the ideal-gas polynomial.
 pub const IDEAL_TERMS: usize = 8;
 /// Degrees in t of the rows d^1, d^2, ... of the vapor.
@@ -31,67 +36,65 @@ fn at_least(limit: f32, x: f32) -> f32 {
     if x < limit { limit } else { x }
 }
 
-/// Evaluates a polynomial, coefficients from the constant up.
-#[inline(always)]
-fn value<const N: usize>(c: &[f32; N], x: f32) -> f32 {
-    let mut terms = c.iter().rev();
-    let mut v = terms.next().copied().unwrap_or(0.0);
-    for c in terms {
-        v = v * x + c;
-    }
-    v
+// The schemes of Horner are written out by macros: a loop over coefficients stays a loop where a compiler saves space,
+// and then takes three times the instructions and more space too. `fixed[part] 2, 1, 0` reads coefficients by their
+// places in a part of the table.
+
+/// Evaluates a polynomial, coefficients from the highest power down.
+macro_rules! value {
+    ($x:expr; $fixed:ident[$part:expr] $($index:literal),+) => {
+        value!($x; $(number($fixed, $part + 4 * $index)),+)
+    };
+    ($x:expr; $top:expr $(, $c:expr)*) => {{
+        let mut v = $top;
+        $(v = v * $x + $c;)*
+        v
+    }};
 }
 
-/// Evaluates a polynomial and its derivative.
-#[inline(always)]
-fn with_slope<const N: usize>(c: &[f32; N], x: f32) -> (f32, f32) {
-    let mut terms = c.iter().rev();
-    let mut v = terms.next().copied().unwrap_or(0.0);
-    let Some(next) = terms.next() else { return (v, 0.0) };
-    let mut slope = v;
-    v = v * x + next;
-    for c in terms {
-        slope = slope * x + v;
-        v = v * x + c;
-    }
-    (v, slope)
+/// Evaluates a polynomial and its derivative, coefficients from the highest power down.
+macro_rules! with_slope {
+    ($x:expr; $fixed:ident[$part:expr] $($index:literal),+) => {
+        with_slope!($x; $(number($fixed, $part + 4 * $index)),+)
+    };
+    ($x:expr; $top:expr, $next:expr $(, $c:expr)*) => {{
+        #[allow(unused_mut)]
+        let (mut s, mut v) = ($top, $top * $x + $next);
+        $(
+            s = s * $x + v;
+            v = v * $x + $c;
+        )*
+        (v, s)
+    }};
 }
 
-/// Evaluates a polynomial, its derivative and its second derivative.
-#[inline(always)]
-fn with_curvature<const N: usize>(c: &[f32; N], x: f32) -> (f32, f32, f32) {
-    let mut terms = c.iter().rev();
-    let mut v = terms.next().copied().unwrap_or(0.0);
-    let Some(next) = terms.next() else { return (v, 0.0, 0.0) };
-    let mut slope = v;
-    v = v * x + next;
-    let Some(next) = terms.next() else { return (v, slope, 0.0) };
-    let mut half = slope;
-    slope = slope * x + v;
-    v = v * x + next;
-    for c in terms {
-        half = half * x + slope;
-        slope = slope * x + v;
-        v = v * x + c;
-    }
-    (v, slope, 2.0 * half)
+/// Evaluates a polynomial, its derivative and half its second derivative, coefficients from the highest power down.
+macro_rules! with_curvature {
+    ($x:expr; $fixed:ident[$part:expr] $($index:literal),+) => {
+        with_curvature!($x; $(number($fixed, $part + 4 * $index)),+)
+    };
+    ($x:expr; $top:expr, $next:expr, $third:expr $(, $c:expr)*) => {{
+        #[allow(unused_mut)]
+        let mut h = $top;
+        let mut s = h * $x + $next;
+        #[allow(unused_mut)]
+        let mut v = s * $x + $third;
+        s += h * $x;
+        $(
+            h = h * $x + s;
+            s = s * $x + v;
+            v = v * $x + $c;
+        )*
+        (v, s, h)
+    }};
 }
 
 /// Evaluates the ideal-gas polynomial at tau: Q and tau dQ/dtau.
 #[inline(always)]
-pub(super) fn ideal(c: &[f32; IDEAL_TERMS], tau: f32) -> (f32, f32) {
+pub(super) fn ideal(fixed: &Fixed, tau: f32) -> (f32, f32) {
     let x = (tau - 1.0) / (tau + 1.0);
-    let (q, slope) = with_slope(c, x);
-    (q, 0.5 * (1.0 - x * x) * slope)
-}
-
-/// Evaluates Q, tau dQ/dtau and tau^2 d2Q/dtau2.
-#[inline(always)]
-fn ideal_with_curvature(c: &[f32; IDEAL_TERMS], tau: f32) -> (f32, f32, f32) {
-    let x = (tau - 1.0) / (tau + 1.0);
-    let w = 0.5 * (1.0 - x * x);
-    let (q, slope, curvature) = with_curvature(c, x);
-    (q, w * slope, w * (w * curvature - (1.0 + x) * slope))
+    let (value, slope) = with_slope!(x; fixed[at::IDEAL] 7, 6, 5, 4, 3, 2, 1, 0);
+    (value, 0.5 * (1.0 - x * x) * slope)
 }
 
 /// The residual part of a solved state: what enthalpy and entropy need.
@@ -111,53 +114,43 @@ pub(super) struct Solved {
 const STEP_ENOUGH: f32 = 3e-3;
 /// The same for the liquid, whose enthalpy follows density more steeply.
 const LIQUID_STEP_ENOUGH: f32 = 5e-4;
+/// Newton steps taken at most.
+const STEPS: u32 = 8;
 
 /// Solves the vapor's density for the coefficients of the powers of density and the reduced pressure.
 ///
 /// The pressure is concave in density up to the spinodal, so Newton from below climbs to the vapor root without
 /// passing it. The start is the inverse virial series to the second power as a fraction.
 #[inline(always)]
-fn vapor_density(b: &[f32; 5], reduced_pressure: f32) -> f32 {
-    let [b1, b2, b3, b4, b5] = *b;
+fn vapor_density([b1, b2, b3, b4, b5]: [f32; 5], p: f32) -> f32 {
     let (k2, k3, k4, k5) = (2.0 * b2, 3.0 * b3, 4.0 * b4, 5.0 * b5);
-    let p = reduced_pressure;
     let mut d = p / at_least(0.3, 1.0 + p * (b1 + p * (k2 - b1 * b1)));
-    for _ in 0..8 {
-        // Z and d Z' by one scheme of Horner.
-        let (mut z, mut s) = (k5, k5);
-        z = z * d + k4;
-        s = s * d + z;
-        z = z * d + k3;
-        s = s * d + z;
-        z = z * d + k2;
-        s = s * d + z;
-        z = z * d + b1;
-        s = s * d + z;
-        z = z * d + 1.0;
-        let step = (p - d * z) / at_least(0.02, z + d * s);
+    let mut steps = STEPS;
+    loop {
+        let (z, slope) = with_slope!(d; k5, k4, k3, k2, b1, 1.0);
+        let step = (p - d * z) / at_least(0.02, z + d * slope);
         d += step;
-        if step.abs() <= STEP_ENOUGH * d {
-            break;
+        steps -= 1;
+        if step.abs() <= STEP_ENOUGH * d || steps == 0 {
+            return d;
         }
     }
-    d
 }
 
-/// Solves the vapor's density at t and reduced pressure p/(rho_reducing R T).
+/// Solves the vapor at t and reduced pressure p/(rho_reducing R T).
 #[inline(always)]
-pub(super) fn vapor(coefficients: &[f32; VAPOR_TERMS], t: f32, reduced_pressure: f32) -> Solved {
-    let [q4, q3, r3, q2, r2, u2, v2, q1, r1, u1, v1, w1, q0, r0, u0, v0, w0] = *coefficients;
-    let (b1, c1) = with_slope(&[q0, q1, q2, q3, q4], t);
-    let (b2, c2) = with_slope(&[r0, r1, r2, r3], t);
-    let (b3, c3) = with_slope(&[u0, u1, u2], t);
-    let (b4, c4) = with_slope(&[v0, v1, v2], t);
-    let (b5, c5) = with_slope(&[w0, w1], t);
-    let d = vapor_density(&[b1, b2, b3, b4, b5], reduced_pressure);
+pub(super) fn vapor(fixed: &Fixed, t: f32, reduced_pressure: f32) -> Solved {
+    let (b1, c1) = with_slope!(t; fixed[at::VAPOR] 0, 1, 3, 7, 12);
+    let (b2, c2) = with_slope!(t; fixed[at::VAPOR] 2, 4, 8, 13);
+    let (b3, c3) = with_slope!(t; fixed[at::VAPOR] 5, 9, 14);
+    let (b4, c4) = with_slope!(t; fixed[at::VAPOR] 6, 10, 15);
+    let (b5, c5) = with_slope!(t; fixed[at::VAPOR] 11, 16);
+    let d = vapor_density([b1, b2, b3, b4, b5], reduced_pressure);
     Solved {
         d,
         z: reduced_pressure / d,
-        a: d * value(&[b1, b2, b3, b4, b5], d),
-        a_t: d * value(&[c1, c2, c3, c4, c5], d),
+        a: d * value!(d; b5, b4, b3, b2, b1),
+        a_t: d * value!(d; c5, c4, c3, c2, c1),
     }
 }
 
@@ -166,89 +159,80 @@ pub(super) fn vapor(coefficients: &[f32; VAPOR_TERMS], t: f32, reduced_pressure:
 pub(super) struct Heated {
     /// h/(R T).
     pub(super) enthalpy: f32,
-    /// s/R.
+    /// s/R + ln d.
     pub(super) entropy: f32,
+    /// Reduced density.
+    pub(super) d: f32,
     /// cp/R.
     pub(super) capacity: f32,
 }
 
 /// Solves the vapor at tau, t and reduced pressure with its heat capacity.
 #[inline(always)]
-pub(super) fn heated(
-    ideal: &[f32; IDEAL_TERMS],
-    coefficients: &[f32; VAPOR_TERMS],
-    tau: f32,
-    t: f32,
-    reduced_pressure: f32,
-) -> Heated {
-    let [q4, q3, r3, q2, r2, u2, v2, q1, r1, u1, v1, w1, q0, r0, u0, v0, w0] = *coefficients;
-    let (b1, c1, e1) = with_curvature(&[q0, q1, q2, q3, q4], t);
-    let (b2, c2, e2) = with_curvature(&[r0, r1, r2, r3], t);
-    let (b3, c3, e3) = with_curvature(&[u0, u1, u2], t);
-    let (b4, c4, e4) = with_curvature(&[v0, v1, v2], t);
-    let (b5, c5) = with_slope(&[w0, w1], t);
-    let d = vapor_density(&[b1, b2, b3, b4, b5], reduced_pressure);
-    let a = d * value(&[b1, b2, b3, b4, b5], d);
-    // d^2 A_dd, d A_td.
-    let bend = d * d * value(&[2.0 * b2, 6.0 * b3, 12.0 * b4, 20.0 * b5], d);
-    let a_t = d * value(&[c1, c2, c3, c4, c5], d);
-    let mixed = d * value(&[c1, 2.0 * c2, 3.0 * c3, 4.0 * c4, 5.0 * c5], d);
-    let a_tt = d * value(&[e1, e2, e3, e4], d);
+pub(super) fn heated(fixed: &Fixed, tau: f32, t: f32, reduced_pressure: f32) -> Heated {
+    let (b1, c1, e1) = with_curvature!(t; fixed[at::VAPOR] 0, 1, 3, 7, 12);
+    let (b2, c2, e2) = with_curvature!(t; fixed[at::VAPOR] 2, 4, 8, 13);
+    let (b3, c3, e3) = with_curvature!(t; fixed[at::VAPOR] 5, 9, 14);
+    let (b4, c4, e4) = with_curvature!(t; fixed[at::VAPOR] 6, 10, 15);
+    let (b5, c5) = with_slope!(t; fixed[at::VAPOR] 11, 16);
+    let d = vapor_density([b1, b2, b3, b4, b5], reduced_pressure);
+    let a = d * value!(d; b5, b4, b3, b2, b1);
+    // d^2 A_dd, A_t, d A_td, A_tt.
+    let bend = d * d * value!(d; 20.0 * b5, 12.0 * b4, 6.0 * b3, 2.0 * b2);
+    let (inner, slope) = with_slope!(d; c5, c4, c3, c2, c1);
+    let a_t = d * inner;
+    let mixed = d * (inner + d * slope);
+    let a_tt = 2.0 * d * value!(d; e4, e3, e2, e1);
     let z = reduced_pressure / d;
-    let (q, q_tau, q_tau2) = ideal_with_curvature(ideal, tau);
-    let energy = q_tau + tau * a_t;
+    let x = (tau - 1.0) / (tau + 1.0);
+    let w = 0.5 * (1.0 - x * x);
+    let (q, q_x, half) = with_curvature!(x; fixed[at::IDEAL] 7, 6, 5, 4, 3, 2, 1, 0);
+    let energy = w * q_x + tau * a_t;
     let turn = z - tau * mixed;
     let stiffness = 2.0 * z - 1.0 + bend;
     Heated {
         enthalpy: z + energy,
-        entropy: energy - q - a - logarithm(d),
-        capacity: turn * turn / at_least(0.02, stiffness) - q_tau2 - tau * tau * a_tt,
+        entropy: energy - q - a,
+        d,
+        capacity: turn * turn / at_least(0.02, stiffness)
+            - w * (2.0 * w * half - (1.0 + x) * q_x)
+            - tau * tau * a_tt,
     }
 }
 
 /// Guesses a vapor's temperature over the middle temperature from x (enthalpy or entropy) and y (dew temperature).
+///
+/// `part` is where the guess lies in the table: the middle of x, then the polynomial.
 #[inline(always)]
-pub(super) fn guess(c: &[f32; GUESS_TERMS], x: f32, y: f32) -> f32 {
-    let [q0, q1, q2, q3, q4, r0, r1, r2, r3, u0, u1, u2, v0, v1] = *c;
-    let rows = [
-        value(&[q0, q1, q2, q3, q4], y),
-        value(&[r0, r1, r2, r3], y),
-        value(&[u0, u1, u2], y),
-        value(&[v0, v1], y),
-    ];
-    value(&rows, x)
+pub(super) fn guess(fixed: &Fixed, part: usize, x: f32, y: f32) -> f32 {
+    let x = x - number(fixed, part);
+    let row0 = value!(y; fixed[part + 4] 4, 3, 2, 1, 0);
+    let row1 = value!(y; fixed[part + 4] 8, 7, 6, 5);
+    let row2 = value!(y; fixed[part + 4] 11, 10, 9);
+    let row3 = value!(y; fixed[part + 4] 13, 12);
+    value!(x; row3, row2, row1, row0)
 }
 
-/// Solves the liquid's density at t and reduced pressure, from its own start near saturation.
+/// Solves the liquid at t and reduced pressure, from its own start near saturation.
 #[inline(always)]
-pub(super) fn liquid(
-    coefficients: &[f32; LIQUID_TERMS],
-    start: &[f32; START_TERMS],
-    center: f32,
-    t: f32,
-    reduced_pressure: f32,
-) -> Solved {
-    let [p5, p4, q4, p3, q3, r3, p2, q2, r2, u2, p1, q1, r1, u1, v1, p0, q0, r0, u0, v0] = *coefficients;
-    let (b0, c0) = with_slope(&[p0, p1, p2, p3, p4, p5], t);
-    let (b1, c1) = with_slope(&[q0, q1, q2, q3, q4], t);
-    let (b2, c2) = with_slope(&[r0, r1, r2, r3], t);
-    let (b3, c3) = with_slope(&[u0, u1, u2], t);
-    let (b4, c4) = with_slope(&[v0, v1], t);
+pub(super) fn liquid(fixed: &Fixed, t: f32, reduced_pressure: f32) -> Solved {
+    let (b0, c0) = with_slope!(t; fixed[at::LIQUID] 0, 1, 3, 6, 10, 15);
+    let (b1, c1) = with_slope!(t; fixed[at::LIQUID] 2, 4, 7, 11, 16);
+    let (b2, c2) = with_slope!(t; fixed[at::LIQUID] 5, 8, 12, 17);
+    let (b3, c3) = with_slope!(t; fixed[at::LIQUID] 9, 13, 18);
+    let (b4, c4) = with_slope!(t; fixed[at::LIQUID] 14, 19);
     let (k2, k3, k4) = (2.0 * b2, 3.0 * b3, 4.0 * b4);
-    let mut e = value(start, t) - center;
-    for _ in 0..8 {
-        // A_d and A_dd by one scheme of Horner.
-        let (mut f, mut g) = (k4, k4);
-        f = f * e + k3;
-        g = g * e + f;
-        f = f * e + k2;
-        g = g * e + f;
-        f = f * e + b1;
+    let center = number(fixed, at::LIQUID_CENTER);
+    let mut e = value!(t; fixed[at::START] 4, 3, 2, 1, 0) - center;
+    let mut steps = STEPS;
+    loop {
+        let (slope, curvature) = with_slope!(e; k4, k3, k2, b1);
         let d = e + center;
-        let df = d * f;
-        let step = (reduced_pressure - d * (1.0 + df)) / at_least(0.2, 1.0 + 2.0 * df + d * d * g);
+        let df = d * slope;
+        let step = (reduced_pressure - d * (1.0 + df)) / at_least(0.2, 1.0 + 2.0 * df + d * d * curvature);
         e += step;
-        if step.abs() <= LIQUID_STEP_ENOUGH * d {
+        steps -= 1;
+        if step.abs() <= LIQUID_STEP_ENOUGH * d || steps == 0 {
             break;
         }
     }
@@ -256,8 +240,8 @@ pub(super) fn liquid(
     Solved {
         d,
         z: reduced_pressure / d,
-        a: value(&[b0, b1, b2, b3, b4], e),
-        a_t: value(&[c0, c1, c2, c3, c4], e),
+        a: value!(e; b4, b3, b2, b1, b0),
+        a_t: value!(e; c4, c3, c2, c1, c0),
     }
 }
 

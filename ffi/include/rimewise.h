@@ -2771,7 +2771,8 @@ RimewiseStatus rimewise_diagnose_with_record(const struct RimewiseRefrigerant *r
 //
 // `field` is the number in RimewiseInvalid or RimewiseWarning. A reading has the number of its RimewiseMeasurement,
 // and so has an observation; the fields of the system have numbers from 300, those of the uncertainty from 360,
-// the settings of a monitor from 380.
+// the settings of a monitor from 380. A warning may also name a cause: 400 and the number of the RimewiseCause, in the
+// section "causes".
 // Errors: UNKNOWN_CODE.
 RimewiseStatus rimewise_field_text(int32_t field,
                                    const char **section,

@@ -182,7 +182,9 @@ pub unsafe extern "C" fn rimewise_diagnose_with_record(
         if let Err(status) = prepared {
             return status;
         }
-        let Memory { work, report: found, visit, .. } = &mut *memory;
+        // One by one, because the visit borrows the record that lies beside it.
+        let (work, found) = (&mut (*memory).work, &mut (*memory).report);
+        let visit = &(*memory).visit;
         match rimewise::diagnose_in(work, refrigerant.as_ref().map(|r| &r.0), visit, found) {
             Ok(()) => {
                 RimewiseReport::write(found, report, size);

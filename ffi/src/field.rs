@@ -1,6 +1,7 @@
 //! The permanent number of every field of a visit, for errors and warnings.
 
 use core::ffi::{CStr, c_char};
+use rimewise::diagnosis::cause::Cause;
 use rimewise::measurement::Measurement;
 
 use crate::boundary::put;
@@ -48,12 +49,19 @@ const OTHERS: &[(&CStr, &CStr, i32)] = &[
     (c"settings", c"pump_down_valve", 384),
 ];
 
+/// A warning may name a cause of the report: this and the cause's own number.
+const CAUSES: i32 = 400;
+
 /// Gives the number of a field by its section and name; 0 where it has none.
 pub(crate) fn number(section: &str, name: &str) -> i32 {
     let same = |text: &CStr, wanted: &str| text.to_bytes() == wanted.as_bytes();
     if section == "readings" || section == "observations" {
         // By the names that C holds, so that a meter needs no second table of them.
         return Measurement::ALL.iter().find(|m| same(m.c_name(), name)).map_or(0, |m| m.code());
+    }
+    if section == "causes" {
+        let cause = Cause::ALL.iter().find(|cause| same(cause.c_name(), name));
+        return cause.map_or(0, |cause| CAUSES + cause.code());
     }
     OTHERS.iter().find(|(s, n, _)| same(s, section) && same(n, name)).map_or(0, |(_, _, number)| *number)
 }
@@ -68,6 +76,9 @@ fn names(number: i32) -> Option<(&'static CStr, &'static CStr)> {
         };
         return Some((section, measurement.c_name()));
     }
+    if let Some(cause) = number.checked_sub(CAUSES).and_then(Cause::from_code) {
+        return Some((c"causes", cause.c_name()));
+    }
     OTHERS.iter().find(|(_, _, n)| *n == number).map(|(section, name, _)| (*section, *name))
 }
 
@@ -75,7 +86,8 @@ fn names(number: i32) -> Option<(&'static CStr, &'static CStr)> {
 ///
 /// `field` is the number in RimewiseInvalid or RimewiseWarning. A reading has the number of its RimewiseMeasurement,
 /// and so has an observation; the fields of the system have numbers from 300, those of the uncertainty from 360,
-/// the settings of a monitor from 380.
+/// the settings of a monitor from 380. A warning may also name a cause: 400 and the number of the RimewiseCause, in the
+/// section "causes".
 /// Errors: UNKNOWN_CODE.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn rimewise_field_text(
@@ -129,6 +141,12 @@ mod tests {
         for name in ["running", "pump_down_valve", "pump_down_ended_by", "line_voltages_v", "line_currents_a"]
         {
             check("readings", name);
+        }
+        for cause in Cause::ALL {
+            check("causes", cause.name());
+        }
+        for name in ["design", "compressor"] {
+            check("system", name);
         }
         for name in ["refrigerant", "metering", "receiver", "suction_pressure_regulator", "duty", "record"] {
             check("system", name);

@@ -130,6 +130,10 @@ int main(int argc, char **argv)
         if (status == RIMEWISE_OK) {
             answered++;
             CHECK(all_finite(&report, sizeof report));
+            for (uint32_t i = 0; i < report.warning_count; i++) {
+                const char *section, *name;
+                CHECK(rimewise_field_text(report.warnings[i].field, &section, &name) == RIMEWISE_OK);
+            }
             CHECK(report.leading >= 0 && report.leading < RIMEWISE_CAUSES);
         } else {
             refused++;

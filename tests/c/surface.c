@@ -376,7 +376,7 @@ static void visits(void)
     CHECK(rimewise_diagnose(&rimewise_r290, &system_, &readings, &observations, &uncertainty, NULL, &report, &invalid) ==
           RIMEWISE_STATUS_NULL_POINTER);
     CHECK(rimewise_diagnose(&rimewise_r290, &system_, &readings, &observations, &uncertainty,
-                            (RimewiseWorkspace *)((char *)&workspace + 4), &report, &invalid) ==
+                            (RimewiseWorkspace *)((char *)&workspace + 1), &report, &invalid) ==
           RIMEWISE_STATUS_OUT_OF_RANGE);
 
     /* A record of the same machine. */

@@ -59,7 +59,7 @@ emulate() {
             -semihosting-config enable=on,target=native -icount shift=6 -kernel "$2"
         ;;
     m0)
-        timeout 600 qemu-system-arm -M microbit -global nrf51-soc.sram-size=65536 -nographic -monitor none -serial null \
+        timeout 600 qemu-system-arm -M microbit -global nrf51-soc.sram-size=65536 -global nrf51-soc.flash-size=524288 -nographic -monitor none -serial null \
             -semihosting-config enable=on,target=native -icount shift=6 -kernel "$2"
         ;;
     rv32)

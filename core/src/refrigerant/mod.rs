@@ -419,7 +419,7 @@ impl<'a> Refrigerant<'a> {
             return Err(if target > 0.0 { beyond } else { PropertyError::TwoPhase });
         }
         let (low, high) = ((dew - MARGIN).kelvins(), (dew + MAX_SUPERHEAT).kelvins());
-        let mut t = start.clamp(low, high);
+        let mut t = between(low, start, high);
         for _ in 0..8 {
             let (middle, gas) = (self.number(at::T_CENTER), self.number(at::GAS_CONSTANT));
             let tau = middle / t;
@@ -441,7 +441,7 @@ impl<'a> Refrigerant<'a> {
             }
             let step = next - t;
             let done = step.abs() <= STEP_ENOUGH * (next - low + 1.0);
-            t = next.clamp(low, high);
+            t = between(low, next, high);
             if done {
                 break;
             }
@@ -478,6 +478,18 @@ impl<'a> Refrigerant<'a> {
                 gas_constant * (energy - q - solved.a - potential::logarithm(solved.d)),
             ),
         }
+    }
+}
+
+/// Holds a number between two; f32's own clamp may panic, and its max and min are calls on some targets.
+#[inline(always)]
+fn between(low: f32, x: f32, high: f32) -> f32 {
+    if x < low {
+        low
+    } else if x > high {
+        high
+    } else {
+        x
     }
 }
 

@@ -115,13 +115,26 @@ pub(super) struct Parts<'a> {
 /// Reads a binary32 at an offset of the fixed part.
 #[inline(always)]
 pub(super) const fn number(fixed: &[u8; FIXED], offset: usize) -> f32 {
-    f32::from_le_bytes([fixed[offset], fixed[offset + 1], fixed[offset + 2], fixed[offset + 3]])
+    // Every offset lies inside; what lay beyond would read 0, because a meter has nobody to tell of a panic.
+    match fixed.split_at_checked(offset) {
+        Some((_, rest)) => match rest.first_chunk::<4>() {
+            Some(bytes) => f32::from_le_bytes(*bytes),
+            None => 0.0,
+        },
+        None => 0.0,
+    }
 }
 
 /// Reads a u16 at an offset of the fixed part.
 #[inline(always)]
 pub(super) const fn short(fixed: &[u8; FIXED], offset: usize) -> u16 {
-    u16::from_le_bytes([fixed[offset], fixed[offset + 1]])
+    match fixed.split_at_checked(offset) {
+        Some((_, rest)) => match rest.first_chunk::<2>() {
+            Some(bytes) => u16::from_le_bytes(*bytes),
+            None => 0,
+        },
+        None => 0,
+    }
 }
 
 /// Takes a table apart after checking its magic, version, length and layout, not its checksum or its numbers.

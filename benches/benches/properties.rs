@@ -1,4 +1,6 @@
 //! Times of property calls; reported, never asserted.
+// The functions that criterion makes have no documentation.
+#![allow(missing_docs)]
 
 use criterion::{Criterion, black_box, criterion_group, criterion_main};
 use rimewise_benches::property::{

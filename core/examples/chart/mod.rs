@@ -99,7 +99,7 @@ fn write(refrigerant: &Refrigerant<'_>, from: f32, to: f32, step: f32, scale: &S
     };
     let kind = if scale.absolute { "absolute" } else { "gauge" };
     let degree = if scale.fahrenheit { "degF" } else { "degC" };
-    let mut text = format!("{}", refrigerant.designation());
+    let mut text = refrigerant.designation().to_owned();
     if let Some(class) = refrigerant.safety_class() {
         let _ = write!(text, ", safety class {}", class.name());
     }

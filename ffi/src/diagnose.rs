@@ -64,26 +64,27 @@ pub(crate) unsafe fn visit(
     Ok(())
 }
 
-/// Fills the caller's workspace with the visit and its record, in a frame of its own that is gone when the work begins.
-#[inline(never)]
-unsafe fn prepare(
-    memory: *mut Memory,
+/// The caller's pointers of one visit.
+struct Given {
     system: *const RimewiseSystem,
     readings: *const RimewiseReadings,
     observations: *const RimewiseObservations,
     uncertainty: *const RimewiseUncertainty,
     record: *const RimewiseReadings,
     record_count: u32,
-    invalid: *mut RimewiseInvalid,
-) -> Result<(), Status> {
+}
+
+/// Fills the caller's workspace with the visit and its record, in a frame of its own that is gone when the work begins.
+#[inline(never)]
+unsafe fn prepare(memory: *mut Memory, from: &Given, invalid: *mut RimewiseInvalid) -> Result<(), Status> {
     // SAFETY: as the caller's.
     unsafe {
         let given = &raw mut (*memory).visit;
         given.write(Visit::default());
-        visit(&mut *given, system, readings, observations, uncertainty, invalid)?;
+        visit(&mut *given, from.system, from.readings, from.observations, from.uncertainty, invalid)?;
         let kept = (&raw mut (*memory).record).cast::<Readings>();
-        let mut next = record.cast::<u8>();
-        for position in 0..record_count as usize {
+        let mut next = from.record.cast::<u8>();
+        for position in 0..from.record_count as usize {
             let one = read(next.cast::<RimewiseReadings>(), RimewiseReadings::BLANK)?;
             let readings = one.to_core().map_err(|field| {
                 let at_fault =
@@ -93,7 +94,7 @@ unsafe fn prepare(
             kept.add(position).write(readings);
             next = next.add(one.size as usize);
         }
-        (*given).record = core::slice::from_raw_parts(kept, record_count as usize);
+        (*given).record = core::slice::from_raw_parts(kept, from.record_count as usize);
         (&raw mut (*memory).work).write_bytes(0, 1);
         (&raw mut (*memory).report).write_bytes(0, 1);
     }

@@ -178,9 +178,8 @@ pub unsafe extern "C" fn rimewise_diagnose_with_record(
             Ok(size) => size,
             Err(status) => return status,
         };
-        let prepared =
-            prepare(memory, system, readings, observations, uncertainty, record, record_count, invalid);
-        if let Err(status) = prepared {
+        let given = Given { system, readings, observations, uncertainty, record, record_count };
+        if let Err(status) = prepare(memory, &given, invalid) {
             return status;
         }
         // One by one, because the visit borrows the record that lies beside it.

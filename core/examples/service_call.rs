@@ -164,7 +164,7 @@ impl Page<'_> {
             }
             let seen = seen.unwrap_or_else(|| "not measured".to_owned());
             let healthy = healthy.unwrap_or_default();
-            self.line(&format!("  {name:<22} {seen:<34} {healthy}").trim_end());
+            self.line(format!("  {name:<22} {seen:<34} {healthy}").trim_end());
         }
         self.line("  (+- is one standard uncertainty; pressures are absolute unless marked gauge)");
         for warning in &self.report.warnings {

@@ -15,5 +15,6 @@ pub mod output;
 pub mod pseudo;
 pub mod report;
 pub mod saturation;
+pub mod stability;
 pub mod substance;
 pub mod term;

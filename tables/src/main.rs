@@ -3,7 +3,9 @@
 //! Without arguments: regenerates every table of the library and the error report. `blend FILE [FOLDER]`: compiles a
 //! blend of your own into a table (`FOLDER/NAME.table`) and prints its error report.
 
-use rimewise_tables::{blend_file, compile, data::Library, output, pseudo, report, substance::Substance};
+use rimewise_tables::{
+    blend_file, compile, data::Library, output, pseudo, report, stability, substance::Substance,
+};
 use std::path::Path;
 use std::process::ExitCode;
 
@@ -32,7 +34,7 @@ fn regenerate() -> Result<(), String> {
     let library = Library::read(&here.join("data"))?;
     let all = compile::compile_all(&library)?;
     output::write(&here.join("../core/src/refrigerant/data"), &all)?;
-    let notes = pseudo::compare(&library, &all)?;
+    let notes = pseudo::compare(&library, &all)? + &stability::notes(&all);
     let path = here.join("ERRORS.md");
     std::fs::write(&path, report::all(&all, &notes)).map_err(|e| format!("{}: {e}", path.display()))?;
     let missed: Vec<&str> = all

@@ -177,7 +177,7 @@ pub fn all(all: &[Compiled], notes: &str) -> String {
     }
     let _ = writeln!(
         text,
-        "\n## Estimated pairs\n\nNo published parameters; the pair's reducing temperature and volume are the means of its components' (linear mixing, no departure function).\n"
+        "\n## Estimated pairs\n\nNo published parameters; the pair's reducing temperature and volume are the means of its components' (arithmetic combining rules, no departure function; one of the rules that O. Kunz, W. Wagner, J. Chem. Eng. Data 57 (2012) 3032 use where data are missing).\n"
     );
     for c in all.iter().filter(|c| !c.substance.mixture.estimated.is_empty()) {
         let pairs: Vec<String> =

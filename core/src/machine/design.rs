@@ -84,7 +84,13 @@ impl Nominal {
             (Duty::AirConditioning, false) => (26.7, 35.0, (17.0, 3.0), (13.0, 4.0), (8.0, 4.0), (6.0, 2.5)),
         };
         let design_space_k = design.space_c.unwrap_or(space_c) + CELSIUS;
-        let design_ambient_k = design.ambient_c.unwrap_or(ambient_c) + CELSIUS;
+        // Where the usual ambient would condense this refrigerant above its table (carbon dioxide), a machine of it
+        // is built for a cooler place.
+        let highest_k = fluid.0.temperature_range().1.kelvins() - 6.0 - condenser_td.0;
+        let design_ambient_k = match design.ambient_c {
+            Some(c) => c + CELSIUS,
+            None => (ambient_c + CELSIUS).min(highest_k),
+        };
         let td = |given, (mean, sd): (f32, f32)| Spread::given(given, SHEET_K, Spread::new(mean, sd));
         let evaporating_k = match design.suction_pressure_kpa {
             // The sheet's pressure is the compressor's; the evaporator stands above it by the line's drop.

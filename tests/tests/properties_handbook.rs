@@ -18,21 +18,28 @@ fn near(what: &str, found: f32, printed: f32, within: f32) {
 /// Thermophys. 24 (2003) 991: 345.27 K, 3734.8 kPa) lie 0.07 K and 6 kPa above the printed 72.046 degC, 3728.9 kPa.
 #[test]
 fn boiling_and_critical_points_of_table_5() {
-    for (name, boiling, critical, pressure, within, kpa_within) in [
-        ("R134a", Some(-26.074), 101.06, 4059.3, 0.001, 0.1),
-        ("R22", Some(-40.81), 96.145, 4990.0, 0.001, 0.5),
-        ("R290", Some(-42.11), 96.74, 4251.2, 0.001, 0.1),
-        ("R404A", Some(-46.222), 72.046, 3728.9, 0.08, 6.5),
-        ("R507A", Some(-46.741), 70.617, 3705.0, 0.002, 0.5),
-        ("R410A", Some(-51.446), 71.358, 4902.6, 0.015, 1.5),
-        ("R744", None, 30.978, 7377.3, 0.001, 0.1),
+    // The last two are what ours is known to differ by, kelvin and kPa, with the reason above: a difference that
+    // changes fails too.
+    for (name, boiling, critical, pressure, within, kpa_within, k_off, kpa_off) in [
+        ("R134a", Some(-26.074), 101.06, 4059.3, 0.001, 0.1, 0.0, 0.0),
+        ("R22", Some(-40.81), 96.145, 4990.0, 0.001, 0.5, 0.0, 0.0),
+        ("R290", Some(-42.11), 96.74, 4251.2, 0.001, 0.1, 0.0, 0.0),
+        ("R404A", Some(-46.222), 72.046, 3728.9, 0.002, 0.5, 0.074, 6.0),
+        ("R507A", Some(-46.741), 70.617, 3705.0, 0.002, 0.5, 0.0, 0.0),
+        ("R410A", Some(-51.446), 71.358, 4902.6, 0.002, 0.5, -0.013, -1.4),
+        ("R744", None, 30.978, 7377.3, 0.001, 0.1, 0.0, 0.0),
     ] {
         let r = refrigerant(name);
         if let Some(boiling) = boiling {
             near(&format!("{name} boiling"), r.normal_boiling_point().celsius(), boiling, 0.005);
         }
-        near(&format!("{name} critical"), r.critical_temperature().celsius(), critical, within);
-        near(&format!("{name} critical pressure"), r.critical_pressure().kilopascals(), pressure, kpa_within);
+        near(&format!("{name} critical"), r.critical_temperature().celsius(), critical + k_off, within);
+        near(
+            &format!("{name} critical pressure"),
+            r.critical_pressure().kilopascals(),
+            pressure + kpa_off,
+            kpa_within,
+        );
     }
 }
 
@@ -94,14 +101,15 @@ fn at_mean(r: &Refrigerant<'_>, t: Temperature) -> Pressure {
 /// its critical point, where the tables end; the table compiler checks it on the equation of state.
 #[test]
 fn standard_cycles_of_table_8() {
-    for (name, evaporating, condensing, effect, cop, discharge, mpa_within, cop_within) in [
-        ("R134a", 0.228, 0.770, 153.0, 6.063, 34.8, 0.001, 0.004),
-        ("R22", 0.399, 1.192, 165.9, 6.105, 47.8, 0.001, 0.004),
-        ("R290", 0.385, 1.079, 288.6, 5.987, 34.9, 0.001, 0.004),
-        ("R404A", 0.486, 1.421, 118.8, 5.598, 34.6, 0.0015, 0.015),
-        ("R507A", 0.503, 1.460, 114.9, 5.564, 34.2, 0.001, 0.004),
-        ("R410A", 0.643, 1.886, 170.9, 5.780, 46.6, 0.001, 0.004),
-        ("R32", 0.653, 1.928, 258.6, 5.924, 59.7, 0.001, 0.004),
+    // The last two are what ours is known to differ by, MPa and COP, with the reason above.
+    for (name, evaporating, condensing, effect, cop, discharge, mpa_off, cop_off) in [
+        ("R134a", 0.228, 0.770, 153.0, 6.063, 34.8, 0.0, 0.0),
+        ("R22", 0.399, 1.192, 165.9, 6.105, 47.8, 0.0, 0.0),
+        ("R290", 0.385, 1.079, 288.6, 5.987, 34.9, 0.0, 0.0),
+        ("R404A", 0.486, 1.421, 118.8, 5.598, 34.6, 0.0011, 0.0129),
+        ("R507A", 0.503, 1.460, 114.9, 5.564, 34.2, 0.0, 0.0),
+        ("R410A", 0.643, 1.886, 170.9, 5.780, 46.6, 0.0, 0.0),
+        ("R32", 0.653, 1.928, 258.6, 5.924, 59.7, 0.0, 0.0),
     ] {
         let r = refrigerant(name);
         let c = Cycle::between(
@@ -109,10 +117,10 @@ fn standard_cycles_of_table_8() {
             at_mean(r, Temperature::from_fahrenheit(20.0)),
             at_mean(r, Temperature::from_celsius(30.0)),
         );
-        near(&format!("{name} evaporating"), c.evaporating.kilopascals() / 1e3, evaporating, mpa_within);
-        near(&format!("{name} condensing"), c.condensing.kilopascals() / 1e3, condensing, mpa_within);
+        near(&format!("{name} evaporating"), c.evaporating.kilopascals() / 1e3, evaporating + mpa_off, 0.001);
+        near(&format!("{name} condensing"), c.condensing.kilopascals() / 1e3, condensing + mpa_off, 0.001);
         near(&format!("{name} effect"), c.effect(), effect, 0.15);
-        near(&format!("{name} COP"), c.effect() / c.work(), cop, cop_within);
+        near(&format!("{name} COP"), c.effect() / c.work(), cop + cop_off, 0.004);
         near(&format!("{name} discharge"), c.discharge.celsius(), discharge, 0.15);
     }
 }

@@ -63,12 +63,14 @@ apt_need() {
 need_qemu() {
     have qemu-system-arm qemu-system-riscv32 && return
     have apt-get || return 0
-    local codename list
+    local codename list mirror
     codename=$(. /etc/os-release && echo "${VERSION_CODENAME-}")
-    if [[ $codename == bookworm ]]; then
+    # The same mirror that this machine's own packages come from.
+    mirror=$(apt-cache policy | awk -v suite="$codename/main" '$3 == suite { print $2; exit }')
+    if [[ $codename == bookworm && -n $mirror ]]; then
         say "installing QEMU from $codename-backports"
         list="$TOOLS/backports.list"
-        echo "deb http://deb.debian.org/debian $codename-backports main" >"$list"
+        echo "deb $mirror $codename-backports main" >"$list"
         apt_get update -o Dir::Etc::sourcelist="$list" -o Dir::Etc::sourceparts=- -o APT::Get::List-Cleanup=0 \
             >>"$TOOLS/apt.log" 2>&1 || true
         apt_get install -y --no-remove --no-install-recommends -t "$codename-backports" \

@@ -66,7 +66,7 @@ need_qemu() {
     local codename list mirror
     codename=$(. /etc/os-release && echo "${VERSION_CODENAME-}")
     # The same mirror that this machine's own packages come from.
-    mirror=$(apt-cache policy | awk -v suite="$codename/main" '$3 == suite { print $2; exit }')
+    mirror=$(apt-cache policy | awk -v suite="$codename/main" '$3 == suite && !found { print $2; found = 1 }')
     if [[ $codename == bookworm && -n $mirror ]]; then
         say "installing QEMU from $codename-backports"
         list="$TOOLS/backports.list"

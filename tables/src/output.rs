@@ -16,7 +16,12 @@ pub fn identifier(designation: &str) -> String {
 /// Writes one binary file a refrigerant and the module that names them.
 pub fn write(folder: &Path, all: &[Compiled]) -> Result<(), String> {
     let put = |name: &str, bytes: &[u8]| {
-        std::fs::write(folder.join(name), bytes).map_err(|e| format!("{name}: {e}"))
+        let path = folder.join(name);
+        // What has not changed keeps its date, so that nothing is compiled anew for it.
+        if std::fs::read(&path).is_ok_and(|before| before == bytes) {
+            return Ok(());
+        }
+        std::fs::write(path, bytes).map_err(|e| format!("{name}: {e}"))
     };
     let mut statics = String::new();
     let mut list = String::new();

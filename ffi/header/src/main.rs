@@ -207,10 +207,22 @@ fn built_in() -> String {
 }
 
 /// Writes a source file as rustfmt has it.
+///
+/// What has not changed keeps its date, so that nothing is compiled anew for it.
 fn write_formatted(path: &Path, text: &str) -> io::Result<()> {
+    let before = fs::read(path).ok();
+    let dated = fs::metadata(path).and_then(|m| m.modified()).ok();
     fs::write(path, text)?;
     let status = Command::new("rustfmt").args(["--edition", "2024"]).arg(path).status()?;
-    if status.success() { Ok(()) } else { Err(io::Error::other("rustfmt failed")) }
+    if !status.success() {
+        return Err(io::Error::other("rustfmt failed"));
+    }
+    if let (Some(before), Some(dated)) = (before, dated)
+        && before == fs::read(path)?
+    {
+        fs::File::options().write(true).open(path)?.set_modified(dated)?;
+    }
+    Ok(())
 }
 
 /// Ends the file with one newline and leaves no spaces at line ends.

@@ -15,7 +15,7 @@ use heapless::Vec;
 ///
 /// The refrigerant may be unknown; pressures then say nothing, and the electrical checks and cautions remain.
 /// Everything in the visit is optional; what is missing widens the answer and never makes it an error.
-/// The work takes some 11 KiB of stack; where that is scarce, [`diagnose_in`] works in the caller's memory.
+/// Workspace and report stand on the stack; where that is scarce, [`diagnose_in`] works in the caller's memory.
 ///
 /// # Errors
 /// The first field that no machine can show: out of range, outside the refrigerant's table, or a suction pressure

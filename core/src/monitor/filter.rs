@@ -16,9 +16,14 @@ impl Filter {
         Self { older: [0; CHANNELS], newer: [0; CHANNELS], held: [0; CHANNELS] }
     }
 
-    /// Gives the last two values of a channel, the older first, `None` until there are two.
-    pub(super) fn last_two(&self, channel: usize) -> Option<[i32; 2]> {
-        (*self.held.get(channel)? >= 2).then_some([*self.older.get(channel)?, *self.newer.get(channel)?])
+    /// Gives the last three values of a channel with that of this sample, the oldest first, `None` until there are three.
+    pub(super) fn last_three(&self, channel: usize, values: &[Option<i32>; CHANNELS]) -> Option<[i32; 3]> {
+        let newest = (*values.get(channel)?)?;
+        (*self.held.get(channel)? >= 2).then_some([
+            *self.older.get(channel)?,
+            *self.newer.get(channel)?,
+            newest,
+        ])
     }
 
     /// Takes the values of a sample and gives the middle ones, `None` until a channel was measured three times.

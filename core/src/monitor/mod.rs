@@ -203,10 +203,9 @@ impl Monitor {
             pushed.problem = Some(SampleProblem::NothingMeasured);
             return pushed;
         }
-        let two = self.filter.last_two(CURRENT);
-        let amps = two.zip(raw[CURRENT]).map(|([older, newer], newest)| [older, newer, newest]);
+        let last = [CURRENT, VOLTAGE].map(|channel| self.filter.last_three(channel, &raw));
         self.filter.push(&raw, &mut middle);
-        self.take(refrigerant, &raw, &middle, amps, before_ms, &mut pushed.events);
+        self.take(refrigerant, &raw, &mut middle, last, before_ms, &mut pushed.events);
         pushed
     }
 
@@ -272,25 +271,35 @@ impl Monitor {
         &mut self,
         refrigerant: Option<&Refrigerant<'_>>,
         raw: &[Option<i32>; CHANNELS],
-        middle: &[Option<i32>; CHANNELS],
-        amps: Option<[i32; 3]>,
+        middle: &mut [Option<i32>; CHANNELS],
+        [amps, volts]: [Option<[i32; 3]>; 2],
         before_ms: u64,
         events: &mut Events,
     ) {
         let now = (self.last_ms as u32, self.last_ms);
         let low = middle[SUCTION];
         let high = middle[DISCHARGE].or(middle[LIQUID]);
-        let judged = match (middle[CURRENT], low, high) {
-            (Some(current), ..) => power::from_current(self.power, current, amps, &self.plate),
+        let mut started_on = self.running_since(raw, before_ms);
+        let judged = match (amps, low, high) {
+            (Some([.., newest]), ..)
+                if self.power == Power::Off
+                    && volts.is_some_and(|volts| power::starts_at_once(newest, volts, &self.plate)) =>
+            {
+                started_on = self.last_ms;
+                middle[CURRENT] = Some(newest);
+                Power::On
+            }
+            (Some(amps), ..) => {
+                power::from_current(self.power, amps, self.start.is_coming_up(now.0), &self.plate)
+            }
             (None, Some(low), Some(high)) if raw[CURRENT].is_none() => {
                 let raw_low = raw[SUCTION].unwrap_or(low);
                 let raw_high = raw[DISCHARGE].or(raw[LIQUID]).unwrap_or(high);
                 let hot = middle[DISCHARGE_LINE].zip(middle[AMBIENT]).map(|(pipe, air)| pipe - air);
-                self.pressures.judge(self.power, (low, high), (raw_low, raw_high), hot)
+                self.pressures.judge(self.power, (low, high), (raw_low, raw_high), hot, self.hunting.swings())
             }
             _ => self.power,
         };
-        let started_on = self.running_since(raw, before_ms);
         // A sample that fills or judges a block costs enough; where samples are rarer more of them count.
         let since = self.last_ms.wrapping_sub(before_ms);
         let filling = since < RARE_MS && self.block.fills(now.0);

@@ -114,6 +114,11 @@ impl Start {
         self.stage == Stage::Open
     }
 
+    /// Tells whether the current may come down, or has just come down, to that of a running motor.
+    pub(super) fn is_coming_up(&self, now: u32) -> bool {
+        !self.inrush_told && (self.low_samples > 0 || now.wrapping_sub(self.since) < GEAR_MS)
+    }
+
     /// Ends the following, unjudged.
     pub(super) fn end(&mut self) {
         self.stage = Stage::Idle;

@@ -1,11 +1,16 @@
 //! Every explanation that is weighed: healthy, each cause at several severities, each pair of causes.
 
 use super::cause::Cause;
-use super::signature::{Ladder, Node};
+use super::signature::{Ladder, Node, SEVERITIES};
+use crate::normal::below;
 use crate::symptom::{CHANNELS, DRIER_OUTLET, LIQUID_LINE, Vector};
 
-/// A cause is present when it leaves less than this of capacity or COP.
-const PRESENT_BELOW: f32 = 0.95;
+/// A cause is present from this cost of capacity or COP.
+const PRESENT_FROM: f32 = 0.05;
+/// Spread, as a natural logarithm, of what a fault costs on one machine about what the model says of the kind (judged).
+const COST_SPREAD: f32 = 0.4;
+/// Presence below which a node is only weighed as too mild to count.
+const NEGLIGIBLE: f32 = 0.02;
 /// Prior probability of a machine without a cause: a technician was called, so a cause is likely (judged).
 const PRIOR_NONE: f32 = 0.4;
 /// Prior probability of two causes at once (judged).
@@ -15,42 +20,61 @@ const MILD_WEIGHT: f32 = 0.05;
 /// Probability that a restriction shows no drop between the clamps before and behind the drier (judged).
 const SHOWS_NO_DROP: f32 = 0.2;
 
-/// What one node stands for: up to two causes that count, and which one of them costs most.
+/// What one node stands for: up to two causes, and how probable it is that they cost enough to count.
 #[derive(Clone, Copy, Debug)]
 pub(crate) struct Hypothesis {
     pub(crate) causes: [Option<Cause>; 2],
     pub(crate) severities: [f32; 2],
+    /// Probability that the causes count; what is left counts as healthy.
+    pub(crate) presence: f32,
+    /// Its logarithm, and that of what is left.
+    pub(crate) ln_shares: [f32; 2],
     pub(crate) ln_prior: f32,
     pub(crate) shift: Vector,
-    /// The causes with their severities, those too mild to count included.
-    pub(crate) members: [(Cause, f32); 2],
 }
 
+/// The logarithm of no weight at all.
+const LN_NOTHING: f32 = -1.0e30;
+
 impl Hypothesis {
-    /// The causes that count, or none.
+    const HEALTHY: Self = Self {
+        causes: [None, None],
+        severities: [0.0; 2],
+        presence: 0.0,
+        ln_shares: [LN_NOTHING, 0.0],
+        ln_prior: 0.0,
+        shift: [0.0; CHANNELS],
+    };
+
+    /// The causes that are more probably there than too mild to count, or none.
     pub(crate) fn each_cause(&self) -> impl Iterator<Item = Cause> + '_ {
-        let none = self.causes.iter().all(Option::is_none).then_some(Cause::None);
-        self.causes.iter().copied().flatten().chain(none)
+        let there = self.presence >= 0.5;
+        let none = (!there).then_some(Cause::None);
+        self.causes.iter().copied().flatten().filter(move |_| there).chain(none)
     }
-    /// The largest of a table's entries for the causes that count.
+    /// The largest of a table's entries for the causes, as far as they count.
     pub(crate) fn most(&self, table: &[f32; Cause::COUNT]) -> f32 {
-        self.each_cause().map(|cause| table.get(cause.index()).copied().unwrap_or(0.0)).fold(0.0, f32::max)
+        let of = |cause: Cause| table.get(cause.index()).copied().unwrap_or(0.0);
+        let most = self.causes.iter().copied().flatten().map(of).fold(0.0, f32::max);
+        self.presence * most + (1.0 - self.presence) * of(Cause::None)
     }
     /// The fraction of flow that the compressor lost.
     pub(crate) fn loss(&self) -> f32 {
-        self.members.iter().filter(|(c, _)| *c == Cause::WeakCompressor).map(|(_, s)| *s).sum()
+        let weak = |(c, _): &(&Option<Cause>, f32)| *c == &Some(Cause::WeakCompressor);
+        self.causes.iter().zip(self.severities).filter(weak).map(|(_, severity)| severity).sum()
     }
+}
+
+/// How probable it is that a node's cause costs enough to count.
+fn presence(node: &Node) -> f32 {
+    let cost = (1.0 - node.impact).max(1.0e-3);
+    let presence = below(libm::logf(cost / PRESENT_FROM) / COST_SPREAD);
+    if presence < NEGLIGIBLE { 0.0 } else { presence }
 }
 
 /// Calls `each` with healthy and every cause at six severities.
 pub(crate) fn singles(ladders: &[Ladder; Cause::COUNT - 1], mut each: impl FnMut(&Hypothesis)) {
-    each(&Hypothesis {
-        causes: [None, None],
-        severities: [0.0; 2],
-        ln_prior: libm::logf(PRIOR_NONE),
-        shift: [0.0; CHANNELS],
-        members: [(Cause::None, 0.0); 2],
-    });
+    each(&Hypothesis { ln_prior: libm::logf(PRIOR_NONE), ..Hypothesis::HEALTHY });
     let single = libm::logf((1.0 - PRIOR_NONE - PRIOR_PAIR) / 9.0);
     for (cause, ladder) in Cause::ALL.iter().skip(1).zip(ladders) {
         let mut weights = 0.0;
@@ -59,18 +83,21 @@ pub(crate) fn singles(ladders: &[Ladder; Cause::COUNT - 1], mut each: impl FnMut
             for node in ladder {
                 for part in [0.5, 1.0] {
                     let here = Node::between(&before, node, part);
-                    let counts = here.impact < PRESENT_BELOW;
-                    let weight = if counts { 1.0 } else { MILD_WEIGHT };
+                    let presence = presence(&here);
+                    let weight = presence + MILD_WEIGHT * (1.0 - presence);
                     if pass == 0 {
                         weights += weight;
                         continue;
                     }
+                    let share = presence / weight;
+                    let ln = |share: f32| if share > 0.0 { libm::logf(share) } else { LN_NOTHING };
                     let hypothesis = Hypothesis {
-                        causes: [counts.then_some(*cause), None],
+                        causes: [Some(*cause), None],
                         severities: [here.severity, 0.0],
+                        presence: share,
+                        ln_shares: [ln(share), ln(1.0 - share)],
                         ln_prior: single + libm::logf(weight / weights),
                         shift: here.shift,
-                        members: [(*cause, here.severity), (Cause::None, 0.0)],
                     };
                     if *cause == Cause::LiquidLineRestriction {
                         each_restriction(&hypothesis, &mut each);
@@ -95,16 +122,23 @@ fn each_restriction(hypothesis: &Hypothesis, each: &mut impl FnMut(&Hypothesis))
     each(&Hypothesis { ln_prior: hypothesis.ln_prior + libm::logf(hidden), shift, ..*hypothesis });
 }
 
-/// Calls `each` with every pair of causes at nine severities.
+/// Calls `each` with every pair of causes at nine severities; a pair of which one is too mild to count is a single
+/// cause, which has its own hypotheses.
 pub(crate) fn pairs(ladders: &[Ladder; Cause::COUNT - 1], mut each: impl FnMut(&Hypothesis)) {
     let pair = libm::logf(PRIOR_PAIR / (36.0 * 9.0));
-    let named = || Cause::ALL.iter().skip(1).zip(ladders);
-    for (i, (first, one)) in named().enumerate() {
-        for (second, two) in named().skip(i + 1) {
-            for a in one {
-                for b in two {
-                    // A member too mild to count leaves a single cause, which has its own hypotheses.
-                    if a.impact >= PRESENT_BELOW || b.impact >= PRESENT_BELOW {
+    let mut presences = [[0.0; SEVERITIES]; Cause::COUNT - 1];
+    for (presences, ladder) in presences.iter_mut().zip(ladders) {
+        for (slot, node) in presences.iter_mut().zip(ladder) {
+            *slot = presence(node);
+        }
+    }
+    let named = || Cause::ALL.iter().skip(1).zip(ladders).zip(&presences);
+    for (i, ((first, one), here)) in named().enumerate() {
+        for ((second, two), there) in named().skip(i + 1) {
+            for (a, here) in one.iter().zip(here) {
+                for (b, there) in two.iter().zip(there) {
+                    let both = here * there;
+                    if both < NEGLIGIBLE {
                         continue;
                     }
                     let mut shift = a.shift;
@@ -114,9 +148,10 @@ pub(crate) fn pairs(ladders: &[Ladder; Cause::COUNT - 1], mut each: impl FnMut(&
                     each(&Hypothesis {
                         causes: [Some(*first), Some(*second)],
                         severities: [a.severity, b.severity],
-                        ln_prior: pair,
+                        presence: 1.0,
+                        ln_shares: [0.0, LN_NOTHING],
+                        ln_prior: pair + libm::logf(both),
                         shift,
-                        members: [(*first, a.severity), (*second, b.severity)],
                     });
                 }
             }

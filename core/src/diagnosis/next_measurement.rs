@@ -49,7 +49,7 @@ impl<'a> Kept<'a> {
     /// Share, class and hypothesis; a pair stands with its first cause, so that the classes stay those of causes.
     fn each(&self) -> impl Iterator<Item = (f32, usize, &'a Hypothesis)> + '_ {
         self.list.iter().map(|(ln, hypothesis)| {
-            let class = hypothesis.causes[0].or(hypothesis.causes[1]).map_or(0, Cause::index);
+            let class = hypothesis.each_cause().next().map_or(0, Cause::index);
             (libm::expf((ln - self.top).max(-80.0)) / self.sum, class, hypothesis)
         })
     }

@@ -105,9 +105,11 @@ impl Tally {
 
     fn add(&mut self, hypothesis: &Hypothesis, ln: f32) {
         self.all.add(ln);
-        for cause in hypothesis.each_cause() {
+        let [present, healthy] = hypothesis.ln_shares;
+        let named = hypothesis.causes.iter().flatten().map(|cause| (*cause, present));
+        for (cause, share) in named.chain([(Cause::None, healthy)]) {
             if let Some(sum) = self.with.get_mut(cause.index()) {
-                sum.add(ln);
+                sum.add(ln + share);
             }
         }
     }
@@ -245,7 +247,7 @@ impl Posterior {
         }
         for (cause, severity) in hypothesis.causes.iter().zip(hypothesis.severities) {
             if let Some(mean) = cause.and_then(|cause| self.severity.get_mut(cause.index())) {
-                mean.add(severity, ln);
+                mean.add(severity, ln + hypothesis.ln_shares[0]);
             }
         }
         if let Err(new) = self.kept.push((ln, *hypothesis)) {

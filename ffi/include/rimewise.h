@@ -907,8 +907,8 @@ enum RimewiseMonitorEventKind
     // The pump-down has ended, with the lowest pressure it reached.
     // Figures: pump_down_kpa, seconds, at_limit.
     RIMEWISE_MONITOR_EVENT_KIND_PUMP_DOWN_LOWEST = 16,
-    // The rise of pressure after the pump-down was measured.
-    // Figures: pump_down_rise_kpa_per_min, seconds.
+    // The rise of pressure after the pump-down was measured; 0 is none beyond the gauge's scatter.
+    // Figures: pump_down_rise_kpa_per_min, seconds, u_kpa_per_min.
     RIMEWISE_MONITOR_EVENT_KIND_PUMP_DOWN_RISE = 17,
     // The compressor makes short runs one after the other.
     // Figures: short_runs, seconds_running.

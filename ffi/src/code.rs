@@ -360,8 +360,8 @@ pub enum RimewiseMonitorEventKind {
     /// The pump-down has ended, with the lowest pressure it reached.
     /// Figures: pump_down_kpa, seconds, at_limit.
     PumpDownLowest = 16,
-    /// The rise of pressure after the pump-down was measured.
-    /// Figures: pump_down_rise_kpa_per_min, seconds.
+    /// The rise of pressure after the pump-down was measured; 0 is none beyond the gauge's scatter.
+    /// Figures: pump_down_rise_kpa_per_min, seconds, u_kpa_per_min.
     PumpDownRise = 17,
     /// The compressor makes short runs one after the other.
     /// Figures: short_runs, seconds_running.

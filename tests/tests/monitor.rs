@@ -101,7 +101,9 @@ fn the_figures_on_machines_not_used_in_setting_constants_are_those_written_down(
     }
     let [all, found, lowest, ..] = grades.pump_down;
     assert_eq!((found, lowest), (all, all));
-    assert!(grades.large_rise.share() >= 0.98, "{}", grades.large_rise.share());
+    for rises in [grades.large_rise, grades.no_rise] {
+        assert_eq!(rises.right, rises.all);
+    }
 }
 
 /// Pushes samples and checks what holds for every one of them.

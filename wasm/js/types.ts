@@ -303,7 +303,7 @@ export type Step =
  * - `hunting`: The suction pressure swings regularly: the valve hunts.
  * - `pump_down`: A valve was closed and the compressor pumps down.
  * - `pump_down_lowest`: The pump-down has ended, with the lowest pressure it reached.
- * - `pump_down_rise`: The rise of pressure after the pump-down was measured.
+ * - `pump_down_rise`: The rise of pressure after the pump-down was measured; 0 is none beyond the gauge's scatter.
  * - `short_cycling`: The compressor makes short runs one after the other.
  * - `equalized`: The pressures of the stopped machine have become equal.
  * - `standing_pressure`: The pressure of the stopped machine has come to rest.

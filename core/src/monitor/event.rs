@@ -39,7 +39,7 @@ choice! {
         PumpDown = 15 "pump_down",
         /// The pump-down has ended, with the lowest pressure it reached.
         PumpDownLowest = 16 "pump_down_lowest",
-        /// The rise of pressure after the pump-down was measured.
+        /// The rise of pressure after the pump-down was measured; 0 is none beyond the gauge's scatter.
         PumpDownRise = 17 "pump_down_rise",
         /// The compressor makes short runs one after the other.
         ShortCycling = 18 "short_cycling",
@@ -77,7 +77,7 @@ impl EventKind {
             Self::Hunting => ["period_s", "swing_kpa", ""],
             Self::PumpDown => ["suction_pressure_kpa", "", ""],
             Self::PumpDownLowest => ["pump_down_kpa", "seconds", "at_limit"],
-            Self::PumpDownRise => ["pump_down_rise_kpa_per_min", "seconds", ""],
+            Self::PumpDownRise => ["pump_down_rise_kpa_per_min", "seconds", "u_kpa_per_min"],
             Self::ShortCycling => ["short_runs", "seconds_running", ""],
             Self::Equalized => ["suction_pressure_kpa", "minutes_off", ""],
             Self::StandingPressure => ["standing_pressure_kpa", "standing_temperature_c", ""],

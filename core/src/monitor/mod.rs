@@ -56,7 +56,7 @@ use fixed::{fixed, number};
 use hunting::Hunting;
 use off_time::{OffTime, Standing};
 use power::{Power, Pressures};
-use pump_down::{Phase, PumpDown, PumpDownResult};
+use pump_down::{PumpDown, PumpDownResult, Rise};
 use sample::{
     AMBIENT, CURRENT, DISCHARGE, DISCHARGE_LINE, EVAPORATOR_OUTLET, LIQUID, SPACE, SUCTION, SUCTION_LINE,
     SUPPLY_AIR, VOLTAGE, whole,
@@ -149,7 +149,7 @@ impl Monitor {
             window: Window::new(),
             averages: Averages::new(),
             start: Start::new(),
-            pump_down: PumpDown::new(),
+            pump_down: PumpDown::None,
             hunting: Hunting::new(0, 0),
             off_time: OffTime::new(),
             cycling: Cycling::new(),
@@ -161,12 +161,12 @@ impl Monitor {
 
     /// Tells what the machine does, after the last sample.
     pub fn state(&self) -> State {
-        match (self.power, self.pump_down.phase) {
+        match (self.power, &self.pump_down) {
             (Power::Unknown, _) => State::Unknown,
-            (Power::On, Phase::Pumping) => State::PumpingDown,
+            (Power::On, PumpDown::Pumping(_)) => State::PumpingDown,
             (Power::On, _) if self.starting => State::Starting,
             (Power::On, _) => self.running,
-            (Power::Off, Phase::Holding) => State::Holding,
+            (Power::Off, PumpDown::Holding(_)) => State::Holding,
             (Power::Off, _) if self.off_time.defrost => State::Defrost,
             (Power::Off, _) if self.tripped => State::Stopped,
             (Power::Off, _) => State::Off,
@@ -251,7 +251,7 @@ impl Monitor {
         self.tripped = false;
         self.running = State::Unsteady;
         self.start.end();
-        self.pump_down = PumpDown::new();
+        self.pump_down = PumpDown::None;
         self.off_time = OffTime::new();
         self.cycling = Cycling::new();
         self.anew(now);
@@ -344,7 +344,7 @@ impl Monitor {
     fn judge(&mut self, time_ms: u64, events: &mut Events) {
         match self.power {
             Power::On => self.judge_running(time_ms, events),
-            Power::Off if self.pump_down.phase == Phase::None => {
+            Power::Off if matches!(self.pump_down, PumpDown::None) => {
                 let off_ms = self.since_known.then(|| self.elapsed());
                 let standing = &mut self.found_standing;
                 self.off_time.block(&self.window, &self.averages, off_ms, time_ms, standing, events);
@@ -404,10 +404,10 @@ impl Monitor {
         let off_ms = since.wrapping_sub(self.since);
         let minutes = self.since_known.then(|| off_ms as f32 * (1.0 / 60_000.0));
         self.off_time.end((at.now, at.time_ms), events);
-        if self.pump_down.phase == Phase::Holding {
-            self.pump_down.tell((at.now, at.time_ms), &mut self.found_pump_down, events);
+        if let PumpDown::Holding(rise) = &mut self.pump_down {
+            rise.tell(at.time_ms, &mut self.found_pump_down, events);
         }
-        self.pump_down = PumpDown::new();
+        self.pump_down = PumpDown::None;
         events.add(EventKind::Start, time_ms, [minutes, None, None]);
         if self.since_known && off_ms >= LONG_STOP_MS {
             // Refrigerant moves to the coldest place: a compressor no warmer than the air around it is one.
@@ -435,16 +435,17 @@ impl Monitor {
         self.tripped = self.since_known && self.start.failed(&self.plate, time_ms, run_ms, events);
         if self.tripped {
             self.cycling.failed(now, events);
-        } else if self.pump_down.phase == Phase::Pumping {
+        } else if let PumpDown::Pumping(pumping) = &mut self.pump_down {
             if let Some(low) = low {
-                self.pump_down.pump(low, now.0);
+                pumping.push(low, now.0);
             }
-            self.pump_down.lowest(now, &mut self.found_pump_down, events);
+            pumping.end(now, &mut self.found_pump_down, events);
         } else if self.since_known {
             self.cycling.ran(run_ms, now, events);
         }
-        if self.pump_down.phase == Phase::Pumping {
-            self.pump_down.hold(now.0);
+        if let PumpDown::Pumping(pumping) = &self.pump_down {
+            // The rise counts from here, whatever was reached before.
+            self.pump_down = PumpDown::Holding(Rise::new(pumping.smooth(), now.0));
         }
         self.start.end();
         (self.power, self.since_known, self.since) = (Power::Off, true, now.0);
@@ -463,18 +464,18 @@ impl Monitor {
             self.anew(now.0);
         }
         let Some(low) = low else { return };
-        if self.pump_down.phase == Phase::Pumping {
-            if self.pump_down.pump(low, now.0) {
-                self.pump_down.lowest(now, &mut self.found_pump_down, events);
-                self.pump_down = PumpDown::new();
+        if let PumpDown::Pumping(pumping) = &mut self.pump_down {
+            if pumping.push(low, now.0) {
+                pumping.end(now, &mut self.found_pump_down, events);
+                self.pump_down = PumpDown::None;
                 self.running = State::Unsteady;
                 self.anew(now.0);
             }
         } else if !self.starting {
             let ran_ms = if self.since_known { self.elapsed() } else { u32::MAX };
             let swings = self.hunting.swings();
-            self.pump_down.look(&self.window, (low, high), ran_ms, swings, now, events);
-            if self.pump_down.phase == Phase::Pumping {
+            self.pump_down = PumpDown::look(&self.window, (low, high), ran_ms, swings, now, events);
+            if self.pump_down.is_pumping() {
                 self.start.end();
                 self.anew(now.0);
             } else {
@@ -491,11 +492,11 @@ impl Monitor {
         now: (u32, u64),
         events: &mut Events,
     ) {
-        if self.pump_down.phase == Phase::Holding {
+        if let PumpDown::Holding(rise) = &mut self.pump_down {
             if let Some(low) = low
-                && self.pump_down.rise(low, now, &mut self.found_pump_down, events)
+                && rise.push(low, now, &mut self.found_pump_down, events)
             {
-                self.pump_down = PumpDown::new();
+                self.pump_down = PumpDown::None;
                 self.anew(now.0);
             }
             return;
@@ -507,7 +508,7 @@ impl Monitor {
 
     /// Judges the running state with every block after the first minute.
     fn judge_running(&mut self, time_ms: u64, events: &mut Events) {
-        if self.starting || self.pump_down.phase == Phase::Pumping {
+        if self.starting || self.pump_down.is_pumping() {
             self.window = Window::new();
             self.averages = Averages::new();
             return;

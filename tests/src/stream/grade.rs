@@ -12,6 +12,9 @@ const SETTLE_S: f64 = 10.0;
 /// Swing of suction pressure, as a share of its mean, from which a valve is graded as hunting.
 const SWING: f64 = 0.06;
 
+/// Rise below which nothing rises, kPa/min: a digit of a gauge in ten minutes.
+const NO_RISE: f64 = 0.01;
+
 /// An event with the number of the sample that brought it.
 pub type Found = (usize, Event);
 
@@ -77,6 +80,10 @@ pub struct Grades {
     pub pump_down: [usize; 6],
     /// Rises of 2 kPa/min and more that were told within 10 %.
     pub large_rise: Count,
+    /// Smaller rises that were told within 10 %.
+    pub small_rise: Count,
+    /// Valves that held, so that nothing rose, told as no rise at all.
+    pub no_rise: Count,
     /// Largest error of the lowest pressure, kPa, and of the rise, kPa/min.
     pub pump_down_worst: [f64; 2],
     /// Hunting found, with a period within 15 %.
@@ -190,6 +197,8 @@ impl Grades {
             (&mut self.switches_pressures, other.switches_pressures),
             (&mut self.clean, other.clean),
             (&mut self.large_rise, other.large_rise),
+            (&mut self.small_rise, other.small_rise),
+            (&mut self.no_rise, other.no_rise),
             (&mut self.hunting, other.hunting),
             (&mut self.hunting_period, other.hunting_period),
             (&mut self.gear, other.gear),
@@ -307,9 +316,14 @@ impl Grades {
                 let true_rise = (truth.after[last] - truth.after[first]) / minutes.max(1e-3);
                 let error = (told - true_rise).abs();
                 self.pump_down_worst[1] = self.pump_down_worst[1].max(error);
-                *rise += usize::from(error <= 0.1 * true_rise);
-                if true_rise >= 2.0 {
-                    self.large_rise.add(error <= 0.1 * true_rise);
+                // Nothing has no 10 %: it is right only where it is told as nothing.
+                let none = true_rise < NO_RISE;
+                let right = if none { told == 0.0 } else { error <= 0.1 * true_rise };
+                *rise += usize::from(right);
+                match true_rise {
+                    _ if none => self.no_rise.add(right),
+                    2.0.. => self.large_rise.add(right),
+                    _ => self.small_rise.add(right),
                 }
                 *rise_or_half += usize::from(error <= (0.1 * true_rise).max(0.5));
             }
@@ -358,6 +372,9 @@ impl Grades {
         row("lowest pressure within 5 kPa", format!("{lowest} of {found}, worst {:.1} kPa", worst[0]), "all");
         row("rise within 10 %", format!("{rise} of {rises}"), "all");
         row("rise within 10 %, where it is 2 kPa/min or more", share(&self.large_rise), "all");
+        let of = |count: &Count| format!("{} of {}", count.right, count.all);
+        row("rise within 10 %, where it is less", of(&self.small_rise), "all");
+        row("no rise at all told as none", of(&self.no_rise), "all");
         row(
             "rise within 10 % or 0.5 kPa/min",
             format!("{half} of {rises}, worst {:.2} kPa/min", worst[1]),

@@ -134,7 +134,7 @@ impl Expectation {
         for which in 0..Nuisance::COUNT {
             let Some(shift_then) = then.direction(fluid, &nominal, which) else { continue };
             add_outer(own, &shift_then, &shift_then, 1.0);
-            let of_the_day = [Nuisance::Space, Nuisance::Ambient, Nuisance::Voltage];
+            let of_the_day = [Nuisance::Space, Nuisance::Ambient, Nuisance::WetBulb, Nuisance::Voltage];
             if of_the_day.iter().any(|n| *n as usize == which) {
                 continue;
             }

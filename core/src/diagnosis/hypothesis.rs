@@ -3,7 +3,7 @@
 use super::cause::Cause;
 use super::signature::{Ladder, Node, SEVERITIES};
 use crate::normal::below;
-use crate::symptom::{CHANNELS, DRIER_OUTLET, LIQUID_LINE, Vector};
+use crate::symptom::{CHANNELS, DISCHARGE_PRESSURE, DRIER_OUTLET, LIQUID_LINE, Vector};
 
 /// A cause is present from this cost of capacity or COP.
 const PRESENT_FROM: f32 = 0.05;
@@ -19,6 +19,8 @@ const PRIOR_PAIR: f32 = 0.12;
 const MILD_WEIGHT: f32 = 0.05;
 /// Probability that a restriction shows no drop between the clamps before and behind the drier (judged).
 const SHOWS_NO_DROP: f32 = 0.2;
+/// Probability that gas that cannot condense acts by blanketing the surface rather than by its pressure (judged).
+const BLANKETS: f32 = 0.5;
 
 /// What one node stands for: up to two causes, and how probable it is that they cost enough to count.
 #[derive(Clone, Copy, Debug)]
@@ -99,11 +101,7 @@ pub(crate) fn singles(ladders: &[Ladder; Cause::COUNT - 1], mut each: impl FnMut
                         ln_prior: single + libm::logf(weight / weights),
                         shift: here.shift,
                     };
-                    if *cause == Cause::LiquidLineRestriction {
-                        each_restriction(&hypothesis, &mut each);
-                    } else {
-                        each(&hypothesis);
-                    }
+                    each_way(&hypothesis, &mut each);
                 }
                 before = *node;
             }
@@ -111,15 +109,25 @@ pub(crate) fn singles(ladders: &[Ladder; Cause::COUNT - 1], mut each: impl FnMut
     }
 }
 
+/// Calls `each` with the ways in which one cause at one severity can show itself.
+///
 /// A restriction shows a temperature drop at the drier only where it sits there and the liquid flashes in it; one
-/// behind the clamp, or one that leaves the liquid subcooled, does not. Both are weighed.
-fn each_restriction(hypothesis: &Hypothesis, each: &mut impl FnMut(&Hypothesis)) {
-    let hidden = SHOWS_NO_DROP;
-    let shown = Hypothesis { ln_prior: hypothesis.ln_prior + libm::logf(1.0 - hidden), ..*hypothesis };
-    each(&shown);
+/// behind the clamp, or one that leaves the liquid subcooled, does not. Gas that cannot condense adds its own pressure
+/// or blankets the surface, and then the liquid is as much warmer as the pressure tells; which of the two it does more
+/// is not known.
+fn each_way(hypothesis: &Hypothesis, each: &mut impl FnMut(&Hypothesis)) {
     let mut shift = hypothesis.shift;
-    shift[DRIER_OUTLET] = shift[LIQUID_LINE];
-    each(&Hypothesis { ln_prior: hypothesis.ln_prior + libm::logf(hidden), shift, ..*hypothesis });
+    let (other, probability) = match hypothesis.causes[0] {
+        Some(Cause::LiquidLineRestriction) => (shift[LIQUID_LINE], SHOWS_NO_DROP),
+        Some(Cause::NonCondensables) => (shift[DISCHARGE_PRESSURE], BLANKETS),
+        _ => return each(hypothesis),
+    };
+    each(&Hypothesis { ln_prior: hypothesis.ln_prior + libm::logf(1.0 - probability), ..*hypothesis });
+    if hypothesis.causes[0] == Some(Cause::NonCondensables) {
+        shift[LIQUID_LINE] = other;
+    }
+    shift[DRIER_OUTLET] = other;
+    each(&Hypothesis { ln_prior: hypothesis.ln_prior + libm::logf(probability), shift, ..*hypothesis });
 }
 
 /// Calls `each` with every pair of causes at nine severities; a pair of which one is too mild to count is a single

@@ -2,6 +2,7 @@
 
 use super::design::{Nominal, SUCTION_DROP_K};
 use super::fluid::Fluid;
+use super::moist_air;
 use super::nuisance::{Nuisance, Other};
 use crate::system::Metering;
 
@@ -13,6 +14,9 @@ pub(crate) struct Machine {
     pub(crate) receiver: bool,
     pub(crate) regulator: bool,
     pub(crate) space_k: f32,
+    /// Wet-bulb temperature of the space and, over that of the design point, what a coil takes by being wet; none where
+    /// the coil counts as dry.
+    pub(crate) wet: Option<Wet>,
     pub(crate) ambient_k: f32,
     pub(crate) design_space_k: f32,
     pub(crate) design_ambient_k: f32,
@@ -65,6 +69,22 @@ pub(crate) struct Machine {
     pub(crate) design_subcooling: f32,
 }
 
+/// A coil that takes water out of the air.
+#[derive(Clone, Copy, Debug)]
+pub(crate) struct Wet {
+    pub(crate) wet_bulb_k: f32,
+    /// Heat over that of a dry coil at the design point.
+    pub(crate) design_gain: f32,
+}
+
+impl Wet {
+    /// Heat over that of a dry coil, relative to the design point.
+    pub(crate) fn gain(&self, space_k: f32, surface_k: f32) -> f32 {
+        let dry = (space_k - surface_k).max(1.0);
+        moist_air::drive(space_k, self.wet_bulb_k, surface_k) / dry / self.design_gain
+    }
+}
+
 /// Volumetric efficiency of a reciprocating compressor with clearance re-expansion.
 ///
 /// 1 + C - C (p2/p1)^(1/n) with n = 1.1 (textbook form, re-expansion near isothermal); never below 2 %.
@@ -98,6 +118,7 @@ impl Machine {
         receiver: false,
         regulator: false,
         space_k: 0.0,
+        wet: None,
         ambient_k: 0.0,
         design_space_k: 0.0,
         design_ambient_k: 0.0,
@@ -214,10 +235,10 @@ impl Machine {
         // Evaporator: air-side effectiveness fixes the air's capacity rate.
         let evaporator_heat = h_outlet - h_evaporator;
         let mean_k = low.dew_k - 0.4 * (low.dew_k - low.bubble_k);
-        let effectiveness = if air_conditioning { 0.55 } else { 0.48 } + 0.12 * z(Nuisance::EvaporatorAir);
+        let effectiveness = if air_conditioning { 0.62 } else { 0.48 } + 0.12 * z(Nuisance::EvaporatorAir);
         let effectiveness = effectiveness.max(0.1).min(0.9);
-        let sensible = if air_conditioning { 0.80 } else { 0.95 }
-            + if air_conditioning { 0.12 } else { 0.04 } * z(Nuisance::SensibleShare);
+        let sensible = if air_conditioning { 1.0 } else { 0.95 }
+            + if air_conditioning { 0.08 } else { 0.04 } * z(Nuisance::SensibleShare);
         let dry_share = 0.3 * (1.0 + 0.3 * z(Nuisance::DryRegion)).max(0.2);
         let td_mean = nominal.design_space_k - mean_k;
         let two_phase = evaporator_heat - cp_vapor * superheat;
@@ -228,6 +249,12 @@ impl Machine {
         let evaporator_air = conductance / effectiveness;
         let evaporator_ua = -evaporator_air * libm::logf(1.0 - effectiveness);
 
+        let wet = air_conditioning.then(|| {
+            let drive = moist_air::drive(nominal.design_space_k, nominal.design_wet_bulb_k, mean_k);
+            let wet_bulb_k = nominal.wet_bulb_k.mean + nominal.wet_bulb_k.sd * z(Nuisance::WetBulb);
+            Wet { wet_bulb_k, design_gain: drive / td_mean.max(1.0) }
+        });
+
         // Condenser.
         let condenser_td = (condensing_k - nominal.design_ambient_k).max(1.0);
         let liquid_share = 0.5 * (1.0 + 0.3 * z(Nuisance::LiquidRegion)).max(0.2);
@@ -236,7 +263,9 @@ impl Machine {
         let main = h_discharge - high.h_liquid;
         let conductance = main / condenser_td + units * cp_liquid / liquid_share;
         let liquid_fraction = units * cp_liquid / (liquid_share * conductance);
-        let effectiveness = (0.60 + 0.10 * z(Nuisance::CondenserAir)).max(0.1).min(0.9);
+        // The air of an air conditioner's condenser warms by 8 to 11 K at 11 to 14 K of difference (common practice).
+        let effectiveness = if air_conditioning { 0.72 } else { 0.60 } + 0.10 * z(Nuisance::CondenserAir);
+        let effectiveness = effectiveness.max(0.1).min(0.9);
         let condenser_air = conductance / effectiveness;
         let condenser_ua = -condenser_air * libm::logf(1.0 - effectiveness);
 
@@ -263,6 +292,7 @@ impl Machine {
             capillary,
             receiver: nominal.receiver,
             regulator: nominal.regulator,
+            wet,
             space_k: nominal.space_k.mean + nominal.space_k.sd * z(Nuisance::Space),
             ambient_k: nominal.ambient_k.mean + nominal.ambient_k.sd * z(Nuisance::Ambient),
             design_space_k: nominal.design_space_k,

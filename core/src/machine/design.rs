@@ -1,6 +1,7 @@
 //! The design point: what the plate and sheet say, and what is usual where they are silent.
 
 use crate::machine::fluid::Fluid;
+use crate::machine::moist_air;
 use crate::readings::{Readings, Uncertainty};
 use crate::system::{Duty, Metering, System};
 
@@ -37,11 +38,18 @@ pub(crate) struct Nominal {
     pub(crate) subcooling_k: Spread,
     pub(crate) space_k: Spread,
     pub(crate) ambient_k: Spread,
+    /// Wet-bulb temperatures of the space, which drive an air conditioner's wet coil.
+    pub(crate) design_wet_bulb_k: f32,
+    pub(crate) wet_bulb_k: Spread,
     /// Supply voltage over rated voltage.
     pub(crate) voltage: Spread,
 }
 
 const CELSIUS: f32 = 273.15;
+
+/// Relative humidity of a conditioned space (common practice: 40 to 60 %), and its spread as wet-bulb temperature, K.
+const ROOM_HUMIDITY: f32 = 0.5;
+const ROOM_WET_BULB_U_K: f32 = 1.5;
 
 /// Standard uncertainty of a temperature or difference that a maker's sheet gives, K (common practice: sheets are
 /// rounded, and one unit differs from the next).
@@ -125,6 +133,11 @@ impl Nominal {
             (Some(v), Some(rated)) if rated > 1.0 && v > 0.3 * rated => Spread::new(v / rated, 0.005),
             _ => Spread::new(1.0, 0.04),
         };
+        let space_k = air(readings.space_c, design_space_k, if air_conditioning { 2.5 } else { 5.0 });
+        let wet_bulb_k = match readings.space_wet_bulb_c {
+            Some(c) => Spread::new((c + CELSIUS).min(space_k.mean), u.air_k()),
+            None => Spread::new(moist_air::wet_bulb_k(space_k.mean, ROOM_HUMIDITY), ROOM_WET_BULB_U_K),
+        };
         Some(Self {
             metering,
             receiver: system.receiver.unwrap_or(false),
@@ -137,7 +150,9 @@ impl Nominal {
             suction_superheat_k,
             evaporator_superheat_k,
             subcooling_k,
-            space_k: air(readings.space_c, design_space_k, if air_conditioning { 2.5 } else { 5.0 }),
+            space_k,
+            design_wet_bulb_k: moist_air::wet_bulb_k(design_space_k, ROOM_HUMIDITY),
+            wet_bulb_k,
             ambient_k: air(readings.ambient_c, design_ambient_k - 5.0, 7.0),
             voltage,
         })

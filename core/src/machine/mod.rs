@@ -10,6 +10,7 @@ pub(crate) mod design;
 #[cfg(test)]
 mod directions;
 mod fluid;
+mod moist_air;
 mod newton;
 pub(crate) mod nuisance;
 mod run;

@@ -32,6 +32,7 @@ pub(crate) enum Nuisance {
     SensibleShare,
     Space,
     Ambient,
+    WetBulb,
     Voltage,
     DesignEvaporator,
     DesignCondenser,

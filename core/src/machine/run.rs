@@ -185,12 +185,13 @@ impl Machine {
         let conductance = c_air * (1.0 - libm::expf(-ua / c_air));
         let td = positive(self.space_k - low.dew_k, 1.0);
         let mean_k = low.dew_k - 0.4 * (low.dew_k - low.bubble_k);
+        let gain = self.wet.map_or(1.0, |wet| wet.gain(self.space_k, mean_k));
         let dry = transfer_units(superheat / td) * flow * self.cp_vapor / (self.dry_share * conductance);
         let dry = 1.0 - positive(1.0 - dry, 0.05);
         let h_evaporator = h_liquid - self.exchange_share * self.cp_vapor * gained;
         let evaporator_heat = flow * (h_outlet - h_evaporator);
         let transferred =
-            conductance * (1.0 - dry) * (self.space_k - mean_k) + flow * self.cp_vapor * superheat;
+            conductance * (1.0 - dry) * gain * (self.space_k - mean_k) + flow * self.cp_vapor * superheat;
 
         // Condenser; the liquid region takes its share of the surface, and gas that cannot condense blankets some.
         let air = 1.0 - fault.severity(Cause::CondenserAirflow);
@@ -245,7 +246,7 @@ impl Machine {
             liquid_k,
             drier_outlet_k,
             bubble_k: high.bubble_k,
-            supply_k: self.space_k - self.sensible * evaporator_heat / c_air,
+            supply_k: self.space_k - self.sensible * evaporator_heat / (c_air * gain),
             exhaust_k: self.ambient_k + condenser_heat / c_air_condenser,
             ln_current: libm::logf(current) + self.ln_rated_current,
             ln_power: libm::logf(positive(power, 1e-3)),

@@ -43,16 +43,17 @@ pub(crate) type Ladder = heapless::Vec<Node, SEVERITIES>;
 fn severities(cause: Cause, nominal: &Nominal) -> [f32; SEVERITIES] {
     match cause {
         Cause::None => [0.0; SEVERITIES],
-        Cause::Undercharge if nominal.receiver => [0.32, 0.50, 0.74],
-        Cause::Undercharge => [0.10, 0.25, 0.48],
-        Cause::Overcharge if nominal.receiver => [0.35, 0.50, 0.70],
-        Cause::Overcharge => [0.12, 0.28, 0.50],
+        Cause::Undercharge if nominal.receiver => [0.30, 0.45, 0.66],
+        Cause::Undercharge => [0.08, 0.21, 0.42],
+        Cause::Overcharge if nominal.receiver => [0.45, 0.70, 1.00],
+        Cause::Overcharge => [0.15, 0.38, 0.80],
         Cause::LiquidLineRestriction => [0.72, 0.84, 0.92],
-        Cause::MeteringUnderfeed if nominal.valve() => [0.28, 0.42, 0.56],
-        Cause::MeteringUnderfeed => [0.12, 0.25, 0.42],
-        Cause::FloodBack => [0.15, 0.35, 0.65],
-        Cause::WeakCompressor => [0.10, 0.22, 0.42],
-        Cause::CondenserAirflow | Cause::EvaporatorAirflow => [0.25, 0.48, 0.70],
+        Cause::MeteringUnderfeed if nominal.valve() => [0.28, 0.44, 0.60],
+        Cause::MeteringUnderfeed => [0.12, 0.27, 0.48],
+        Cause::FloodBack => [0.20, 0.50, 1.20],
+        Cause::WeakCompressor => [0.10, 0.24, 0.50],
+        Cause::CondenserAirflow => [0.25, 0.48, 0.70],
+        Cause::EvaporatorAirflow => [0.28, 0.55, 0.80],
         Cause::NonCondensables => [0.07, 0.18, 0.40],
     }
 }

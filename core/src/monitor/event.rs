@@ -112,10 +112,12 @@ pub struct Events {
 
 impl Default for Events {
     fn default() -> Self {
-        Self {
+        // One constant to copy: made place by place it costs a small meter three times as much.
+        const NOTHING: Events = Events {
             items: [Event { kind: EventKind::Gap, time_ms: 0, values: [None; 3] }; MOST_EVENTS],
             length: 0,
-        }
+        };
+        NOTHING
     }
 }
 

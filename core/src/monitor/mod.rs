@@ -302,8 +302,9 @@ impl Monitor {
         };
         // A sample that fills or judges a block costs enough; where samples are rarer more of them count.
         let since = self.last_ms.wrapping_sub(before_ms);
+        let frequent = since < FREQUENT_MS;
         let filling = since < RARE_MS && self.block.fills(now.0);
-        let busy = (filling && since < FREQUENT_MS) || (since < RARE_MS && self.due);
+        let busy = (filling && frequent) || (since < RARE_MS && self.due);
         let at = Now {
             time_ms: now.1,
             now: now.0,
@@ -312,7 +313,7 @@ impl Monitor {
             volts: middle[VOLTAGE],
             pressures: low.zip(high),
             superheat: if busy { None } else { self.superheat(refrigerant, middle) },
-            filling,
+            filling: filling || (frequent && self.due),
             unsettled: self.unsettled,
         };
         match (self.power, judged) {
@@ -328,6 +329,10 @@ impl Monitor {
             Power::Unknown => return,
             Power::On => self.on(&at, low, high, now, events),
             Power::Off => self.off(refrigerant.filter(|_| !busy), low, middle, now, events),
+        }
+        if matches!(self.pump_down, PumpDown::Holding(_)) {
+            // Only the rise is followed.
+            return;
         }
         // A full block is put away with one sample and judged with the next: no sample costs both.
         if core::mem::take(&mut self.due) {

@@ -65,7 +65,7 @@ pub(super) struct Now {
     pub(super) pressures: Option<(i32, i32)>,
     /// Superheat at the compressor inlet, or at the evaporator outlet, 1/256 K.
     pub(super) superheat: Option<i32>,
-    /// This sample fills a block, and the next one does not: what can wait is judged then.
+    /// This sample fills or judges a block, and one of the next does not: what can wait is judged then.
     pub(super) filling: bool,
     /// The suction pressure still falls so fast that the load will be much smaller soon.
     pub(super) unsettled: bool,

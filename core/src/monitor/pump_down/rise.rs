@@ -156,9 +156,9 @@ impl Rise {
         if !large && elapsed < ENOUGH_MS {
             return;
         }
-        let known = large || elapsed >= LONGEST_MS;
-        if known || self.line().is_none_or(|line| line.slope > WELL_KNOWN * line.u) {
-            self.tell(time_ms, result, events);
+        let Some(line) = self.line() else { return };
+        if large || elapsed >= LONGEST_MS || line.slope > WELL_KNOWN * line.u {
+            self.tell_line(&line, time_ms, result, events);
         }
     }
 
@@ -169,14 +169,18 @@ impl Rise {
         result: &mut PumpDownResult,
         events: &mut Events,
     ) {
-        if self.told {
-            return;
+        if !self.told
+            && let Some(line) = self.line()
+        {
+            self.tell_line(&line, time_ms, result, events);
         }
-        let Some(Line { slope, u, seconds }) = self.line() else { return };
+    }
+
+    fn tell_line(&mut self, line: &Line, time_ms: u64, result: &mut PumpDownResult, events: &mut Events) {
         self.told = true;
-        let rise = if slope > SHOWN * u { slope } else { 0.0 };
+        let rise = if line.slope > SHOWN * line.u { line.slope } else { 0.0 };
         result.rise = Some(rise);
-        events.add(EventKind::PumpDownRise, time_ms, [Some(rise), Some(seconds), Some(u)]);
+        events.add(EventKind::PumpDownRise, time_ms, [Some(rise), Some(line.seconds), Some(line.u)]);
     }
 
     /// Fits the line, `None` while there are too few means.

@@ -8,7 +8,7 @@ use crate::invalid::RimewiseInvalid;
 use crate::refrigerant::RimewiseRefrigerant;
 use crate::status::{RimewiseStatus, RimewiseStatus as Status};
 use core::mem::{align_of, size_of};
-use rimewise::monitor::{MOST_EVENTS, Monitor, Sample, Settings};
+use rimewise::monitor::{Event, MOST_EVENTS, Monitor, Sample, Settings};
 use rimewise::readings::PumpDownValve;
 
 /// Most events that one sample can bring.
@@ -159,7 +159,8 @@ const NO_SAMPLE: RimewiseSample = RimewiseSample {
 };
 
 fn number(value: f32) -> Option<f32> {
-    if value.is_nan() { None } else { Some(value) }
+    // By its bits: comparing numbers costs a call where there is no floating-point unit.
+    if value.to_bits() << 1 > 0xFF00_0000 { None } else { Some(value) }
 }
 
 /// Makes settings of which nothing is known.
@@ -261,10 +262,10 @@ pub unsafe extern "C" fn rimewise_monitor_push(
             Ok(sample) => sample,
             Err(status) => return status,
         };
-        let size = match writable(events) {
-            Ok(size) => size,
-            Err(status) => return status,
-        };
+        // All fields were there from the first release on.
+        if let Err(status) = writable(events) {
+            return status;
+        }
         let sample = Sample {
             time_ms,
             suction_pressure_kpa: number(sample.suction_pressure_kpa),
@@ -284,34 +285,39 @@ pub unsafe extern "C" fn rimewise_monitor_push(
             voltage_v: number(sample.voltage_v),
         };
         let pushed = monitor.push(refrigerant.as_ref().map(|r| &r.0), &sample);
-        let mut value = RimewiseMonitorEvents {
-            size: 0,
-            problem: pushed.problem.map_or(0, |problem| problem.code()),
-            unusable: pushed.unusable.into(),
-            count: 0,
-            events: [RimewiseMonitorEvent::default(); RIMEWISE_MONITOR_EVENTS_MAX],
-        };
-        for (place, event) in value.events.iter_mut().zip(pushed.events.as_slice()) {
-            *place = RimewiseMonitorEvent {
-                time_ms_low: event.time_ms as u32,
-                time_ms_high: (event.time_ms >> 32) as u32,
-                kind: event.kind.code(),
-                valid: 0,
-                values: [0.0; 3],
-            };
-            let mut bit = 1;
-            for (to, from) in place.values.iter_mut().zip(event.values) {
-                if let Some(from) = from {
-                    *to = from;
-                    place.valid |= bit;
-                }
-                bit <<= 1;
-            }
-            value.count += 1;
+        // In place, which a small meter feels at every sample.
+        (&raw mut (*events).problem).write_unaligned(pushed.problem.map_or(0, |problem| problem.code()));
+        (&raw mut (*events).unusable).write_unaligned(pushed.unusable.into());
+        (&raw mut (*events).count).write_unaligned(pushed.events.as_slice().len() as u32);
+        let mut place = (&raw mut (*events).events).cast::<RimewiseMonitorEvent>();
+        place.cast::<u8>().write_bytes(0, size_of::<[RimewiseMonitorEvent; RIMEWISE_MONITOR_EVENTS_MAX]>());
+        for event in pushed.events.as_slice() {
+            place.write_unaligned(event.into());
+            place = place.add(1);
         }
-        write_sized(events, size, &value);
     }
     Status::Ok
+}
+
+impl From<&Event> for RimewiseMonitorEvent {
+    fn from(event: &Event) -> Self {
+        let mut result = Self {
+            time_ms_low: event.time_ms as u32,
+            time_ms_high: (event.time_ms >> 32) as u32,
+            kind: event.kind.code(),
+            valid: 0,
+            values: [0.0; 3],
+        };
+        let mut bit = 1;
+        for (to, from) in result.values.iter_mut().zip(event.values) {
+            if let Some(from) = from {
+                *to = from;
+                result.valid |= bit;
+            }
+            bit <<= 1;
+        }
+        result
+    }
 }
 
 /// Tells what the machine does, after the last sample.

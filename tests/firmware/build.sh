@@ -64,7 +64,7 @@ emulate() {
         ;;
     rv32)
         timeout 600 qemu-system-riscv32 -M virt -bios none -nographic -monitor none -serial stdio \
-            -icount shift=6 -kernel "$2"
+            -semihosting-config enable=on,target=native -icount shift=6 -kernel "$2"
         ;;
     esac
 }

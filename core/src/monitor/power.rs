@@ -72,7 +72,7 @@ impl Pressures {
         }
         // Beyond what the gauges scatter; at least `least`, and `most` is enough, both in 1/256.
         let beyond = |value: i32, of: i32, scatter: i32, (least, most): (i32, i32)| {
-            (value - of).abs() > (scatter * SCATTERS).clamp(share(of, least), share(of, most))
+            (value - of).abs() > (scatter * SCATTERS).max(share(of, least)).min(share(of, most))
         };
         let falls_apart = |by: [(i32, i32); 2]| {
             beyond(raw_low, self.low, self.scatter[0], by[0])

@@ -48,10 +48,10 @@ pub(crate) struct Expectation {
 
 /// The share of the model's own discrepancy that two days of the same machine have in common (judged: what the model
 /// leaves out depends on the day's conditions more than on the machine).
-const SHARED: f32 = 0.3;
+const SHARED: f32 = 0.15;
 /// The share of a machine's own differences that stays from the day of its record to today (judged: machines age, and
 /// the directions are straight lines where the machine bends).
-const SAME_MACHINE: f32 = 0.85;
+const SAME_MACHINE: f32 = 0.7;
 
 impl Balance {
     const NEW: Self = Self {

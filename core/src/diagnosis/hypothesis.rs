@@ -8,17 +8,25 @@ use crate::symptom::{CHANNELS, DISCHARGE_PRESSURE, DRIER_OUTLET, LIQUID_LINE, Ve
 /// A cause is present from this cost of capacity or COP.
 const PRESENT_FROM: f32 = 0.05;
 /// Spread, as a natural logarithm, of what a fault costs on one machine about what the model says of the kind (judged).
-const COST_SPREAD: f32 = 0.4;
+///
+/// Overcharge and flood-back cost the small difference of two large effects (more subcooling against higher head, a
+/// fuller evaporator against wet suction gas), which the model knows less well.
+fn cost_spread(cause: Cause) -> f32 {
+    match cause {
+        Cause::Overcharge | Cause::FloodBack => 0.9,
+        _ => 0.4,
+    }
+}
 /// Presence below which a node is only weighed as too mild to count.
 const NEGLIGIBLE: f32 = 0.02;
 /// Prior probability of a machine without a cause: a technician was called, so a cause is likely (judged).
-const PRIOR_NONE: f32 = 0.4;
+const PRIOR_NONE: f32 = 0.35;
 /// Prior probability of two causes at once (judged).
-const PRIOR_PAIR: f32 = 0.12;
+const PRIOR_PAIR: f32 = 0.15;
 /// Prior weight of a severity too mild to count, against one that counts.
-const MILD_WEIGHT: f32 = 0.05;
+const MILD_WEIGHT: f32 = 0.25;
 /// Probability that a restriction shows no drop between the clamps before and behind the drier (judged).
-const SHOWS_NO_DROP: f32 = 0.2;
+const SHOWS_NO_DROP: f32 = 0.1;
 /// Probability that gas that cannot condense acts by blanketing the surface rather than by its pressure (judged).
 const BLANKETS: f32 = 0.5;
 
@@ -68,9 +76,9 @@ impl Hypothesis {
 }
 
 /// How probable it is that a node's cause costs enough to count.
-fn presence(node: &Node) -> f32 {
+fn presence(cause: Cause, node: &Node) -> f32 {
     let cost = (1.0 - node.impact).max(1.0e-3);
-    let presence = below(libm::logf(cost / PRESENT_FROM) / COST_SPREAD);
+    let presence = below(libm::logf(cost / PRESENT_FROM) / cost_spread(cause));
     if presence < NEGLIGIBLE { 0.0 } else { presence }
 }
 
@@ -85,7 +93,7 @@ pub(crate) fn singles(ladders: &[Ladder; Cause::COUNT - 1], mut each: impl FnMut
             for node in ladder {
                 for part in [0.5, 1.0] {
                     let here = Node::between(&before, node, part);
-                    let presence = presence(&here);
+                    let presence = presence(*cause, &here);
                     let weight = presence + MILD_WEIGHT * (1.0 - presence);
                     if pass == 0 {
                         weights += weight;
@@ -135,9 +143,9 @@ fn each_way(hypothesis: &Hypothesis, each: &mut impl FnMut(&Hypothesis)) {
 pub(crate) fn pairs(ladders: &[Ladder; Cause::COUNT - 1], mut each: impl FnMut(&Hypothesis)) {
     let pair = libm::logf(PRIOR_PAIR / (36.0 * 9.0));
     let mut presences = [[0.0; SEVERITIES]; Cause::COUNT - 1];
-    for (presences, ladder) in presences.iter_mut().zip(ladders) {
+    for ((presences, ladder), cause) in presences.iter_mut().zip(ladders).zip(Cause::ALL.iter().skip(1)) {
         for (slot, node) in presences.iter_mut().zip(ladder) {
-            *slot = presence(node);
+            *slot = presence(*cause, node);
         }
     }
     let named = || Cause::ALL.iter().skip(1).zip(ladders).zip(&presences);

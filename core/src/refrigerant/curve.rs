@@ -16,18 +16,15 @@ pub(super) struct Curve<'a> {
     pub(super) pieces: &'a [[u8; PIECE]],
     /// One over the highest pressure, less a few roundings.
     pub(super) scale: f32,
-    /// Exponent of the first piece, as stored in a binary32.
-    pub(super) first: u32,
-    /// Binary logarithm of the number of pieces in the last octave.
-    pub(super) resolution: u32,
-    /// What turns the shifted bits of the last octave into the index of a piece.
-    pub(super) fine: u32,
+    /// How the octaves below the last are indexed: by how many bits those of a share are shifted right, plus 32 times
+    /// what is then taken off.
+    pub(super) octaves: u16,
+    /// How the parts of the last octave are indexed.
+    pub(super) last: u16,
 }
 
 /// The bits of one half: where the last octave of shares begins.
 const HALF: u32 = 0x3F00_0000;
-/// The exponent of one half as stored.
-const LAST: u32 = HALF >> 23;
 
 /// The coefficients of one piece.
 struct Piece {
@@ -72,11 +69,12 @@ impl Curve<'_> {
     #[inline(always)]
     fn locate(&self, pressure: f32) -> Option<(Piece, f32)> {
         let bits = (pressure * self.scale).to_bits();
-        let (resolution, base) = if bits >= HALF { (self.resolution, self.fine) } else { (0, self.first) };
-        let index = (bits >> (23u32.wrapping_sub(resolution) & 31)).wrapping_sub(base);
+        let word = u32::from(if bits >= HALF { self.last } else { self.octaves });
+        let index = (bits >> (word & 31)).wrapping_sub(word >> 5);
         let bytes = self.pieces.get(index as usize)?;
-        // The mantissa bits below the index, as a number in [2, 4), less 3.
-        let v = f32::from_bits(((bits << (resolution & 31)) & 0x007F_FFFF) | 0x4000_0000) - 3.0;
+        // The bits below the index come to the top of a mantissa: a number in [2, 4), less 3. The few bits under them
+        // are the top of the index, less than a rounding.
+        let v = f32::from_bits((bits.rotate_right(word & 31) >> 9) | 0x4000_0000) - 3.0;
         Some((Piece::read(bytes), v))
     }
 
@@ -103,13 +101,10 @@ impl Curve<'_> {
         // The bits of the pressure: piece index above, mantissa below. v = 1 is the start of the next piece.
         let mantissa = ((v.clamp(-1.0, 1.0) + 1.0) * 4_194_304.0) as u32;
         let index = index as u32;
-        let (resolution, base) = if index >= LAST.wrapping_sub(self.first) {
-            (self.resolution, self.fine)
-        } else {
-            (0, self.first)
-        };
-        let bits = (index.wrapping_add(base) << (23u32.wrapping_sub(resolution) & 31))
-            .wrapping_add(mantissa >> (resolution & 31));
+        let above = |word: u16| index.wrapping_add(u32::from(word >> 5)) << (word & 31);
+        let octave = above(self.octaves);
+        let (bits, word) = if octave < HALF { (octave, self.octaves) } else { (above(self.last), self.last) };
+        let bits = bits.wrapping_add(mantissa >> (23u32.wrapping_sub(u32::from(word)) & 31));
         Some(f32::from_bits(bits) / self.scale)
     }
 }

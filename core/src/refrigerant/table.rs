@@ -14,7 +14,7 @@ pub use super::potential::{
 /// The first bytes of every table.
 pub const MAGIC: [u8; 4] = *b"RMWT";
 /// The format version this library reads and writes.
-pub const VERSION: u16 = 1;
+pub const VERSION: u16 = 2;
 
 /// Offsets of the fixed part.
 pub mod at {
@@ -35,18 +35,15 @@ pub mod at {
     pub const DEW_PIECES: usize = 15;
     /// Number of pieces of the bubble curve, 0 where the dew curve serves as both.
     pub const BUBBLE_PIECES: usize = 16;
-    /// Binary logarithm of the pieces in the dew curve's last octave of pressure.
-    pub const DEW_RESOLUTION: usize = 17;
-    /// Binary logarithm of the pieces in the bubble curve's last octave of pressure.
-    pub const BUBBLE_RESOLUTION: usize = 18;
-    /// Stored exponent of the first piece of the dew curve.
-    pub const DEW_FIRST: usize = 19;
-    /// Stored exponent of the first piece of the bubble curve.
-    pub const BUBBLE_FIRST: usize = 20;
-    /// What turns the shifted bits of the dew curve's last octave into the index of a piece, u16.
-    pub const DEW_FINE: usize = 21;
-    /// What turns the shifted bits of the bubble curve's last octave into the index of a piece, u16.
-    pub const BUBBLE_FINE: usize = 23;
+    /// How the octaves of the dew curve below the last are indexed, u16: by how many bits those of a share of the highest
+    /// pressure are shifted right, plus 32 times what is then taken off.
+    pub const DEW_OCTAVES: usize = 18;
+    /// How the parts of the dew curve's last octave are indexed, u16.
+    pub const DEW_LAST: usize = 20;
+    /// How the octaves of the bubble curve below the last are indexed, u16.
+    pub const BUBBLE_OCTAVES: usize = 22;
+    /// How the parts of the bubble curve's last octave are indexed, u16.
+    pub const BUBBLE_LAST: usize = 24;
     /// Molar mass, g/mol.
     pub const MOLAR_MASS: usize = 28;
     /// Critical temperature, K.
@@ -176,11 +173,7 @@ pub(super) const fn split(bytes: &[u8]) -> Result<Parts<'_>, TableError> {
     let dew = dew.as_chunks::<PIECE>().0;
     let one_curve = fixed[at::FLAGS] & 2 != 0;
     let bubble = if one_curve { dew } else { bubble.as_chunks::<PIECE>().0 };
-    if dew.is_empty()
-        || bubble.is_empty()
-        || fixed[at::DEW_RESOLUTION] > 7
-        || fixed[at::BUBBLE_RESOLUTION] > 7
-    {
+    if dew.is_empty() || bubble.is_empty() {
         return Err(TableError::Content);
     }
     Ok(Parts { fixed, dew, bubble, designation, components })

@@ -88,7 +88,7 @@ pub static R402B: Refrigerant<'static> = Refrigerant::built_in(include_bytes!("r
 pub static R403A: Refrigerant<'static> = Refrigerant::built_in(include_bytes!("r403a.table"));
 /// R403B: R290 5, R22 56, R218 39 % by mass.
 pub static R403B: Refrigerant<'static> = Refrigerant::built_in(include_bytes!("r403b.table"));
-/// R404A: R125 44, R134a 4, R143a 52 % by mass.
+/// R404A: R125 44, R143a 52, R134a 4 % by mass.
 pub static R404A: Refrigerant<'static> = Refrigerant::built_in(include_bytes!("r404a.table"));
 /// R405A: R22 45, R152a 7, R142b 5.5, RC318 42.5 % by mass.
 pub static R405A: Refrigerant<'static> = Refrigerant::built_in(include_bytes!("r405a.table"));

@@ -1,0 +1,112 @@
+//! The temperature of a vapor from its pressure and its enthalpy or entropy.
+
+use super::potential::{Place, logarithm};
+use super::table::at;
+use super::{MARGIN, MAX_SUPERHEAT, PropertyError, Refrigerant, vapor};
+use crate::quantity::{Enthalpy, Entropy, Pressure, Temperature};
+
+/// Step of temperature per superheat and 3 K after which the next Newton step would not be seen.
+///
+/// Near saturation the heat capacity of vapor changes fastest; the sum grows as that fades.
+const STEP_ENOUGH: f32 = 0.05;
+
+impl Refrigerant<'_> {
+    /// Finds the temperature of superheated vapor from its pressure and enthalpy.
+    ///
+    /// The inverse of [`Self::vapor`], to 0.01 K. Errors: a pressure outside the table, an enthalpy below that of
+    /// vapor ([`PropertyError::TwoPhase`]) or above that at the highest superheat, an input that is not a number.
+    pub fn vapor_temperature_at_enthalpy(
+        &self,
+        pressure: Pressure,
+        enthalpy: Enthalpy,
+    ) -> Result<Temperature, PropertyError> {
+        let dew = self.dew_temperature(pressure)?;
+        let middle = self.number(at::T_CENTER);
+        let gas = self.number(at::GAS_CONSTANT);
+        let h = enthalpy.joules_per_kg() / gas;
+        let x = h / middle;
+        let start = self.guess(at::ENTHALPY_GUESS, x, dew);
+        self.heat_to(pressure, dew, h, start, false)
+    }
+    /// Finds the temperature of superheated vapor from its pressure and entropy.
+    ///
+    /// With the entropy at a compressor's inlet this is the isentropic discharge temperature, to 0.01 K. Errors: a
+    /// pressure outside the table, an entropy below that of vapor ([`PropertyError::TwoPhase`]) or above that at the
+    /// highest superheat, an input that is not a number.
+    pub fn vapor_temperature_at_entropy(
+        &self,
+        pressure: Pressure,
+        entropy: Entropy,
+    ) -> Result<Temperature, PropertyError> {
+        let dew = self.dew_temperature(pressure)?;
+        let s = entropy.joules_per_kg_k() / self.number(at::GAS_CONSTANT);
+        let share = pressure.pascals() * self.number(at::DEW_SCALE);
+        let x = s + logarithm(share);
+        let start = self.guess(at::ENTROPY_GUESS, x, dew);
+        self.heat_to(pressure, dew, s, start, true)
+    }
+
+    #[inline(always)]
+    fn guess(&self, offset: usize, x: f32, dew: Temperature) -> f32 {
+        let middle = self.number(at::T_CENTER);
+        middle * vapor::guess(self.parts.fixed, offset, x, dew.kelvins() / middle - 1.0)
+    }
+
+    /// Newton on temperature at constant pressure, to a target h/R (K) or s/R.
+    fn heat_to(
+        &self,
+        pressure: Pressure,
+        dew: Temperature,
+        target: f32,
+        start: f32,
+        by_entropy: bool,
+    ) -> Result<Temperature, PropertyError> {
+        if target.is_nan() {
+            return Err(PropertyError::NotANumber);
+        }
+        let beyond = PropertyError::Temperature { min: dew, max: dew + MAX_SUPERHEAT };
+        if target.is_infinite() || start.is_nan() {
+            return Err(if target > 0.0 { beyond } else { PropertyError::TwoPhase });
+        }
+        let (low, high) = ((dew - MARGIN).kelvins(), (dew + MAX_SUPERHEAT).kelvins());
+        let mut t = between(low, start, high);
+        for _ in 0..8 {
+            let gas = self.number(at::GAS_CONSTANT);
+            let reduced_pressure = pressure.pascals() / (self.number(at::RHO_REDUCING) * gas * t);
+            let place = Place::of(self.parts.fixed, t);
+            let state = vapor::heated(self.parts.fixed, place, reduced_pressure);
+            let miss = if by_entropy {
+                (target - state.entropy + logarithm(state.d)) * t
+            } else {
+                target - state.enthalpy * t
+            };
+            let next = t + miss / state.capacity;
+            // A target beyond the range steps out of it twice in a row.
+            if (t <= low && next < low) || next.is_nan() {
+                return Err(PropertyError::TwoPhase);
+            }
+            if t >= high && next > high {
+                return Err(beyond);
+            }
+            let step = next - t;
+            let done = step.abs() <= STEP_ENOUGH * (next - low + 1.0);
+            t = between(low, next, high);
+            if done {
+                break;
+            }
+        }
+        Ok(Temperature::from_kelvins(t))
+    }
+}
+
+/// Holds a number between two; f32's own clamp may panic, and its max and min are calls on some targets.
+#[inline(always)]
+fn between(low: f32, x: f32, high: f32) -> f32 {
+    if x < low {
+        low
+    } else if x > high {
+        high
+    } else {
+        x
+    }
+}

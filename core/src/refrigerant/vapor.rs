@@ -1,0 +1,96 @@
+//! The vapor's potential, solved at a pressure and a temperature.
+
+use super::polynomial::{value, with_curvature, with_slope};
+use super::potential::{Fixed, Place, STEPS, Solved, at_least, logarithm};
+use super::table::{at, number};
+
+/// Relative step of density after which the next Newton step would not be seen.
+const STEP_ENOUGH: f32 = 3e-3;
+
+/// Solves the density for the coefficients of its powers and the reduced pressure p/(rho_reducing R T).
+///
+/// The pressure is concave in density up to the spinodal, so Newton from below climbs to the vapor root without
+/// passing it. The start is the inverse virial series to the second power as a fraction.
+#[inline(always)]
+fn density([b1, b2, b3, b4, b5]: [f32; 5], p: f32) -> f32 {
+    let (k2, k3, k4, k5) = (2.0 * b2, 3.0 * b3, 4.0 * b4, 5.0 * b5);
+    let mut d = p / at_least(0.3, 1.0 + p * (b1 + p * (k2 - b1 * b1)));
+    let mut steps = STEPS;
+    loop {
+        let (found, slope) = with_slope!(d; k5, k4, k3, k2, b1, 1.0, 0.0);
+        let step = (p - found) / at_least(0.02, slope);
+        d += step;
+        steps -= 1;
+        if step.abs() <= STEP_ENOUGH * d || steps == 0 {
+            return d;
+        }
+    }
+}
+
+/// Solves the vapor at a place and reduced pressure.
+#[inline(always)]
+pub(super) fn solve(fixed: &Fixed, Place { tau, t }: Place, reduced_pressure: f32) -> Solved {
+    let (b1, c1) = with_slope!(t; fixed[at::VAPOR] 0, 1, 3, 5, 8, 12);
+    let (b2, c2) = with_slope!(t; fixed[at::VAPOR] 2, 4, 6, 9, 13);
+    let (b3, c3) = with_slope!(t; fixed[at::VAPOR] 7, 10, 14);
+    let (b4, c4) = with_slope!(t; fixed[at::VAPOR] 11, 15);
+    let b5 = number(fixed, at::VAPOR + 4 * 16);
+    let d = density([b1, b2, b3, b4, b5], reduced_pressure);
+    let (b0, c0) = with_slope!(t; fixed[at::IDEAL] 7, 6, 5, 4, 3, 2, 1, 0);
+    let a = value!(d; b5, b4, b3, b2, b1, b0) + logarithm(d);
+    let energy = tau * value!(d; c4, c3, c2, c1, c0);
+    Solved { d, enthalpy: reduced_pressure / d + energy, entropy: energy - a }
+}
+
+/// A vapor state with its heat capacity, for solving from enthalpy or entropy.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct Heated {
+    /// h/(R T).
+    pub(super) enthalpy: f32,
+    /// s/R + ln d.
+    pub(super) entropy: f32,
+    /// Reduced density.
+    pub(super) d: f32,
+    /// cp/R.
+    pub(super) capacity: f32,
+}
+
+/// Solves the vapor at a place and reduced pressure with its heat capacity.
+#[inline(always)]
+pub(super) fn heated(fixed: &Fixed, Place { tau, t }: Place, reduced_pressure: f32) -> Heated {
+    let (b1, c1, e1) = with_curvature!(t; fixed[at::VAPOR] 0, 1, 3, 5, 8, 12);
+    let (b2, c2, e2) = with_curvature!(t; fixed[at::VAPOR] 2, 4, 6, 9, 13);
+    let (b3, c3, e3) = with_curvature!(t; fixed[at::VAPOR] 7, 10, 14);
+    let (b4, c4) = with_slope!(t; fixed[at::VAPOR] 11, 15);
+    let b5 = number(fixed, at::VAPOR + 4 * 16);
+    let d = density([b1, b2, b3, b4, b5], reduced_pressure);
+    let (b0, c0, e0) = with_curvature!(t; fixed[at::IDEAL] 7, 6, 5, 4, 3, 2, 1, 0);
+    let a = value!(d; b5, b4, b3, b2, b1, b0);
+    // d^2 A_dd, the derivative in t and its own in d, half the second derivative in t.
+    let bend = d * d * value!(d; 20.0 * b5, 12.0 * b4, 6.0 * b3, 2.0 * b2);
+    let (slope, mixed) = with_slope!(d; c4, c3, c2, c1, c0);
+    let half = value!(d; e3, e2, e1, e0);
+    let z = reduced_pressure / d;
+    let energy = tau * slope;
+    let turn = z - tau * d * mixed;
+    let stiffness = 2.0 * z - 1.0 + bend;
+    Heated {
+        enthalpy: z + energy,
+        entropy: energy - a,
+        d,
+        capacity: turn * turn / at_least(0.02, stiffness) - 2.0 * tau * tau * half,
+    }
+}
+
+/// Guesses a vapor's temperature over the middle temperature from x (enthalpy or entropy) and y (dew temperature).
+///
+/// `part` is where the guess lies in the table: the middle of x, then the polynomial.
+#[inline(always)]
+pub(super) fn guess(fixed: &Fixed, part: usize, x: f32, y: f32) -> f32 {
+    let x = x - number(fixed, part);
+    let row0 = value!(y; fixed[part + 4] 4, 3, 2, 1, 0);
+    let row1 = value!(y; fixed[part + 4] 8, 7, 6, 5);
+    let row2 = value!(y; fixed[part + 4] 11, 10, 9);
+    let row3 = value!(y; fixed[part + 4] 13, 12);
+    value!(x; row3, row2, row1, row0)
+}

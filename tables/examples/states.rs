@@ -2,7 +2,7 @@
 //!
 //! JSON Lines: one object a refrigerant with its components, mole fractions and gas constant; `states` holds
 //! [T, molar density, p, residual h/(R T), residual s/R] at 50 random places, `saturation` holds
-//! [T, then for bubble and dew: pressure, bulk density, incipient molar densities] at random temperatures up to 2 K
+//! [T, then for bubble and dew: pressure, bulk density, incipient molar densities] at 50 random temperatures up to 2 K
 //! below critical.
 
 use rimewise_tables::data::Library;
@@ -10,6 +10,7 @@ use rimewise_tables::saturation::{Kind, Specification};
 use rimewise_tables::substance::Substance;
 use std::path::Path;
 
+/// States of each kind, a refrigerant.
 const STATES: usize = 50;
 
 /// A multiplicative congruential generator (Lehmer, 2^31 - 1, 48271), so that every run asks the same.
@@ -26,15 +27,15 @@ fn main() -> Result<(), String> {
     let library = Library::read(&Path::new(env!("CARGO_MANIFEST_DIR")).join("data"))?;
     let mut random = Random(20_260_101);
     for fluid in &library.fluids {
-        print(&Substance::pure(fluid)?, &mut random, 50)?;
+        print(&Substance::pure(fluid)?, &mut random)?;
     }
     for blend in &library.blends {
-        print(&Substance::blend(&library, blend)?, &mut random, 25)?;
+        print(&Substance::blend(&library, blend)?, &mut random)?;
     }
     Ok(())
 }
 
-fn print(s: &Substance, random: &mut Random, saturation: usize) -> Result<(), String> {
+fn print(s: &Substance, random: &mut Random) -> Result<(), String> {
     let mut states = Vec::new();
     while states.len() < STATES {
         let (t, rho) = match states.len() % 3 {
@@ -61,7 +62,7 @@ fn print(s: &Substance, random: &mut Random, saturation: usize) -> Result<(), St
         states.push(format!("[{t:?},{rho:?},{p:?},{:?},{:?}]", r.t + r.d, r.t - r.a));
     }
     let mut curve = Vec::new();
-    for _ in 0..saturation {
+    for _ in 0..STATES {
         let t = s.t_min + (s.t_max - s.t_min) * random.next();
         let boundary = s.boundary().ok_or("no phase boundary")?;
         let mut row = format!("[{t:?}");

@@ -4,7 +4,7 @@ use crate::data::Library;
 use crate::measure::{Errors, measure};
 use crate::saturation::Kind;
 use crate::substance::Substance;
-use crate::{encode, fit};
+use crate::{curve, encode, potential};
 use rimewise::refrigerant::Refrigerant;
 use std::sync::Mutex;
 
@@ -26,12 +26,12 @@ const FINEST: u32 = 4;
 
 /// Compiles one substance.
 pub fn compile(substance: Substance) -> Result<Compiled, String> {
-    let potentials = fit::potentials(&substance)?;
+    let potentials = potential::potentials(&substance)?;
     let mut finer = [0u32; 2];
     let (bytes, errors) = loop {
-        let dew = fit::curve(&substance, Kind::Dew, finer[0])?;
+        let dew = curve::curve(&substance, Kind::Dew, finer[0])?;
         let bubble =
-            if substance.is_pure() { None } else { Some(fit::curve(&substance, Kind::Bubble, finer[1])?) };
+            if substance.is_pure() { None } else { Some(curve::curve(&substance, Kind::Bubble, finer[1])?) };
         if substance.is_pure() {
             finer[1] = finer[0];
         }

@@ -1,6 +1,7 @@
 //! Writes a substance and its fit as the bytes of a table.
 
-use crate::fit::{Curve, Potentials};
+use crate::curve::Curve;
+use crate::potential::Potentials;
 use crate::saturation::{Kind, Specification};
 use crate::substance::Substance;
 use rimewise::refrigerant::SafetyClass;
@@ -36,13 +37,12 @@ pub fn table(
     put_short(&mut bytes, at::VERSION, VERSION);
     let one_byte =
         |v: usize| u8::try_from(v).map_err(|_| format!("{}: too many pieces", substance.designation));
-    for (curve, first, resolution, fine) in [
-        (dew, at::DEW_FIRST, at::DEW_RESOLUTION, at::DEW_FINE),
-        (wet, at::BUBBLE_FIRST, at::BUBBLE_RESOLUTION, at::BUBBLE_FINE),
-    ] {
-        put_short(&mut bytes, fine, short(curve.fine_base())?);
-        bytes[first] = one_byte(curve.first as usize)?;
-        bytes[resolution] = one_byte(curve.resolution as usize)?;
+    for (curve, octaves, last) in
+        [(dew, at::DEW_OCTAVES, at::DEW_LAST), (wet, at::BUBBLE_OCTAVES, at::BUBBLE_LAST)]
+    {
+        let words = curve.index_words().ok_or_else(|| format!("{}: cut too fine", substance.designation))?;
+        put_short(&mut bytes, octaves, words[0]);
+        put_short(&mut bytes, last, words[1]);
     }
     bytes[at::DEW_PIECES] = one_byte(dew.pieces.len())?;
     bytes[at::BUBBLE_PIECES] = one_byte(bubble.map_or(0, |b| b.pieces.len()))?;

@@ -4,14 +4,16 @@
 
 pub mod blend_file;
 pub mod compile;
+pub mod curve;
 pub mod data;
 pub mod encode;
-pub mod fit;
 pub mod ideal;
+pub mod level;
 pub mod linear;
 pub mod measure;
 pub mod mixture;
 pub mod output;
+pub mod potential;
 pub mod pseudo;
 pub mod report;
 pub mod saturation;

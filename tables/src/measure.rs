@@ -1,6 +1,6 @@
 //! Measures a table, through the library's own code, against the equation of state at points between the fit's.
 
-use crate::fit::{crowded, level};
+use crate::level::{crowded, level};
 use crate::saturation::{Kind, Specification};
 use crate::substance::{BELOW_CRITICAL, Substance};
 use rimewise::quantity::{Pressure, Temperature};

@@ -41,7 +41,11 @@ pub fn misses(c: &Compiled) -> Vec<String> {
     }
     let gap = c.substance.t_critical - c.substance.t_max;
     if gap > BELOW_CRITICAL + 0.01 {
-        let why = "the equation's saturation is not regular above";
+        let why = if c.substance.is_pure() {
+            "the equation's own critical point lies lower"
+        } else {
+            "above, the model has a second loop of density on which its saturation curves turn back"
+        };
         out.push(format!("table ends {gap:.2} K below critical (target {BELOW_CRITICAL} K): {why}"));
     }
     if c.bytes.len() > target::BYTES {

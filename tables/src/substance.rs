@@ -9,6 +9,8 @@ use libm::{exp, log};
 pub const COLDEST: f64 = 200.0;
 /// Distance from the critical temperature at which the tables end, K.
 pub const BELOW_CRITICAL: f64 = 2.0;
+/// Distance from the critical temperature of a pure fluid's equation, where it is not the stated one, K.
+const NEAREST_OWN_CRITICAL: f64 = 1.5;
 
 /// A saturated state of the bulk composition.
 #[derive(Clone, Copy, Debug)]
@@ -88,8 +90,8 @@ impl Substance {
         let mixture = Mixture::pure(fluid);
         let t_min = COLDEST.max(fluid.limits.t_min_k);
         let boundary = Boundary::trace(&mixture, &[1.0], t_min)?;
-        // Some old equations do not meet their own stated critical point: the lower of the two bounds the table.
-        let t_max = fluid.critical.t_k.min(boundary.t_critical) - BELOW_CRITICAL;
+        // Some old equations do not meet their stated critical point; near their own, saturation bends too sharply.
+        let t_max = (fluid.critical.t_k - BELOW_CRITICAL).min(boundary.t_critical - NEAREST_OWN_CRITICAL);
         Self {
             designation: fluid.designation.clone(),
             names: fluid.names.clone(),

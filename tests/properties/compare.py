@@ -4,7 +4,8 @@ Usage: compare.py STATES.jsonl SUMMARY.md
 STATES.jsonl comes from `cargo run --release -p rimewise-tables --example states`. Needs CoolProp 8.0 on the Python
 path; installs nothing. A point of saturation on which the two differ, or which CoolProp does not find, is judged by
 CoolProp's own equation: a point is an equilibrium when both phases are mechanically stable and have one pressure, and
-every component one fugacity.
+every component one fugacity. Some models have a second loop of their isotherms between vapor and liquid, an artefact of
+fitting; a phase on it can balance another although it lies between the densities of a vapor and a liquid that balance.
 Exits with 1 when more than 1 % of the states stay unexplained, or one differs that is an equilibrium in CoolProp only.
 """
 
@@ -25,6 +26,8 @@ NAMES = {
     "R744": "CarbonDioxide", "R744A": "NitrousOxide", "R764": "SulfurDioxide", "R7146": "SulfurHexafluoride",
     "R1140": "VinylChloride", "R1224yd(Z)": "R1224YDZ",
 }
+
+
 def name(component):
     return NAMES.get(component, component)
 
@@ -109,13 +112,33 @@ def imbalance(row, t, phases):
     return max(errors)
 
 
+def on_inner_loop(row, t, phase, ends):
+    """Tells by CoolProp's equation whether a phase lies on a second loop: unstable densities follow on both sides of it,
+    down to the smaller and up to the larger of two densities."""
+    total = sum(phase)
+    state = model(row)
+    if len(phase) > 1:
+        state.set_mole_fractions([d / total for d in phase])
+    state.specify_phase(CP.iphase_gas)
+
+    def unstable_towards(end):
+        for k in range(1, 200):
+            state.update(CP.DmolarT_INPUTS, total + (end - total) * k / 200, t)
+            if state.first_partial_deriv(CP.iP, CP.iDmolar, CP.iT) < 0:
+                return True
+        return False
+
+    return min(ends) < total < max(ends) and unstable_towards(min(ends)) and unstable_towards(max(ends))
+
+
 def saturation(row, state, limit):
     """Compares bubble and dew pressure at given temperature.
 
     Counts: agreeing; ours an equilibrium where CoolProp finds none; ours an equilibrium where CoolProp's differs and is
-    none; unexplained. Then the worst relative difference of the agreeing.
+    none; ours an equilibrium where CoolProp's lies on an inner loop; unexplained. Then the worst relative difference of
+    the agreeing.
     """
-    agree, found, better, unexplained, worst = 0, 0, 0, 0, 0.0
+    agree, found, better, inner, unexplained, worst = 0, 0, 0, 0, 0, 0.0
     blend = len(row["components"]) > 1
     for t, *sides in row["saturation"]:
         for quality, (p, bulk, incipient) in enumerate(sides if blend else sides[:1]):
@@ -128,7 +151,9 @@ def saturation(row, state, limit):
                 agree += 1
                 worst = max(worst, error)
                 continue
-            ours = imbalance(row, t, ([z * bulk for z in row["mole_fractions"]], incipient))
+            phases = [z * bulk for z in row["mole_fractions"]], incipient
+            ends = [sum(phase) for phase in phases]
+            ours = imbalance(row, t, phases)
             if ours > 10 * limit:
                 unexplained += 1
                 print("  unexplained", row["refrigerant"], t, p, error, ours)
@@ -141,16 +166,19 @@ def saturation(row, state, limit):
                     x, y = state.mole_fractions_liquid(), state.mole_fractions_vapor()
                 else:
                     x = y = [1.0]
-                theirs = imbalance(row, t, ([v * one for v in x], [v * two for v in y]))
+                phases = [v * one for v in x], [v * two for v in y]
+                theirs = imbalance(row, t, phases)
                 # The bulk of a bubble point is its liquid, that of a dew point its vapor: it must be the blend.
                 bulk_found = y if quality else x
                 theirs = max(theirs, *(abs(a - b) for a, b in zip(bulk_found, row["mole_fractions"])))
                 if theirs > limit:
                     better += 1
+                elif any(on_inner_loop(row, t, phase, ends) for phase in phases):
+                    inner += 1
                 else:
                     unexplained += 1
                     print("  two equilibria", row["refrigerant"], t, p, error, ours, theirs)
-    return agree, found, better, unexplained, worst
+    return agree, found, better, inner, unexplained, worst
 
 
 def main():
@@ -158,7 +186,7 @@ def main():
     with open(sys.argv[1], encoding="utf-8") as file:
         rows = [json.loads(line) for line in file]
     lines = []
-    totals = {"pure": [0] * 7, "blend": [0] * 7}
+    totals = {"pure": [0] * 8, "blend": [0] * 8}
     worst = {"pure": [0.0, 0.0], "blend": [0.0, 0.0]}
     for row in rows:
         kind = "pure" if len(row["components"]) == 1 else "blend"
@@ -166,13 +194,13 @@ def main():
         state = model(row)
         one = single_phase(row, state, limit)
         two = saturation(row, state, limit)
-        totals[kind] = [a + b for a, b in zip(totals[kind], (*one[:3], *two[:4]))]
-        worst[kind] = [max(worst[kind][0], one[3]), max(worst[kind][1], two[4])]
+        totals[kind] = [a + b for a, b in zip(totals[kind], (*one[:3], *two[:5]))]
+        worst[kind] = [max(worst[kind][0], one[3]), max(worst[kind][1], two[5])]
         mark = " estimated" if row["estimated"] else ""
-        counts = " | ".join(str(v) for v in (*one[:3], f"{one[3]:.0e}", *two[:4], f"{two[4]:.0e}"))
+        counts = " | ".join(str(v) for v in (*one[:3], f"{one[3]:.0e}", *two[:5], f"{two[5]:.0e}"))
         lines.append(f"| {row['refrigerant']}{mark} | {counts} |")
     total = sum(sum(v) for v in totals.values())
-    unexplained = sum(v[1] + v[2] + v[6] for v in totals.values())
+    unexplained = sum(v[1] + v[2] + v[7] for v in totals.values())
     summary = [
         "# The equations of state beside CoolProp 8.0",
         "",
@@ -180,22 +208,25 @@ def main():
         "phase: p(T, density), residual enthalpy and residual entropy; saturation: bubble and dew pressure at random",
         f"temperatures up to 2 K below critical. Allowed: {PURE:.0e} relative for pure fluids, {BLEND:.0e} for blends.",
         "Where CoolProp finds no saturation point, or another one, the point is judged by CoolProp's own equation:",
-        "equal pressure and equal fugacities of the two phases, each mechanically stable. Blends with estimated pairs are compared with the same",
-        "linear parameters set in CoolProp.",
+        "equal pressure and equal fugacities of the two phases, each mechanically stable. A few models have a second loop of",
+        "their isotherms inside the two-phase region; CoolProp's point then may lie on it, between our vapor and liquid, with",
+        "unstable densities on both sides. Blends with estimated pairs are compared with the same linear parameters set in",
+        "CoolProp.",
         "",
         "| kind | single phase: agree | differ | lost | worst | saturation: agree | CoolProp finds none, ours is one "
-        "| CoolProp's is none, ours is one | unexplained | worst |",
-        "|---|---|---|---|---|---|---|---|---|---|",
+        "| CoolProp's is none, ours is one | CoolProp's on an inner loop | unexplained | worst |",
+        "|---|---|---|---|---|---|---|---|---|---|---|",
     ]
+    head = len(summary) - 2
     for kind in ("pure", "blend"):
         v, w = totals[kind], worst[kind]
         counts = " | ".join(str(n) for n in (*v[:3], f"{w[0]:.0e}", *v[3:], f"{w[1]:.0e}"))
         summary.append(f"| {kind} | {counts} |")
     summary += ["", f"Unexplained or lost: {unexplained} of {total} states.", "", "## By refrigerant", ""]
-    summary += [summary[9].replace("kind", "refrigerant"), summary[10], *lines]
+    summary += [summary[head].replace("kind", "refrigerant"), summary[head + 1], *lines]
     with open(sys.argv[2], "w", encoding="utf-8") as file:
         file.write("\n".join(summary) + "\n")
-    print("\n".join(summary[9:14]))
+    print("\n".join(summary[head:head + 5]))
     print(f"unexplained or lost {unexplained} of {total}; {time.time() - started:.0f} s")
     return 1 if unexplained > 0.01 * total else 0
 

@@ -345,7 +345,7 @@ fn visits(cover: &mut Cover) {
 fn refrigerants(cover: &mut Cover) {
     let three: [&Refrigerant<'_>; 3] = [&R134A, &R407C, &R744];
     let (pa, k) = (Pressure::from_pascals, Temperature::from_kelvins);
-    cover.run("refrigerant/mod::name", |[]: [f32; 0]| {
+    cover.run("refrigerant/state::name", |[]: [f32; 0]| {
         [Phase::Vapor, Phase::Liquid, Phase::TwoPhase].map(Phase::name)
     });
     cover.run("refrigerant/mod::from_bytes", |[a, b]| {
@@ -353,7 +353,7 @@ fn refrigerants(cover: &mut Cover) {
         Refrigerant::from_bytes(&bytes).map(|r| r.molar_mass())
     });
     cover.run("refrigerant/mod::designation", |[]: [f32; 0]| three.map(|r| r.designation()));
-    cover.run("refrigerant/mod::composition", |[]: [f32; 0]| {
+    cover.run("refrigerant/composition::composition", |[]: [f32; 0]| {
         three.map(|r| r.composition().collect::<Vec<_>>())
     });
     cover.run("refrigerant/mod::safety_class", |[]: [f32; 0]| three.map(Refrigerant::safety_class));
@@ -375,19 +375,19 @@ fn refrigerants(cover: &mut Cover) {
     cover.run("refrigerant/mod::bubble_pressure_range", |[]: [f32; 0]| {
         three.map(Refrigerant::bubble_pressure_range)
     });
-    cover.run("refrigerant/mod::dew_temperature", |[p]| three.map(|r| r.dew_temperature(pa(p))));
-    cover.run("refrigerant/mod::bubble_temperature", |[p]| three.map(|r| r.bubble_temperature(pa(p))));
-    cover.run("refrigerant/mod::dew_pressure", |[t]| three.map(|r| r.dew_pressure(k(t))));
-    cover.run("refrigerant/mod::bubble_pressure", |[t]| three.map(|r| r.bubble_pressure(k(t))));
-    cover.run("refrigerant/mod::phase", |[p, t]| three.map(|r| r.phase(pa(p), k(t))));
-    cover.run("refrigerant/mod::vapor", |[p, t]| three.map(|r| r.vapor(pa(p), k(t))));
-    cover.run("refrigerant/mod::liquid", |[p, t]| three.map(|r| r.liquid(pa(p), k(t))));
-    cover.run("refrigerant/mod::saturated_vapor", |[p]| three.map(|r| r.saturated_vapor(pa(p))));
-    cover.run("refrigerant/mod::saturated_liquid", |[p]| three.map(|r| r.saturated_liquid(pa(p))));
-    cover.run("refrigerant/mod::vapor_temperature_at_enthalpy", |[p, h]| {
+    cover.run("refrigerant/saturation::dew_temperature", |[p]| three.map(|r| r.dew_temperature(pa(p))));
+    cover.run("refrigerant/saturation::bubble_temperature", |[p]| three.map(|r| r.bubble_temperature(pa(p))));
+    cover.run("refrigerant/saturation::dew_pressure", |[t]| three.map(|r| r.dew_pressure(k(t))));
+    cover.run("refrigerant/saturation::bubble_pressure", |[t]| three.map(|r| r.bubble_pressure(k(t))));
+    cover.run("refrigerant/state::phase", |[p, t]| three.map(|r| r.phase(pa(p), k(t))));
+    cover.run("refrigerant/state::vapor", |[p, t]| three.map(|r| r.vapor(pa(p), k(t))));
+    cover.run("refrigerant/state::liquid", |[p, t]| three.map(|r| r.liquid(pa(p), k(t))));
+    cover.run("refrigerant/state::saturated_vapor", |[p]| three.map(|r| r.saturated_vapor(pa(p))));
+    cover.run("refrigerant/state::saturated_liquid", |[p]| three.map(|r| r.saturated_liquid(pa(p))));
+    cover.run("refrigerant/inverse::vapor_temperature_at_enthalpy", |[p, h]| {
         three.map(|r| r.vapor_temperature_at_enthalpy(pa(p), Enthalpy::from_joules_per_kg(h)))
     });
-    cover.run("refrigerant/mod::vapor_temperature_at_entropy", |[p, s]| {
+    cover.run("refrigerant/inverse::vapor_temperature_at_entropy", |[p, s]| {
         three.map(|r| r.vapor_temperature_at_entropy(pa(p), Entropy::from_joules_per_kg_k(s)))
     });
     cover.run("refrigerant/safety::from_number", |[a]| SafetyClass::from_number(a as u8));

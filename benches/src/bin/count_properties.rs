@@ -3,8 +3,9 @@
 //! With `time` before the name it prints nanoseconds a call instead.
 
 use rimewise_benches::property::{
-    bench_dew_pressure, bench_dew_temperature, bench_liquid, bench_r404a, bench_temperature_at_enthalpy,
-    bench_temperature_at_entropy, bench_vapor,
+    bench_dew_pressure, bench_dew_temperature, bench_liquid, bench_nothing, bench_nothing_more,
+    bench_nothing_written, bench_r404a, bench_temperature_at_enthalpy, bench_temperature_at_entropy,
+    bench_vapor,
 };
 use std::hint::black_box;
 use std::time::Instant;
@@ -13,8 +14,18 @@ use std::time::Instant;
 type Call = fn(f32) -> f32;
 
 #[inline(never)]
-fn none(p: f32) -> f32 {
-    p
+fn nothing(p: f32) -> f32 {
+    bench_nothing(bench_r404a(), p)
+}
+#[inline(never)]
+fn nothing_more(p: f32) -> f32 {
+    bench_nothing_more(bench_r404a(), p, 377_000.0)
+}
+#[inline(never)]
+fn nothing_written(p: f32) -> f32 {
+    let mut out = [0.0; 3];
+    bench_nothing_written(bench_r404a(), p, 280.0, &mut out);
+    black_box(out)[0]
 }
 #[inline(never)]
 fn dew_temperature(p: f32) -> f32 {
@@ -45,8 +56,10 @@ fn temperature_at_entropy(p: f32) -> f32 {
     bench_temperature_at_entropy(bench_r404a(), p, 1679.0)
 }
 
-const CALLS: [(&str, Call); 7] = [
-    ("none", none),
+const CALLS: [(&str, Call); 9] = [
+    ("nothing", nothing),
+    ("nothing_more", nothing_more),
+    ("nothing_written", nothing_written),
     ("dew_temperature", dew_temperature),
     ("dew_pressure", dew_pressure),
     ("vapor", vapor),

@@ -28,7 +28,7 @@ const MILD_WEIGHT: f32 = 0.25;
 /// Probability that a restriction shows no drop between the clamps before and behind the drier (judged).
 const SHOWS_NO_DROP: f32 = 0.1;
 /// Probability that gas that cannot condense acts by blanketing the surface rather than by its pressure (judged).
-const BLANKETS: f32 = 0.5;
+const BLANKETS: f32 = 0.2;
 
 /// What one node stands for: up to two causes, and how probable it is that they cost enough to count.
 #[derive(Clone, Copy, Debug)]

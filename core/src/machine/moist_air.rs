@@ -9,14 +9,17 @@ const CP: f32 = 1.02;
 const CELSIUS: f32 = 273.15;
 const AMBIENT_HPA: f32 = 1013.25;
 
-/// Saturation pressure of water, hPa, from -40 to 50 degC within 0.4 % (Magnus form; Alduchov and Eskridge 1996).
+/// Vapour pressure in saturated air, hPa, from -40 to 50 degC within 0.4 %.
+///
+/// Saturation pressure of water in the Magnus form (Alduchov and Eskridge 1996), enhanced by air at sea level by
+/// 0.45 % (from memory, 0.4 to 0.5 % at room temperature).
 fn saturation_hpa(celsius: f32) -> f32 {
-    6.1094 * libm::expf(17.625 * celsius / (celsius + 243.04))
+    6.1369 * libm::expf(17.625 * celsius / (celsius + 243.04))
 }
 
 /// Enthalpy, kJ/kg of dry air, at a temperature and a water vapour pressure (hPa).
 fn enthalpy(celsius: f32, vapor_hpa: f32) -> f32 {
-    let humidity = 0.622 * vapor_hpa / (AMBIENT_HPA - vapor_hpa);
+    let humidity = 0.621_98 * vapor_hpa / (AMBIENT_HPA - vapor_hpa);
     1.006 * celsius + humidity * (2501.0 + 1.86 * celsius)
 }
 

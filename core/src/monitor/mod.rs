@@ -26,12 +26,17 @@ mod cycling;
 mod event;
 mod filter;
 mod fixed;
+mod follow;
+mod found;
 mod hunting;
+mod judge;
 mod off_time;
 mod power;
 mod pump_down;
 mod running;
 mod sample;
+mod saturation;
+mod seen;
 mod settings;
 mod start;
 mod state;
@@ -45,37 +50,23 @@ pub use state::State;
 pub use steady::SteadyReadings;
 
 use crate::invalid::Invalid;
-use crate::quantity::Pressure;
-use crate::readings::{PumpDownEnd, Readings};
 use crate::refrigerant::Refrigerant;
 use average::Averages;
 use block::Block;
 use cycling::Cycling;
 use filter::Filter;
-use fixed::{fixed, number};
 use hunting::Hunting;
 use off_time::{OffTime, Standing};
 use power::{Power, Pressures};
-use pump_down::{PumpDown, PumpDownResult, Rise};
-use sample::{
-    AMBIENT, CURRENT, DISCHARGE, DISCHARGE_LINE, EVAPORATOR_OUTLET, LIQUID, SPACE, SUCTION, SUCTION_LINE,
-    SUPPLY_AIR, VOLTAGE, whole,
-};
+use pump_down::{PumpDown, PumpDownResult};
+use sample::whole;
+use seen::Seen;
 use settings::Plate;
-use start::{Now, Start};
-use window::{LOW, Window};
+use start::Start;
+use window::Window;
 
 /// Longest time between two samples that still belong together, ms.
 pub const GAP_MS: u32 = 30_000;
-/// Time after a start that is the start, ms.
-const STARTING_MS: u32 = 60_000;
-/// Stop after which a cold compressor has probably taken up refrigerant, ms (common practice).
-const LONG_STOP_MS: u32 = 1_200_000;
-/// Blocks in a row that must show current rising while pressures fall.
-const RISES_BLOCKS: u8 = 4;
-/// Time between samples up to which they are frequent, and from which they are rare, ms.
-const FREQUENT_MS: u64 = 5_000;
-const RARE_MS: u64 = 12_000;
 /// Samples behind the clock, in order among themselves, after which the clock is taken to have been set back.
 const CLOCK_SET_BACK: u8 = 3;
 
@@ -194,18 +185,17 @@ impl Monitor {
             return pushed;
         }
         let before_ms = core::mem::replace(&mut self.last_ms, sample.time_ms);
-        let (mut raw, mut middle) = ([None; CHANNELS], [None; CHANNELS]);
-        pushed.unusable = whole(sample, &mut raw);
+        let mut seen = Seen::new(before_ms);
+        pushed.unusable = whole(sample, &mut seen.raw);
         if pushed.unusable != 0 {
             pushed.problem = Some(SampleProblem::SomeUnusable);
         }
-        if raw.iter().all(Option::is_none) {
+        if seen.raw.iter().all(Option::is_none) {
             pushed.problem = Some(SampleProblem::NothingMeasured);
             return pushed;
         }
-        let last = [CURRENT, VOLTAGE].map(|channel| self.filter.last_three(channel, &raw));
-        self.filter.push(&raw, &mut middle);
-        self.take(refrigerant, &raw, &mut middle, last, before_ms, &mut pushed.events);
+        self.filter.push(&mut seen);
+        self.follow(refrigerant, &mut seen, &mut pushed.events);
         pushed
     }
 
@@ -266,345 +256,6 @@ impl Monitor {
         self.rises = 0;
         self.due = false;
     }
-
-    fn take(
-        &mut self,
-        refrigerant: Option<&Refrigerant<'_>>,
-        raw: &[Option<i32>; CHANNELS],
-        middle: &mut [Option<i32>; CHANNELS],
-        [amps, volts]: [Option<[i32; 3]>; 2],
-        before_ms: u64,
-        events: &mut Events,
-    ) {
-        let now = (self.last_ms as u32, self.last_ms);
-        let low = middle[SUCTION];
-        let high = middle[DISCHARGE].or(middle[LIQUID]);
-        let mut started_on = self.running_since(raw, before_ms);
-        let judged = match (amps, low, high) {
-            (Some([.., newest]), ..)
-                if self.power == Power::Off
-                    && volts.is_some_and(|volts| power::starts_at_once(newest, volts, &self.plate)) =>
-            {
-                started_on = self.last_ms;
-                middle[CURRENT] = Some(newest);
-                Power::On
-            }
-            (Some(amps), ..) => {
-                power::from_current(self.power, amps, self.start.is_coming_up(now.0), &self.plate)
-            }
-            (None, Some(low), Some(high)) if raw[CURRENT].is_none() => {
-                let raw_low = raw[SUCTION].unwrap_or(low);
-                let raw_high = raw[DISCHARGE].or(raw[LIQUID]).unwrap_or(high);
-                let hot = middle[DISCHARGE_LINE].zip(middle[AMBIENT]).map(|(pipe, air)| pipe - air);
-                self.pressures.judge(self.power, (low, high), (raw_low, raw_high), hot, self.hunting.swings())
-            }
-            _ => self.power,
-        };
-        // A sample that fills or judges a block costs enough; where samples are rarer more of them count.
-        let since = self.last_ms.wrapping_sub(before_ms);
-        let frequent = since < FREQUENT_MS;
-        let filling = since < RARE_MS && self.block.fills(now.0);
-        let busy = (filling && frequent) || (since < RARE_MS && self.due);
-        let at = Now {
-            time_ms: now.1,
-            now: now.0,
-            current: middle[CURRENT],
-            raw_current: raw[CURRENT],
-            volts: middle[VOLTAGE],
-            pressures: low.zip(high),
-            superheat: if busy { None } else { self.superheat(refrigerant, middle) },
-            filling: filling || (frequent && self.due),
-            unsettled: self.unsettled,
-        };
-        match (self.power, judged) {
-            (Power::Unknown, Power::On | Power::Off) => {
-                self.power = judged;
-                self.anew(now.0);
-            }
-            (Power::Off, Power::On) => self.started(started_on, raw, middle, &at, events),
-            (Power::On, Power::Off) => self.stopped(before_ms, low, events),
-            _ => {}
-        }
-        match self.power {
-            Power::Unknown => return,
-            Power::On => self.on(&at, low, high, now, events),
-            Power::Off => self.off(refrigerant.filter(|_| !busy), low, middle, now, events),
-        }
-        if matches!(self.pump_down, PumpDown::Holding(_)) {
-            // Only the rise is followed.
-            return;
-        }
-        // A full block is put away with one sample and judged with the next: no sample costs both.
-        if core::mem::take(&mut self.due) {
-            self.judge(now.1, events);
-        }
-        if let Some(means) = self.block.push(middle, now.0) {
-            self.window.push(&means.of, means.length_ms);
-            self.averages.push(&means.of);
-            self.due = true;
-        }
-    }
-
-    /// Judges the block that was put away last.
-    fn judge(&mut self, time_ms: u64, events: &mut Events) {
-        match self.power {
-            Power::On => self.judge_running(time_ms, events),
-            Power::Off if matches!(self.pump_down, PumpDown::None) => {
-                let off_ms = self.since_known.then(|| self.elapsed());
-                let standing = &mut self.found_standing;
-                self.off_time.block(&self.window, &self.averages, off_ms, time_ms, standing, events);
-            }
-            _ => {}
-        }
-    }
-
-    /// Finds the first sample of a run that the middle of three shows one sample late.
-    fn running_since(&self, raw: &[Option<i32>; CHANNELS], before_ms: u64) -> u64 {
-        // The middle of three turns on with the second sample that is on: the first was the one before.
-        if raw[CURRENT].is_some() { before_ms } else { self.last_ms }
-    }
-
-    /// Finds the superheat, 1/256 K, while a start is followed.
-    fn superheat(
-        &self,
-        refrigerant: Option<&Refrigerant<'_>>,
-        middle: &[Option<i32>; CHANNELS],
-    ) -> Option<i32> {
-        if self.power != Power::On || !self.start.is_open() {
-            return None;
-        }
-        let line = middle[SUCTION_LINE].or(middle[EVAPORATOR_OUTLET])?;
-        Some(line - dew(refrigerant?, middle[SUCTION]?)?)
-    }
-
-    /// Finds the temperature of the coil of a stopped machine, 1/256 degC, and whether a clamp shows it.
-    ///
-    /// While it is being warmed, its pressure tells sooner than a clamp; between bubble and dew a blend's dew
-    /// temperature lies above the coil by up to its glide. Once it is dry, only the clamp tells that it cools.
-    fn coil(
-        &self,
-        refrigerant: Option<&Refrigerant<'_>>,
-        middle: &[Option<i32>; CHANNELS],
-    ) -> Option<(i32, bool)> {
-        let clamp = middle[EVAPORATOR_OUTLET].or(middle[SUPPLY_AIR]);
-        if self.off_time.defrost && self.off_time.by_clamp {
-            return Some((clamp?, true));
-        }
-        let saturated = || {
-            let (refrigerant, low) = refrigerant.zip(middle[SUCTION])?;
-            Some(dew(refrigerant, low)? - fixed(refrigerant.glide().kelvins(), 8))
-        };
-        Some((saturated().max(clamp)?, clamp.is_some()))
-    }
-
-    fn started(
-        &mut self,
-        time_ms: u64,
-        raw: &[Option<i32>; CHANNELS],
-        middle: &[Option<i32>; CHANNELS],
-        at: &Now,
-        events: &mut Events,
-    ) {
-        let since = time_ms as u32;
-        let off_ms = since.wrapping_sub(self.since);
-        let minutes = self.since_known.then(|| off_ms as f32 * (1.0 / 60_000.0));
-        self.off_time.end((at.now, at.time_ms), events);
-        if let PumpDown::Holding(rise) = &mut self.pump_down {
-            rise.tell(at.time_ms, &mut self.found_pump_down, events);
-        }
-        self.pump_down = PumpDown::None;
-        events.add(EventKind::Start, time_ms, [minutes, None, None]);
-        if self.since_known && off_ms >= LONG_STOP_MS {
-            // Refrigerant moves to the coldest place: a compressor no warmer than the air around it is one.
-            if let (Some(body), Some(ambient)) = (middle[DISCHARGE_LINE], middle[AMBIENT])
-                && body <= ambient + (3 << 8)
-            {
-                events.add(EventKind::MigrationLikely, time_ms, [minutes, Some(number(body, 8)), None]);
-            }
-        }
-        (self.power, self.since_known, self.since, self.starting) = (Power::On, true, since, true);
-        self.running = State::Unsteady;
-        self.unsettled = true;
-        self.tripped = false;
-        // The sample before was the first of the run; its current is the smaller of two, the middle, or this one.
-        let peak = raw[CURRENT].map(|current| current.max(middle[CURRENT].unwrap_or(0)));
-        self.start.begin(since, peak, at);
-        self.anew(at.now);
-    }
-
-    fn stopped(&mut self, time_ms: u64, low: Option<i32>, events: &mut Events) {
-        let now = (time_ms as u32, time_ms);
-        let run_ms = now.0.wrapping_sub(self.since);
-        let minutes = self.since_known.then(|| run_ms as f32 * (1.0 / 60_000.0));
-        events.add(EventKind::Stop, time_ms, [minutes, None, None]);
-        self.tripped = self.since_known && self.start.failed(&self.plate, time_ms, run_ms, events);
-        if self.tripped {
-            self.cycling.failed(now, events);
-        } else if let PumpDown::Pumping(pumping) = &mut self.pump_down {
-            if let Some(low) = low {
-                pumping.push(low, now.0);
-            }
-            pumping.end(now, &mut self.found_pump_down, events);
-        } else if self.since_known {
-            self.cycling.ran(run_ms, now, events);
-        }
-        if let PumpDown::Pumping(pumping) = &self.pump_down {
-            // The rise counts from here, whatever was reached before.
-            self.pump_down = PumpDown::Holding(Rise::new(pumping.smooth(), now.0));
-        }
-        self.start.end();
-        (self.power, self.since_known, self.since) = (Power::Off, true, now.0);
-        self.off_time = OffTime::new();
-        self.anew(self.last_ms as u32);
-    }
-
-    fn on(&mut self, at: &Now, low: Option<i32>, high: Option<i32>, now: (u32, u64), events: &mut Events) {
-        self.start.push(&self.plate, at, events);
-        if let Some(peak) = self.start.peak(&self.plate) {
-            self.found_start = peak;
-        }
-        if self.starting && self.elapsed() >= STARTING_MS {
-            // What belongs to the start is not part of the statistics of running.
-            self.starting = false;
-            self.anew(now.0);
-        }
-        let Some(low) = low else { return };
-        if let PumpDown::Pumping(pumping) = &mut self.pump_down {
-            if pumping.push(low, now.0) {
-                pumping.end(now, &mut self.found_pump_down, events);
-                self.pump_down = PumpDown::None;
-                self.running = State::Unsteady;
-                self.anew(now.0);
-            }
-        } else if !self.starting {
-            let ran_ms = if self.since_known { self.elapsed() } else { u32::MAX };
-            let swings = self.hunting.swings();
-            self.pump_down = PumpDown::look(&self.window, (low, high), ran_ms, swings, now, events);
-            if self.pump_down.is_pumping() {
-                self.start.end();
-                self.anew(now.0);
-            } else {
-                self.hunting.push(low, now, events);
-            }
-        }
-    }
-
-    fn off(
-        &mut self,
-        refrigerant: Option<&Refrigerant<'_>>,
-        low: Option<i32>,
-        middle: &[Option<i32>; CHANNELS],
-        now: (u32, u64),
-        events: &mut Events,
-    ) {
-        if let PumpDown::Holding(rise) = &mut self.pump_down {
-            if let Some(low) = low
-                && rise.push(low, now, &mut self.found_pump_down, events)
-            {
-                self.pump_down = PumpDown::None;
-                self.anew(now.0);
-            }
-            return;
-        }
-        if let (Some((coil, by_clamp)), Some(space)) = (self.coil(refrigerant, middle), middle[SPACE]) {
-            self.off_time.sample(coil, by_clamp, space, now, events);
-        }
-    }
-
-    /// Judges the running state with every block after the first minute.
-    fn judge_running(&mut self, time_ms: u64, events: &mut Events) {
-        if self.starting || self.pump_down.is_pumping() {
-            self.window = Window::new();
-            self.averages = Averages::new();
-            return;
-        }
-        let before = self.running;
-        let trends = self.window.trends();
-        if let Some(mut state) = running::judge(&trends, self.plate.regulator, before) {
-            if self.hunting.hunts() {
-                state = State::Unsteady;
-            }
-            self.running = state;
-            self.unsettled = !self.plate.regulator && running::unsettled(&trends);
-            let mean = |channel: usize, places| Some(number((*trends.get(channel)?)?.mean, places));
-            match state {
-                State::Steady if before != State::Steady => {
-                    let values = [mean(LOW, 8), mean(window::HIGH, 8), mean(window::AMPS, 10)];
-                    events.add(EventKind::Steady, time_ms, values);
-                }
-                State::PullingDown if before != State::PullingDown => {
-                    let slope = trends[LOW].map(|low| number(low.slope, 8) * (1.0 / 16.0));
-                    events.add(EventKind::PullingDown, time_ms, [mean(LOW, 8), slope, None]);
-                }
-                _ => {}
-            }
-        }
-        match running::current_rises(&trends) {
-            Some((amps, low)) => {
-                self.rises = self.rises.saturating_add(1);
-                if self.rises == RISES_BLOCKS {
-                    let volts = self.averages.whole(VOLTAGE).map(|volts| number(volts, 8));
-                    events.add(EventKind::CurrentRises, time_ms, [Some(amps), Some(low), volts]);
-                }
-            }
-            None if self.rises < RISES_BLOCKS => self.rises = 0,
-            None => {}
-        }
-    }
-
-    /// Gives what was found by tests in the stream: pump-down, standing pressure, highest current of the start.
-    pub fn found(&self) -> Readings {
-        let pump_down = &self.found_pump_down;
-        let standing = &self.found_standing;
-        let mut found = Readings::default();
-        if pump_down.lowest_kpa > 0.0 {
-            found.pump_down_kpa = Some(pump_down.lowest_kpa);
-            found.pump_down_rise_kpa_per_min = pump_down.rise;
-            found.pump_down_valve = self.plate.valve;
-            // Stopped while the pressure still fell, by whomever: an upper bound.
-            let by = if pump_down.at_limit { PumpDownEnd::Limit } else { PumpDownEnd::Technician };
-            found.pump_down_ended_by = Some(by);
-        }
-        if standing.kpa > 0.0 {
-            found.standing_pressure_kpa = Some(standing.kpa);
-            found.standing_temperature_c = standing.celsius;
-        }
-        if self.found_start > 0 {
-            found.start_current_a = Some(number(self.found_start, 10));
-        }
-        found
-    }
-
-    /// Gives the averaged readings while the machine is steady or pulls down smoothly, with those of [`Self::found`].
-    ///
-    /// `None` in every other state and until one minute was averaged.
-    pub fn readings(&self) -> Option<SteadyReadings> {
-        if !matches!(self.state(), State::Steady | State::PullingDown) {
-            return None;
-        }
-        let mut result = SteadyReadings { readings: self.found(), ..SteadyReadings::default() };
-        let mut any = false;
-        for (channel, noise) in result.noise.iter_mut().enumerate() {
-            let Some((mean, u)) = self.averages.mean(channel) else { continue };
-            any = true;
-            *noise = Some(u);
-            if let Some(reading) = result.readings.number_mut(channel) {
-                *reading = Some(mean);
-            }
-        }
-        if self.since_known {
-            result.readings.minutes_running = Some(self.elapsed() as f32 * (1.0 / 60_000.0));
-        }
-        result.readings.running = Some(true);
-        any.then_some(result)
-    }
-}
-
-/// Finds the dew temperature at a whole-number pressure, 1/256 degC.
-fn dew(refrigerant: &Refrigerant<'_>, low: i32) -> Option<i32> {
-    // 1/256 kPa in pascal, and 273.15 K in 1/256 K.
-    let dew = refrigerant.dew_temperature(Pressure::from_pascals(low as f32 * 3.906_25)).ok()?;
-    Some(fixed(dew.kelvins(), 8) - 69_926)
 }
 
 #[cfg(test)]

@@ -5,8 +5,9 @@
 //! form of the criterion from memory, the limits are this crate's own). The slope is that of the least-squares line,
 //! the standard deviation that of the residuals about it, so that the two say different things.
 
+use super::block::Means;
 use super::sample::{
-    CHANNELS, CURRENT, DISCHARGE, EVAPORATOR_OUTLET, LIQUID, SPACE, SUCTION, SUCTION_LINE, SUPPLY_AIR,
+    CURRENT, DISCHARGE, EVAPORATOR_OUTLET, LIQUID, SPACE, SUCTION, SUCTION_LINE, SUPPLY_AIR,
 };
 
 /// Blocks in a full window: two minutes.
@@ -27,6 +28,7 @@ pub(super) struct Window {
     means: [[i32; FULL]; KEPT],
     count: [u8; KEPT],
     length_ms: u32,
+    step: i32,
 }
 
 /// The least-squares line through one channel of the window.
@@ -40,6 +42,8 @@ pub(super) struct Trend {
     residuals: u32,
     /// Degrees of freedom of the residuals.
     freedom: u32,
+    /// Square of the scatter from sample to sample, which the means do not show, in squares of 4 units.
+    within: u32,
 }
 
 /// Writes a share as the whole number of 1/65536 that the tests of a trend take.
@@ -49,12 +53,12 @@ pub(super) const fn share_of(share: f32) -> u32 {
 
 impl Window {
     pub(super) const fn new() -> Self {
-        Self { means: [[0; FULL]; KEPT], count: [0; KEPT], length_ms: 0 }
+        Self { means: [[0; FULL]; KEPT], count: [0; KEPT], length_ms: 0, step: 0 }
     }
 
     /// Takes the means of a block; a channel that was not measured in it starts anew.
-    pub(super) fn push(&mut self, means: &[Option<i32>; CHANNELS], length_ms: u32) {
-        let get = |channel: usize| means.get(channel).copied().flatten();
+    pub(super) fn push(&mut self, means: &Means) {
+        let get = |channel: usize| means.of.get(channel).copied().flatten();
         let kept = [
             get(SUCTION),
             get(DISCHARGE).or(get(LIQUID)),
@@ -62,8 +66,12 @@ impl Window {
             get(EVAPORATOR_OUTLET).or(get(SUCTION_LINE)),
             get(SPACE).or(get(SUPPLY_AIR)),
         ];
-        self.length_ms =
-            if self.length_ms == 0 { length_ms } else { (self.length_ms * 3).saturating_add(length_ms) / 4 };
+        if self.length_ms == 0 {
+            (self.length_ms, self.step) = (means.length_ms, means.step);
+        } else {
+            self.length_ms = (self.length_ms * 3).saturating_add(means.length_ms) / 4;
+            self.step += (means.step - self.step) >> 2;
+        }
         for ((row, count), mean) in self.means.iter_mut().zip(&mut self.count).zip(kept) {
             let Some(mean) = mean else {
                 *count = 0;
@@ -117,7 +125,9 @@ impl Window {
         // Two halves a block; the length in units of 128 ms.
         let length = (self.length_ms >> 7).clamp(1, 1 << 15) as i32;
         let slope = half.saturating_mul(2 * 60_000 / 128).checked_div(length)?;
-        Some(Trend { mean, slope, residuals, freedom: n as u32 - 2 })
+        // The mean step of values without memory is 2 / sqrt(pi) of their standard deviation: its square is 4/pi.
+        let step = if channel == LOW { (self.step >> 2).clamp(0, MOST_RESIDUAL) as u32 } else { 0 };
+        Some(Trend { mean, slope, residuals, freedom: n as u32 - 2, within: ((step * step) >> 2) * 3 })
     }
 }
 
@@ -157,10 +167,11 @@ impl Trend {
     pub(super) fn quiet_within(&self, share: u32) -> bool {
         self.scatters_within(((self.mean.max(0) as u32 >> 2) * share) >> 16)
     }
-    /// Tells whether the scatter about the line stays within a limit, in 4 units.
+    /// Tells whether the scatter about the line and within the means stays within a limit, in 4 units.
     pub(super) fn scatters_within(&self, limit: u32) -> bool {
         let limit = limit.min(MOST_RESIDUAL as u32 - 1);
-        self.residuals <= limit * limit * self.freedom
+        // No more than 2^28 each, eight times.
+        self.residuals.saturating_add(self.within * self.freedom) <= limit * limit * self.freedom
     }
     /// Tells whether the slope is more than three times its own standard error.
     ///
@@ -174,6 +185,7 @@ impl Trend {
 
 #[cfg(test)]
 mod tests {
+    use super::super::sample::CHANNELS;
     use super::*;
     use approx::assert_relative_eq;
 
@@ -184,7 +196,7 @@ mod tests {
             let mut means = [None; CHANNELS];
             // 256 units up a block and 64 up and down beside it.
             means[SUCTION] = Some(100_000 + 256 * i + if i % 2 == 0 { 64 } else { -64 });
-            window.push(&means, 12_000);
+            window.push(&Means { of: means, length_ms: 12_000, step: 0 });
             assert_eq!(window.trend(LOW).is_some(), i as usize + 1 >= FEWEST);
             assert_eq!(window.trend(HIGH), None);
         }
@@ -201,14 +213,30 @@ mod tests {
     }
 
     #[test]
+    fn what_scatters_within_the_means_is_scatter_too() {
+        let quiet = |step: i32| {
+            let mut window = Window::new();
+            let mut of = [None; CHANNELS];
+            of[SUCTION] = Some(200 << 8);
+            for _ in 0..FULL {
+                window.push(&Means { of, length_ms: 12_000, step });
+            }
+            window.trend(LOW).unwrap().quiet_within(share_of(0.015))
+        };
+        // 1.5 % of 200 kPa are 3 kPa; without memory neighbours are 1.13 times as far from each other.
+        assert!(quiet(33 << 8 >> 4));
+        assert!(quiet(3 * 256) && !quiet(4 * 256));
+    }
+
+    #[test]
     fn a_channel_that_was_missing_starts_anew() {
         let mut window = Window::new();
         let mut means = [None; CHANNELS];
         means[SUCTION] = Some(1000);
         for _ in 0..FULL {
-            window.push(&means, 12_000);
+            window.push(&Means { of: means, length_ms: 12_000, step: 0 });
         }
-        window.push(&[None; CHANNELS], 12_000);
+        window.push(&Means { of: [None; CHANNELS], length_ms: 12_000, step: 0 });
         assert_eq!(window.trend(LOW), None);
         assert!(window.row(LOW).is_empty());
     }

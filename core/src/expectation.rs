@@ -51,7 +51,7 @@ pub(crate) struct Expectation {
 const SHARED: f32 = 0.15;
 /// The share of a machine's own differences that stays from the day of its record to today (judged: machines age, and
 /// the directions are straight lines where the machine bends).
-const SAME_MACHINE: f32 = 0.7;
+const SAME_MACHINE: f32 = 0.8;
 
 impl Balance {
     const NEW: Self = Self {

@@ -5,6 +5,8 @@
 //! rest of the mantissa is the place inside a piece. No logarithm and no search. A piece is a polynomial of degree 5 in
 //! v = 2 m - 3, where m in [1, 2) runs over the piece; its ends lie on the equation of state, so that neighbours meet.
 
+use super::limit::{at_least, between};
+
 /// Bytes of one piece: two binary32 (value and slope at the middle), four 16-bit higher coefficients.
 pub const PIECE: usize = 16;
 /// Kelvin in one step of a 16-bit coefficient.
@@ -86,20 +88,19 @@ impl Curve<'_> {
         let middle = |bytes: &[u8; PIECE]| f32::from_le_bytes([bytes[0], bytes[1], bytes[2], bytes[3]]);
         let warmer = self.pieces.iter().take_while(|bytes| middle(bytes) <= temperature).count();
         let mut index = warmer.saturating_sub(1);
-        let mut piece = Piece::read(self.pieces.get(index)?);
-        if temperature > piece.value(1.0)
-            && let Some(next) = self.pieces.get(index + 1)
-        {
+        let piece = loop {
+            let piece = Piece::read(self.pieces.get(index)?);
+            if temperature <= piece.value(1.0) || index + 1 >= self.pieces.len() {
+                break piece;
+            }
             index += 1;
-            piece = Piece::read(next);
-        }
-        let mut v = (temperature - piece.value(0.0)) / piece.slope(0.0).max(1e-3);
-        for _ in 0..4 {
-            v = v.clamp(-1.0, 1.0);
-            v += (temperature - piece.value(v)) / piece.slope(v).max(1e-3);
+        };
+        let mut v = 0.0;
+        for _ in 0..5 {
+            v = between(-1.0, v + (temperature - piece.value(v)) / at_least(1e-3, piece.slope(v)), 1.0);
         }
         // The bits of the pressure: piece index above, mantissa below. v = 1 is the start of the next piece.
-        let mantissa = ((v.clamp(-1.0, 1.0) + 1.0) * 4_194_304.0) as u32;
+        let mantissa = ((v + 1.0) * 4_194_304.0) as u32;
         let index = index as u32;
         let above = |word: u16| index.wrapping_add(u32::from(word >> 5)) << (word & 31);
         let octave = above(self.octaves);

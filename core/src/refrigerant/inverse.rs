@@ -1,7 +1,8 @@
 //! The temperature of a vapor from its pressure and its enthalpy or entropy.
 
+use super::limit::between;
 use super::potential::{Place, logarithm};
-use super::table::at;
+use super::table::{Guess, at, guess};
 use super::{MARGIN, MAX_SUPERHEAT, PropertyError, Refrigerant, vapor};
 use crate::quantity::{Enthalpy, Entropy, Pressure, Temperature};
 
@@ -9,6 +10,16 @@ use crate::quantity::{Enthalpy, Entropy, Pressure, Temperature};
 ///
 /// Near saturation the heat capacity of vapor changes fastest; the sum grows as that fades.
 const STEP_ENOUGH: f32 = 0.05;
+
+/// What a vapor's temperature is sought for.
+struct Sought<'a> {
+    /// h/R, K, or s/R.
+    target: f32,
+    /// The variable of the guess.
+    x: f32,
+    guess: &'a Guess,
+    by_entropy: bool,
+}
 
 impl Refrigerant<'_> {
     /// Finds the temperature of superheated vapor from its pressure and enthalpy.
@@ -21,12 +32,14 @@ impl Refrigerant<'_> {
         enthalpy: Enthalpy,
     ) -> Result<Temperature, PropertyError> {
         let dew = self.dew_temperature(pressure)?;
-        let middle = self.number(at::T_CENTER);
-        let gas = self.number(at::GAS_CONSTANT);
-        let h = enthalpy.joules_per_kg() / gas;
-        let x = h / middle;
-        let start = self.guess(at::ENTHALPY_GUESS, x, dew);
-        self.heat_to(pressure, dew, h, start, false)
+        let h = enthalpy.joules_per_kg() / self.number(at::GAS_CONSTANT);
+        let sought = Sought {
+            target: h,
+            x: h / self.number(at::T_CENTER),
+            guess: guess(self.parts.fixed, at::ENTHALPY_GUESS),
+            by_entropy: false,
+        };
+        self.heat_to(pressure, dew, sought)
     }
     /// Finds the temperature of superheated vapor from its pressure and entropy.
     ///
@@ -41,26 +54,24 @@ impl Refrigerant<'_> {
         let dew = self.dew_temperature(pressure)?;
         let s = entropy.joules_per_kg_k() / self.number(at::GAS_CONSTANT);
         let share = pressure.pascals() * self.number(at::DEW_SCALE);
-        let x = s + logarithm(share);
-        let start = self.guess(at::ENTROPY_GUESS, x, dew);
-        self.heat_to(pressure, dew, s, start, true)
+        let sought = Sought {
+            target: s,
+            x: s + logarithm(share),
+            guess: guess(self.parts.fixed, at::ENTROPY_GUESS),
+            by_entropy: true,
+        };
+        self.heat_to(pressure, dew, sought)
     }
 
-    #[inline(always)]
-    fn guess(&self, offset: usize, x: f32, dew: Temperature) -> f32 {
-        let middle = self.number(at::T_CENTER);
-        middle * vapor::guess(self.parts.fixed, offset, x, dew.kelvins() / middle - 1.0)
-    }
-
-    /// Newton on temperature at constant pressure, to a target h/R (K) or s/R.
+    /// Newton on temperature at constant pressure.
     fn heat_to(
         &self,
         pressure: Pressure,
         dew: Temperature,
-        target: f32,
-        start: f32,
-        by_entropy: bool,
+        Sought { target, x, guess, by_entropy }: Sought<'_>,
     ) -> Result<Temperature, PropertyError> {
+        let middle = self.number(at::T_CENTER);
+        let start = middle * vapor::guess(guess, x, dew.kelvins() / middle - 1.0);
         if target.is_nan() {
             return Err(PropertyError::NotANumber);
         }
@@ -96,17 +107,5 @@ impl Refrigerant<'_> {
             }
         }
         Ok(Temperature::from_kelvins(t))
-    }
-}
-
-/// Holds a number between two; f32's own clamp may panic, and its max and min are calls on some targets.
-#[inline(always)]
-fn between(low: f32, x: f32, high: f32) -> f32 {
-    if x < low {
-        low
-    } else if x > high {
-        high
-    } else {
-        x
     }
 }

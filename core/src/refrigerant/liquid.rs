@@ -1,7 +1,8 @@
 //! The liquid's potential, solved at a pressure and a temperature.
 
+use super::limit::at_least;
 use super::polynomial::{value, with_slope};
-use super::potential::{Fixed, Place, STEPS, Solved, at_least};
+use super::potential::{Fixed, Place, STEPS, Solved};
 use super::table::{at, number};
 
 /// Relative step of density after which the next Newton step would not be seen; enthalpy follows density steeply.

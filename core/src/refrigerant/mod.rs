@@ -19,6 +19,7 @@ pub mod data;
 mod error;
 mod find;
 mod inverse;
+mod limit;
 mod liquid;
 mod polynomial;
 mod potential;

@@ -59,17 +59,11 @@ pub(super) struct Solved {
     pub(super) entropy: f32,
 }
 
-/// Takes the larger of two numbers; f32's own is a function call on some targets.
-#[inline(always)]
-pub(super) fn at_least(limit: f32, x: f32) -> f32 {
-    if x < limit { limit } else { x }
-}
-
 /// Natural logarithm of a positive normal number, to 3e-7.
 ///
 /// Source: the series of artanh, ln m = 2 artanh((m-1)/(m+1)), after taking out the exponent; the last
 /// coefficient, 2/5 in the series, takes over the terms after it.
-#[inline(always)]
+#[inline]
 pub(super) fn logarithm(x: f32) -> f32 {
     let bits = x.to_bits();
     // The exponent where it stands, so taken that the mantissa lies in [sqrt(1/2), sqrt(2)).

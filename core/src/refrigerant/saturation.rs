@@ -1,6 +1,7 @@
 //! Saturation: dew and bubble temperature from pressure, and back.
 
 use super::curve::Curve;
+use super::limit::between;
 use super::table::{at, short};
 use super::{PropertyError, Refrigerant};
 use crate::quantity::{Pressure, Temperature};
@@ -28,7 +29,7 @@ impl<'a> Refrigerant<'a> {
     /// Finds the dew temperature at a pressure: where the last liquid has evaporated.
     ///
     /// Errors: a pressure outside the table, above the critical point, or not a number.
-    #[inline(always)]
+    #[inline]
     pub fn dew_temperature(&self, pressure: Pressure) -> Result<Temperature, PropertyError> {
         let p = pressure.pascals();
         // The curve itself ends at the highest pressure.
@@ -77,7 +78,7 @@ impl<'a> Refrigerant<'a> {
             && t <= self.number(at::T_MAX)
             && let Some(p) = curve.pressure(t)
         {
-            return Ok(Pressure::from_pascals(p.max(self.number(min)).min(self.number(max))));
+            return Ok(Pressure::from_pascals(between(self.number(min), p, self.number(max))));
         }
         Err(if t.is_nan() {
             PropertyError::NotANumber

@@ -98,6 +98,10 @@ pub mod at {
 
 /// Bytes of the fixed part.
 pub const FIXED: usize = at::END;
+/// Bytes of a guess: the middle of its variable and its polynomial.
+const GUESS: usize = 4 + 4 * GUESS_TERMS;
+/// The part of a table that guesses a vapor's temperature.
+pub(super) type Guess = [u8; GUESS];
 
 /// A table taken apart into its fixed part, its curves and its names.
 #[derive(Clone, Copy, Debug)]
@@ -109,9 +113,9 @@ pub(super) struct Parts<'a> {
     pub(super) components: &'a [u8],
 }
 
-/// Reads a binary32 at an offset of the fixed part.
+/// Reads a binary32 at an offset of the fixed part or of a part of it.
 #[inline(always)]
-pub(super) const fn number(fixed: &[u8; FIXED], offset: usize) -> f32 {
+pub(super) const fn number<const N: usize>(fixed: &[u8; N], offset: usize) -> f32 {
     // Every offset lies inside; what lay beyond would read 0, because a meter has nobody to tell of a panic.
     match fixed.split_at_checked(offset) {
         Some((_, rest)) => match rest.first_chunk::<4>() {
@@ -132,6 +136,13 @@ pub(super) const fn short(fixed: &[u8; FIXED], offset: usize) -> u16 {
         },
         None => 0,
     }
+}
+
+/// Reads the guess at an offset of the fixed part.
+#[inline(always)]
+pub(super) fn guess(fixed: &[u8; FIXED], offset: usize) -> &Guess {
+    // Every offset lies inside, as above.
+    fixed.get(offset..).and_then(|rest| rest.first_chunk()).unwrap_or(&[0; GUESS])
 }
 
 /// Takes a table apart after checking its magic, version, length and layout, not its checksum or its numbers.
@@ -201,6 +212,8 @@ pub(super) fn verify(parts: &Parts<'_>) -> Result<(), TableError> {
         at::RHO_REDUCING,
         at::DEW_P_MIN,
         at::BUBBLE_P_MIN,
+        at::DEW_SCALE,
+        at::BUBBLE_SCALE,
     ] {
         if number(parts.fixed, offset) <= 0.0 {
             return Err(TableError::Content);

@@ -1,8 +1,9 @@
 //! The vapor's potential, solved at a pressure and a temperature.
 
+use super::limit::at_least;
 use super::polynomial::{value, with_curvature, with_slope};
-use super::potential::{Fixed, Place, STEPS, Solved, at_least, logarithm};
-use super::table::{at, number};
+use super::potential::{Fixed, Place, STEPS, Solved, logarithm};
+use super::table::{Guess, at, number};
 
 /// Relative step of density after which the next Newton step would not be seen.
 const STEP_ENOUGH: f32 = 3e-3;
@@ -11,7 +12,7 @@ const STEP_ENOUGH: f32 = 3e-3;
 ///
 /// The pressure is concave in density up to the spinodal, so Newton from below climbs to the vapor root without
 /// passing it. The start is the inverse virial series to the second power as a fraction.
-#[inline(always)]
+#[inline]
 fn density([b1, b2, b3, b4, b5]: [f32; 5], p: f32) -> f32 {
     let (k2, k3, k4, k5) = (2.0 * b2, 3.0 * b3, 4.0 * b4, 5.0 * b5);
     let mut d = p / at_least(0.3, 1.0 + p * (b1 + p * (k2 - b1 * b1)));
@@ -83,14 +84,12 @@ pub(super) fn heated(fixed: &Fixed, Place { tau, t }: Place, reduced_pressure: f
 }
 
 /// Guesses a vapor's temperature over the middle temperature from x (enthalpy or entropy) and y (dew temperature).
-///
-/// `part` is where the guess lies in the table: the middle of x, then the polynomial.
 #[inline(always)]
-pub(super) fn guess(fixed: &Fixed, part: usize, x: f32, y: f32) -> f32 {
-    let x = x - number(fixed, part);
-    let row0 = value!(y; fixed[part + 4] 4, 3, 2, 1, 0);
-    let row1 = value!(y; fixed[part + 4] 8, 7, 6, 5);
-    let row2 = value!(y; fixed[part + 4] 11, 10, 9);
-    let row3 = value!(y; fixed[part + 4] 13, 12);
+pub(super) fn guess(part: &Guess, x: f32, y: f32) -> f32 {
+    let x = x - number(part, 0);
+    let row0 = value!(y; part[4] 4, 3, 2, 1, 0);
+    let row1 = value!(y; part[4] 8, 7, 6, 5);
+    let row2 = value!(y; part[4] 11, 10, 9);
+    let row3 = value!(y; part[4] 13, 12);
     value!(x; row3, row2, row1, row0)
 }

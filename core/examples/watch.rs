@@ -12,7 +12,8 @@ mod common;
 
 use common::{Input, arguments};
 use rimewise::json::{OwnedVisit, read_visit, write_report};
-use rimewise::monitor::{Event, Monitor, Sample, SampleProblem, Settings, SteadyReadings};
+use rimewise::monitor::{CHANNELS, Event, Monitor, Sample, SampleProblem, Settings, SteadyReadings};
+use rimewise::readings::Readings;
 use std::process::ExitCode;
 
 /// An invented freezer that starts with liquid in its compressor.
@@ -54,7 +55,8 @@ impl Stream {
         let mut visit = read_visit("{}").map_err(|error| error.to_string())?;
         let mut columns: Option<Vec<Option<usize>>> = None;
         let mut samples = Vec::new();
-        for (index, line) in text.lines().enumerate() {
+        // A spreadsheet may begin its text with a byte order mark.
+        for (index, line) in text.trim_start_matches('\u{feff}').lines().enumerate() {
             let number = index + 1;
             let line = line.trim();
             if let Some(comment) = line.strip_prefix('#') {
@@ -115,13 +117,29 @@ impl Stream {
             common::print(&write_report(&report));
             return Ok(());
         }
-        common::print("\nAveraged readings, with the noise that is left in them (one standard uncertainty)");
-        for ((field, value), noise) in
-            Sample::FIELDS.iter().zip(averaged.readings.numbers()).zip(averaged.noise)
-        {
-            if let (Some(value), Some(noise)) = (value, noise) {
-                common::print(&format!("  {:<28} {value:9.2} +- {noise:.2}", field.name));
+        let shown = Readings::FIELDS.iter().zip(averaged.readings.numbers());
+        if averaged.noise.iter().any(Option::is_some) {
+            common::print(
+                "\nAveraged readings, with the noise that is left in them (one standard uncertainty)",
+            );
+            for ((field, value), noise) in shown.clone().zip(averaged.noise) {
+                if let (Some(value), Some(noise)) = (value, noise) {
+                    common::print(&format!("  {:<28} {value:9.2} +- {noise:.2}", field.name));
+                }
             }
+        } else {
+            common::print("\nNothing averaged: it never held still or pulled down smoothly for a minute.");
+        }
+        let tests: Vec<String> = shown
+            .skip(CHANNELS)
+            .filter_map(|(field, value)| Some(format!("  {:<28} {:9.2}", field.name, value?)))
+            .collect();
+        if !tests.is_empty() {
+            common::print(&format!("\nFound in the stream\n{}", tests.join("\n")));
+        }
+        if averaged.readings == Readings::default() {
+            common::print("\nThere is nothing to diagnose.");
+            return Ok(());
         }
         let verdict = if report.decided { "DECIDED" } else { "NOT DECIDED, most probable" };
         common::print(&format!("\n{verdict}: {}", report.leading.name().replace('_', " ")));
@@ -157,7 +175,11 @@ fn header(line: &str) -> Result<Vec<Option<usize>>, String> {
     for name in line.split(',').map(str::trim) {
         let column = match Sample::FIELDS.iter().position(|field| field.name == name) {
             None if name == "time_s" => None,
-            None => return Err(format!("{name} is neither time_s nor a reading of a sample")),
+            None => {
+                let names: Vec<&str> = Sample::FIELDS.iter().map(|field| field.name).collect();
+                let names = names.join(",");
+                return Err(format!("{name} is no column of a stream; its columns are time_s,{names}"));
+            }
             channel => channel,
         };
         if columns.contains(&column) {

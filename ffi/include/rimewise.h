@@ -2848,6 +2848,13 @@ RimewiseStatus rimewise_monitor_readings(const struct RimewiseMonitor *monitor,
                                          struct RimewiseReadings *readings,
                                          struct RimewiseUncertainty *uncertainty);
 
+// Gives what tests in the stream have found so far: pump-down, standing pressure, highest current of the start.
+//
+// In every state, also when rimewise_monitor_readings has none; everything else in `readings` is not measured.
+// `readings->size` must be set before the call. Errors: WRONG_SIZE.
+RimewiseStatus rimewise_monitor_found(const struct RimewiseMonitor *monitor,
+                                      struct RimewiseReadings *readings);
+
 // Lists what the motor and supply readings show, without a refrigerant or a diagnosis.
 //
 // The plate stands for the current that today's pressures ask for; rimewise_diagnose knows better. `system` and

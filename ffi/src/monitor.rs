@@ -390,3 +390,26 @@ pub unsafe extern "C" fn rimewise_monitor_readings(
     }
     Status::Ok
 }
+
+/// Gives what tests in the stream have found so far: pump-down, standing pressure, highest current of the start.
+///
+/// In every state, also when rimewise_monitor_readings has none; everything else in `readings` is not measured.
+/// `readings->size` must be set before the call. Errors: WRONG_SIZE.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn rimewise_monitor_found(
+    monitor: *const RimewiseMonitor,
+    readings: *mut RimewiseReadings,
+) -> RimewiseStatus {
+    // SAFETY: the contract of the header.
+    unsafe {
+        let Some(monitor) = monitor.cast::<Monitor>().as_ref() else {
+            return Status::NullPointer;
+        };
+        let size = match writable(readings) {
+            Ok(size) => size,
+            Err(status) => return status,
+        };
+        write_sized(readings, size, &RimewiseReadings::from(&monitor.found()));
+    }
+    Status::Ok
+}

@@ -293,6 +293,12 @@ static void monitor(void)
     CHECK(rimewise_monitor_readings(&monitor, NULL, &readings, &uncertainty) == RIMEWISE_OK);
     CHECK(NEAR(readings.suction_pressure_kpa, 210.0f, 0.1f) && NEAR(readings.current_a, 3.0f, 0.01f));
     CHECK(isnan(readings.space_c) && readings.running == 1);
+    RimewiseReadings found = {.size = sizeof found};
+    CHECK(rimewise_monitor_found(&monitor, &found) == RIMEWISE_OK);
+    CHECK(isnan(found.suction_pressure_kpa) && isnan(found.pump_down_kpa) &&
+          found.running == RIMEWISE_NOT_KNOWN);
+    found.size = 8;
+    CHECK(rimewise_monitor_found(&monitor, &found) == RIMEWISE_STATUS_WRONG_SIZE);
     static RimewiseReport report = {.size = sizeof report};
     static RimewiseWorkspace workspace;
     CHECK(rimewise_diagnose(&rimewise_r290, NULL, &readings, NULL, &uncertainty, &workspace, &report, NULL) == RIMEWISE_OK);
@@ -328,6 +334,8 @@ static void monitor(void)
     CHECK(rimewise_monitor_readings(NULL, NULL, &readings, &uncertainty) == RIMEWISE_STATUS_NULL_POINTER);
     CHECK(rimewise_monitor_readings(&monitor, NULL, NULL, &uncertainty) == RIMEWISE_STATUS_NULL_POINTER);
     CHECK(rimewise_monitor_readings(&monitor, NULL, &readings, NULL) == RIMEWISE_STATUS_NULL_POINTER);
+    CHECK(rimewise_monitor_found(NULL, &readings) == RIMEWISE_STATUS_NULL_POINTER);
+    CHECK(rimewise_monitor_found(&monitor, NULL) == RIMEWISE_STATUS_NULL_POINTER);
     CHECK(rimewise_monitor_settings_clear(NULL, sizeof settings) == RIMEWISE_STATUS_NULL_POINTER);
     CHECK(rimewise_sample_clear(NULL, sizeof sample) == RIMEWISE_STATUS_NULL_POINTER);
     CHECK(rimewise_sample_clear(&sample, 8) == RIMEWISE_STATUS_WRONG_SIZE);

@@ -137,6 +137,7 @@ impl Monitor {
         events.add(EventKind::Stop, time_ms, [minutes, None, None]);
         self.tripped = self.since_known && self.start.failed(&self.plate, time_ms, run_ms, events);
         if self.tripped {
+            self.found_start = self.start.peak(&self.plate).unwrap_or(self.found_start);
             self.cycling.failed(now, events);
         } else if let PumpDown::Pumping(pumping) = &mut self.pump_down {
             if let Some(low) = low {

@@ -125,7 +125,7 @@ impl Start {
         self.inrush_told = true;
     }
 
-    /// The highest current of the last start, 1/1024 A, `None` where no sample fell into its inrush.
+    /// The highest current of the last start, come up or failed, 1/1024 A; `None` where no sample fell into its inrush.
     pub(super) fn peak(&self, plate: &Plate) -> Option<i32> {
         (self.inrush_told && self.peak > self.high(plate, self.peak_volts)).then_some(self.peak)
     }
@@ -255,12 +255,14 @@ impl Start {
     /// Tells whether a run that ends now was a start that failed, and says so.
     ///
     /// It failed when the current had not come down from that of a start when its supply was cut.
-    pub(super) fn failed(&self, plate: &Plate, time_ms: u64, ran_ms: u32, events: &mut Events) -> bool {
+    pub(super) fn failed(&mut self, plate: &Plate, time_ms: u64, ran_ms: u32, events: &mut Events) -> bool {
         let high = self.high(plate, self.peak_volts);
         let failed = ran_ms < FAILED_MS && !self.inrush_told && self.peak > high && self.stage == Stage::Open;
         if failed {
             let values = [Some(number(self.peak, 10)), Some(ran_ms as f32 * 0.001), self.of_locked(plate)];
             events.add(EventKind::FailedStart, time_ms, values);
+            // There is no more to see of it.
+            self.inrush_told = true;
         }
         failed
     }

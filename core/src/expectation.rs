@@ -6,7 +6,9 @@ use crate::machine::{Fault, Fluid, Jacobian, Machine, Nominal, Run, Unknowns, ja
 use crate::readings::{Readings, Visit};
 use crate::report::Expected;
 use crate::student::Factor;
-use crate::symptom::{self, CHANNELS, DISCREPANCY, Deviation, Matrix, Measured, Vector};
+use crate::symptom::{
+    self, CHANNELS, CONDITIONS, Conditions, DISCREPANCY, Deviation, Matrix, Measured, Vector,
+};
 use crate::system::System;
 
 /// Today's visit beside the nominal machine.
@@ -44,6 +46,8 @@ pub(crate) struct Expectation {
     pub(crate) mean: Vector,
     /// What is not known of it, without the instruments' part.
     pub(crate) covariance: Matrix,
+    /// What the day's conditions move, where they were read.
+    pub(crate) conditions: Conditions,
 }
 
 /// The share of the model's own discrepancy that two days of the same machine have in common (judged: what the model
@@ -93,17 +97,31 @@ impl Balance {
 }
 
 impl Expectation {
-    pub(crate) const NEW: Self =
-        Self { balance: Balance::NEW, mean: [0.0; CHANNELS], covariance: [[0.0; CHANNELS]; CHANNELS] };
+    pub(crate) const NEW: Self = Self {
+        balance: Balance::NEW,
+        mean: [0.0; CHANNELS],
+        covariance: [[0.0; CHANNELS]; CHANNELS],
+        conditions: [[0.0; CHANNELS]; CONDITIONS],
+    };
 
     /// Solves the healthy machine; `None` where the model has no balance here.
-    pub(crate) fn set(&mut self, fluid: Fluid<'_>, nominal: &Nominal) -> Option<()> {
+    pub(crate) fn set(&mut self, fluid: Fluid<'_>, nominal: &Nominal, readings: &Readings) -> Option<()> {
         self.balance = Balance::new(fluid, nominal)?;
         self.mean = self.balance.shown;
         self.covariance = [[0.0; CHANNELS]; CHANNELS];
+        self.conditions = [[0.0; CHANNELS]; CONDITIONS];
+        let read = [
+            (Nuisance::Space, nominal.space_k.sd, readings.space_c),
+            (Nuisance::Ambient, nominal.ambient_k.sd, readings.ambient_c),
+        ];
         for which in 0..Nuisance::COUNT {
             if let Some(shift) = self.balance.direction(fluid, nominal, which) {
                 add_outer(&mut self.covariance, &shift, &shift, 1.0);
+                for (slot, (nuisance, sd, reading)) in self.conditions.iter_mut().zip(read) {
+                    if nuisance as usize == which && reading.is_some() {
+                        *slot = shift.map(|shift| shift / sd.max(0.01));
+                    }
+                }
             }
         }
         for (direction, sd) in &DISCREPANCY {

@@ -4,7 +4,7 @@ use crate::cycle::clamp_bias;
 use crate::machine::{Fluid, Nominal, Run};
 use crate::measurement::Measurement;
 use crate::readings::{Readings, Uncertainty};
-use crate::student::Factor;
+use crate::student::{Factor, ln_student};
 use crate::system::System;
 
 /// The number of channels.
@@ -200,7 +200,19 @@ pub(crate) struct Deviation {
     /// The channel at each place.
     at: [u8; CHANNELS],
     size: usize,
+    /// What one kelvin in each of the day's conditions moves; zero where the condition was not read.
+    conditions: Conditions,
 }
+
+/// What one kelvin of space and of ambient temperature moves in every channel.
+pub(crate) type Conditions = [Vector; CONDITIONS];
+/// The conditions that are read but are no channels: everything expected leans on them.
+pub(crate) const CONDITIONS: usize = 2;
+/// The reading behind each condition.
+pub(crate) const CONDITION: [Measurement; CONDITIONS] = [Measurement::Space, Measurement::Ambient];
+/// How far off a grossly wrong space or ambient reading is, K: a thermometer in the sun, in the exhaust, in another
+/// room (judged).
+const GROSSLY_K: f32 = 12.0;
 
 impl Deviation {
     pub(crate) const NEW: Self = Self {
@@ -208,6 +220,7 @@ impl Deviation {
         covariance: [[0.0; CHANNELS]; CHANNELS],
         at: [0; CHANNELS],
         size: 0,
+        conditions: [[0.0; CHANNELS]; CONDITIONS],
     };
 
     /// Packs what was measured, but for one channel that is left aside.
@@ -219,6 +232,7 @@ impl Deviation {
         aside: Option<usize>,
     ) {
         self.size = 0;
+        self.conditions = Self::NEW.conditions;
         for channel in 0..CHANNELS {
             if measured.given[channel]
                 && Some(channel) != aside
@@ -240,6 +254,50 @@ impl Deviation {
                 }
             }
         }
+    }
+
+    /// Lets the space and the ambient reading be doubted as the other readings are.
+    pub(crate) fn doubt(&mut self, conditions: &Conditions) {
+        for (own, all) in self.conditions.iter_mut().zip(conditions) {
+            let mut packed = [0.0; CHANNELS];
+            for (out, at) in packed.iter_mut().zip(self.at).take(self.size) {
+                *out = all.get(usize::from(at)).copied().unwrap_or(0.0);
+            }
+            *own = packed;
+        }
+    }
+
+    /// Takes one of the conditions for grossly wrong: what it moves is no longer known.
+    pub(crate) fn disregard(&mut self, condition: usize) {
+        let Some(moves) = self.conditions.get_mut(condition) else { return };
+        let moves = core::mem::replace(moves, [0.0; CHANNELS]).map(|kelvin| GROSSLY_K * kelvin);
+        for (row, a) in self.covariance.iter_mut().zip(&moves) {
+            for (cell, b) in row.iter_mut().zip(&moves) {
+                *cell += a * b;
+            }
+        }
+    }
+
+    /// ln of the density of a whitened residual where one of the conditions is grossly wrong; none where it was not
+    /// read.
+    ///
+    /// The covariance grows by one direction, and its inverse and determinant with it (Sherman and Morrison 1950).
+    pub(crate) fn ln_disregarding(
+        &self,
+        condition: usize,
+        factor: &Factor,
+        white: &Vector,
+        square: f32,
+    ) -> Option<f32> {
+        let moves = self.conditions.get(condition).filter(|moves| moves.iter().any(|k| *k != 0.0))?;
+        let (mut along, mut length) = (0.0, 0.0);
+        for (direction, white) in factor.whiten(moves).iter().zip(white) {
+            along += direction * white;
+            length += direction * direction;
+        }
+        let growth = 1.0 + GROSSLY_K * GROSSLY_K * length;
+        let square = square - GROSSLY_K * GROSSLY_K * along * along / growth;
+        Some(ln_student(square, self.size, factor.ln_det + libm::logf(growth)))
     }
 
     /// The channels in use, in their packed order.

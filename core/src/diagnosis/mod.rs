@@ -29,12 +29,12 @@ use crate::refrigerant::Refrigerant;
 use crate::report::{CauseProbability, Evidence, Expected, NextMeasurement, Report, Warning, WarningKind};
 use crate::sort::sort_by;
 use crate::student::Factor;
-use crate::symptom::{self, CHANNELS, Deviation, Measured, READING};
+use crate::symptom::{self, CHANNELS, CONDITION, Deviation, Measured, READING};
 use cause::Cause;
 use evidence::Factors;
 use heapless::Vec;
 use next_measurement::{CANDIDATES, Information, Known, Predictive, measurement};
-use posterior::{KEPT, Posterior};
+use posterior::{KEPT, Posterior, Suspect};
 use signature::Ladder;
 
 /// The memory that one diagnosis works in, so that the stack stays small; its contents mean nothing between calls.
@@ -95,7 +95,7 @@ pub(crate) fn weigh(
     let readings = if running { visit.readings } else { stopped(&visit.readings) };
     let nominal = Nominal::new(fluid, system, &readings, &visit.uncertainty)?;
     let today = Today { fluid, nominal, visit, readings };
-    healthy.set(fluid, &nominal)?;
+    healthy.set(fluid, &nominal, &readings)?;
     if !visit.record.is_empty() && !healthy.learn(&today, deviation, scratch) {
         let warning = Warning { section: "system", field: "record", kind: WarningKind::RecordUnused };
         let _ = report.warnings.push(warning);
@@ -113,14 +113,25 @@ pub(crate) fn weigh(
 
     let measured = today.measured(&readings);
     deviation.set(&healthy.mean, &healthy.covariance, &measured, None);
+    deviation.doubt(&healthy.conditions);
     posterior.weigh(deviation, ladders, &factors, scratch);
     let mut counted = readings;
     // A reading that is more probably wrong than right says so, and the others are weighed without it.
     let suspect = posterior.suspect(deviation).filter(|(_, p)| *p > CONTRADICTS && deviation.size() >= 4);
-    if let Some(channel) = suspect.and_then(|(place, _)| deviation.channels().nth(place)) {
-        deviation.set(&healthy.mean, &healthy.covariance, &measured, Some(channel));
+    if let Some((suspect, _)) = suspect {
+        let reading = match suspect {
+            Suspect::Channel(channel) => {
+                deviation.set(&healthy.mean, &healthy.covariance, &measured, Some(channel));
+                deviation.doubt(&healthy.conditions);
+                READING.get(channel)
+            }
+            Suspect::Condition(condition) => {
+                deviation.disregard(condition);
+                CONDITION.get(condition)
+            }
+        };
         posterior.weigh(deviation, ladders, &factors, scratch);
-        if let Some(reading) = READING.get(channel) {
+        if let Some(reading) = reading {
             let field = reading.name();
             if let Some(position) = Readings::FIELDS.iter().position(|f| f.name == field)
                 && let Some(number) = counted.number_mut(position)

@@ -5,7 +5,7 @@ use super::evidence::Factors;
 use super::hypothesis::{Hypothesis, pairs, singles};
 use super::signature::Ladder;
 use crate::student::{Factor, ln_student};
-use crate::symptom::{CHANNELS, Deviation, Vector};
+use crate::symptom::{CHANNELS, CONDITIONS, Deviation, Vector};
 
 /// Standard deviation of a cause's signature as a fraction of itself.
 const SIGNATURE_FRACTION: f32 = 0.10;
@@ -23,6 +23,8 @@ pub(crate) struct Likelihood {
     ln_clean: f32,
     /// ln likelihood with each channel left out.
     ln_without: Vector,
+    /// ln likelihood with each of the day's conditions taken for wrong.
+    ln_disregarding: [Option<f32>; CONDITIONS],
     /// Squared distance of all channels.
     square: f32,
 }
@@ -53,18 +55,28 @@ fn likelihood(deviation: &Deviation, factor: &mut Factor, shift: &Vector) -> Opt
     let ln_clean = ln_student(square, size, factor.ln_det);
     let mut ln_without = [ln_clean; CHANNELS];
     let mut sum = Sum::new();
-    sum.add(ln_clean + libm::log1pf(-WRONG * size as f32));
+    sum.add(ln_clean + libm::log1pf(-WRONG * (size as f32 + 0.25 * CONDITIONS as f32)));
     for i in 0..size {
         let rest = square - weighted[i] * weighted[i] / precision[i];
         let ln_det = factor.ln_det + libm::logf(precision[i]);
         ln_without[i] = ln_student(rest, size - 1, ln_det);
         sum.add(ln_without[i] + LN_WRONG + LN_WRONG_DENSITY);
     }
-    Some(Likelihood { ln_all: sum.ln(), ln_clean, ln_without, square })
+    let mut ln_disregarding = [None; CONDITIONS];
+    for (condition, slot) in ln_disregarding.iter_mut().enumerate() {
+        *slot = deviation.ln_disregarding(condition, factor, &white, square);
+        if let Some(ln) = *slot {
+            sum.add(ln + LN_WRONG_CONDITION);
+        }
+    }
+    Some(Likelihood { ln_all: sum.ln(), ln_clean, ln_without, ln_disregarding, square })
 }
 
 /// ln of [`WRONG`].
 const LN_WRONG: f32 = -5.298_317;
+/// ln of the prior probability that the space or the ambient temperature is grossly wrong, a quarter of that (judged:
+/// air is easier to read right than a pipe).
+const LN_WRONG_CONDITION: f32 = -6.684_612;
 
 /// A sum of exponentials kept as its logarithm.
 #[derive(Clone, Copy, Debug)]
@@ -154,6 +166,7 @@ pub(crate) struct Posterior {
     without_channel: [Tally; CHANNELS],
     without_factor: [Tally; Factors::COUNT],
     wrong: [Sum; CHANNELS],
+    wrong_condition: [Sum; CONDITIONS],
     severity: [MeanSeverity; Cause::COUNT],
     best_ln: f32,
     /// Squared distance of the hypothesis that explains the readings best.
@@ -172,6 +185,7 @@ impl Posterior {
         without_channel: [Tally::NEW; CHANNELS],
         without_factor: [Tally::NEW; Factors::COUNT],
         wrong: [Sum::new(); CHANNELS],
+        wrong_condition: [Sum::new(); CONDITIONS],
         severity: [MeanSeverity::NEW; Cause::COUNT],
         best_ln: -1.0e30,
         best_square: 0.0,
@@ -206,6 +220,7 @@ impl Posterior {
             *tally = Tally::NEW;
         }
         self.wrong = [Sum::new(); CHANNELS];
+        self.wrong_condition = [Sum::new(); CONDITIONS];
         self.severity = [MeanSeverity::NEW; Cause::COUNT];
         self.best_ln = -1.0e30;
         self.best_square = 0.0;
@@ -239,6 +254,11 @@ impl Posterior {
             let ln_without = hypothesis.ln_prior + without + sum;
             tally.add(hypothesis, ln_without);
             wrong.add(ln_without + LN_WRONG + LN_WRONG_DENSITY);
+        }
+        for (wrong, ln) in self.wrong_condition.iter_mut().zip(likelihood.ln_disregarding) {
+            if let Some(ln) = ln {
+                wrong.add(hypothesis.ln_prior + ln + sum + LN_WRONG_CONDITION);
+            }
         }
         for ((tally, other), given) in self.without_factor.iter_mut().zip(others).zip(factors.given()) {
             if given {
@@ -277,16 +297,23 @@ impl Posterior {
     pub(crate) fn factor_word(&self, kind: usize, cause: Cause) -> f32 {
         self.without_factor.get(kind).map_or(0.0, |t| self.tally.ln_odds(cause) - t.ln_odds(cause))
     }
-    /// The packed place of the reading that is most probably grossly wrong, and that probability.
-    pub(crate) fn suspect(&self, deviation: &Deviation) -> Option<(usize, f32)> {
+    /// The reading that is most probably grossly wrong, and that probability.
+    pub(crate) fn suspect(&self, deviation: &Deviation) -> Option<(Suspect, f32)> {
         let all = self.tally.all.ln();
-        self.wrong
-            .iter()
-            .take(deviation.size())
-            .map(|sum| libm::expf((sum.ln() - all).max(-80.0).min(0.0)))
-            .enumerate()
+        let channels = deviation.channels().map(Suspect::Channel).zip(&self.wrong);
+        let conditions = (0..CONDITIONS).map(Suspect::Condition).zip(&self.wrong_condition);
+        channels
+            .chain(conditions)
+            .map(|(suspect, sum)| (suspect, libm::expf((sum.ln() - all).max(-80.0).min(0.0))))
             .max_by(|a, b| a.1.total_cmp(&b.1))
     }
+}
+
+/// A reading that may be grossly wrong, by its number.
+#[derive(Clone, Copy, Debug)]
+pub(crate) enum Suspect {
+    Channel(usize),
+    Condition(usize),
 }
 
 /// A cheap look at a pair.

@@ -15,7 +15,7 @@ fn movements(system: &System, refrigerant: &str, cause: Cause) -> [f32; 7] {
     let mut nominal = nominal;
     nominal.ambient_k.mean = nominal.design_ambient_k;
     let mut healthy = Expectation::NEW;
-    healthy.set(fluid, &nominal).unwrap();
+    healthy.set(fluid, &nominal, &Readings::default()).unwrap();
     let mut ladder = heapless::Vec::new();
     crate::diagnosis::climb(&mut ladder, fluid, &nominal, &healthy, cause);
     let shift = ladder.get(1).unwrap().shift;

@@ -49,22 +49,37 @@ export interface SteadyReadings {
   uncertainty: Uncertainty;
 }
 
+/** The settings and what each of them is. */
+const SETTINGS: Readonly<Record<string, string>> = {
+  refrigerant: "string",
+  rated_load_a: "number",
+  locked_rotor_a: "number",
+  rated_v: "number",
+  suction_pressure_regulator: "boolean",
+  pump_down_valve: "string",
+};
+
 /**
  * Watches one machine run, in fixed memory and without a clock of its own.
  *
  * Samples may come at any spacing from 0.1 s to 10 s and with gaps. Call {@link free} when it is no longer needed.
  */
 export class Monitor {
-  readonly #watch: module.Watch;
+  #watch: module.Watch | undefined;
   readonly #fields: readonly string[];
   readonly #values: Float32Array;
 
   constructor(settings: MonitorSettings = {}) {
     started();
+    if (typeof settings !== "object" || settings === null) throw new RimewiseError("must be an object", "settings");
     refuse(settings, "");
-    const known = ["refrigerant", "rated_load_a", "locked_rotor_a", "rated_v", "suction_pressure_regulator", "pump_down_valve"];
-    const unknown = Object.keys(settings).find((name) => !known.includes(name));
-    if (unknown !== undefined) throw new RimewiseError("is not a setting known here", unknown);
+    for (const [name, value] of Object.entries(settings)) {
+      const type = SETTINGS[name];
+      if (type === undefined) throw new RimewiseError("is not a setting known here", name);
+      if (value !== null && value !== undefined && typeof value !== type) {
+        throw new RimewiseError(`must be a ${type}`, name);
+      }
+    }
     const plate = [settings.rated_load_a, settings.locked_rotor_a, settings.rated_v].map((value) => value ?? Number.NaN);
     try {
       this.#watch = new module.Watch(
@@ -83,6 +98,8 @@ export class Monitor {
 
   /** Takes one sample and tells what happened. A number no machine can show is named in `unusable`, never guessed. */
   push(sample: Sample): Pushed {
+    const watch = this.#alive();
+    if (typeof sample !== "object" || sample === null) throw new RimewiseError("must be an object", "sample");
     if (!Number.isSafeInteger(sample.time_ms) || sample.time_ms < 0) {
       throw new RimewiseError("must be a whole number of milliseconds, not negative", "time_ms");
     }
@@ -95,35 +112,41 @@ export class Monitor {
       // NaN stands for not measured inside; given as a number it is unusable, as infinity is.
       this.#values[at] = Number.isNaN(value) ? Number.POSITIVE_INFINITY : value;
     }
-    return answer<Pushed>(this.#watch.push(sample.time_ms, this.#values));
+    return answer<Pushed>(watch.push(sample.time_ms, this.#values));
   }
 
   /** What the machine does, after the last sample. */
   get state(): MonitorState {
-    return this.#watch.state() as MonitorState;
+    return this.#alive().state() as MonitorState;
   }
 
   /** How long ago the compressor started or stopped, ms; null where that was not seen. */
   get sinceMs(): number | null {
-    const since = this.#watch.sinceMs();
+    const since = this.#alive().sinceMs();
     return Number.isNaN(since) ? null : since;
   }
 
   /** What was found by tests in the stream: pump-down, standing pressure, highest current of the start. */
   found(): Readings {
-    return answer<{ readings: Readings }>(this.#watch.found()).readings;
+    return answer<{ readings: Readings }>(this.#alive().found()).readings;
   }
 
   /** The averaged readings while the machine is steady or pulls down smoothly; null in every other state. */
   readings(): SteadyReadings | null {
     const { readings, noise, uncertainty } = answer<{ readings: Readings | null } & Omit<SteadyReadings, "readings">>(
-      this.#watch.readings(),
+      this.#alive().readings(),
     );
     return readings === null ? null : { readings, noise, uncertainty };
   }
 
-  /** Gives its memory back. */
+  /** Gives its memory back; it can then no longer be used. */
   free(): void {
-    this.#watch.free();
+    this.#watch?.free();
+    this.#watch = undefined;
+  }
+
+  #alive(): module.Watch {
+    if (this.#watch === undefined) throw new RimewiseError("was given back by free()", "monitor");
+    return this.#watch;
   }
 }

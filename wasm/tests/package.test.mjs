@@ -272,6 +272,14 @@ describe("the monitor", () => {
     assert.throws(() => new rimewise.Monitor({ rated_load_a: -1 }), { name: "RimewiseError", field: "rated_load_a" });
     assert.throws(() => new rimewise.Monitor({ refrigerant: "R9999" }), { field: "refrigerant" });
     assert.throws(() => new rimewise.Monitor({ rated_amps: 3 }), { field: "rated_amps" });
+    assert.throws(() => new rimewise.Monitor({ rated_load_a: "3" }), { field: "rated_load_a" });
+    assert.throws(() => new rimewise.Monitor({ suction_pressure_regulator: "yes" }), { field: "suction_pressure_regulator" });
+    assert.throws(() => new rimewise.Monitor({ refrigerant: 290 }), { name: "RimewiseError", field: "refrigerant" });
+    assert.throws(() => new rimewise.Monitor(null), { name: "RimewiseError", field: "settings" });
+    assert.throws(() => monitor.push(), { name: "RimewiseError", field: "sample" });
+    monitor.free();
+    monitor.free();
+    assert.throws(() => monitor.push({ time_ms: 3000, space_c: 3 }), { name: "RimewiseError", field: "monitor" });
   });
 });
 

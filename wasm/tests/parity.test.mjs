@@ -29,6 +29,7 @@ const COUNTERPART = {
   insulation_at_40c: "insulationAt40C",
   liquid: "property",
   locked_rotor_at: "lockedRotorAt",
+  monitor_found: "Monitor",
   monitor_push: "Monitor",
   monitor_readings: "Monitor",
   monitor_since: "Monitor",

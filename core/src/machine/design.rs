@@ -135,7 +135,8 @@ impl Nominal {
         };
         let space_k = air(readings.space_c, design_space_k, if air_conditioning { 2.5 } else { 5.0 });
         let wet_bulb_k = match readings.space_wet_bulb_c {
-            Some(c) => Spread::new((c + CELSIUS).min(space_k.mean), u.air_k()),
+            // A wick that dries or sits out of the draught reads high by about a kelvin (common practice).
+            Some(c) => Spread::new((c + CELSIUS).min(space_k.mean), u.air_k().max(1.0)),
             None => Spread::new(moist_air::wet_bulb_k(space_k.mean, ROOM_HUMIDITY), ROOM_WET_BULB_U_K),
         };
         Some(Self {

@@ -17,7 +17,15 @@
 //! ```
 //!
 //! Samples may come at any spacing from 0.1 s to 10 s and with gaps; a gap of more than [`GAP_MS`] is told and what was
-//! being followed is dropped. Everything inside works on whole numbers of 1/256 kPa, K and V and 1/1024 A: the same
+//! being followed is dropped. A sample need not hold everything: with a current, starts and stops are told with the
+//! second sample that shows them at the latest; without one, from two pressures that move apart or together, which a
+//! stop against a closed valve does not make them do. What cannot be used is named in [`Pushed`] and never an error.
+//!
+//! While the machine holds still or pulls down smoothly, [`Monitor::readings`] gives averages for a visit, and
+//! [`SteadyReadings::uncertainty`] what is left of the instruments' uncertainty. [`Monitor::found`] gives, at any time,
+//! what tests in the stream have found: lowest pressure and rise of a pump-down, standing pressure, starting current.
+//!
+//! Everything inside works on whole numbers of 1/256 kPa, K and V and 1/1024 A: the same
 //! bits on every target, and cheap where there is no floating-point unit.
 
 mod average;

@@ -205,3 +205,55 @@ impl Rise {
         Some(Line { slope: slope * unit, u: libm::sqrtf(variance * IN_COMMON) * unit, seconds })
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// Follows a rise of some kPa/min with a scatter of 0.3 kPa, opens the valve after some seconds, and gives the
+    /// figures of the event and whether the valve was seen.
+    fn told(kpa_per_min: f64, opened_s: u32) -> (Option<[Option<f32>; 3]>, bool) {
+        let (mut rise, mut result, mut events) =
+            (Rise::new(30 << 8, 0), PumpDownResult::default(), Events::default());
+        let mut opened = false;
+        for second in 1..opened_s + 4 {
+            // A wave of seven seconds, as a gauge wanders.
+            let wander = 0.3 * libm::sin(f64::from(second) * 0.9);
+            let mut kpa = 30.0 + kpa_per_min * f64::from(second) / 60.0 + wander;
+            if second >= opened_s {
+                kpa += 40.0 * f64::from(second - opened_s + 1);
+            }
+            let now = (1000 * second, u64::from(1000 * second));
+            opened |= rise.push(libm::round(kpa * 256.0) as i32, now, &mut result, &mut events);
+        }
+        (events.as_slice().first().map(|event| event.values), opened)
+    }
+
+    #[test]
+    fn a_rise_is_told_with_its_uncertainty() {
+        for kpa_per_min in [1.0f64, 3.0, 12.0] {
+            let (values, opened) = told(kpa_per_min, 400);
+            let [Some(rise), Some(seconds), Some(u)] = values.unwrap() else { panic!("{values:?}") };
+            assert!((f64::from(rise) - kpa_per_min).abs() < f64::from(2.0 * u), "{rise} +- {u}");
+            assert!(u > 0.01 && u < 0.2, "{u}");
+            assert!((100.0..=300.0).contains(&seconds));
+            assert!(opened);
+        }
+    }
+
+    #[test]
+    fn a_rise_within_its_uncertainty_is_none() {
+        assert_eq!(told(0.0, 200).0.unwrap()[0], Some(0.0));
+    }
+
+    #[test]
+    fn the_opened_valve_is_no_rise() {
+        for opened_s in [47, 50, 53, 90] {
+            let (values, opened) = told(3.0, opened_s);
+            let rise = values.unwrap()[0].unwrap();
+            assert!(opened && (rise - 3.0).abs() < 0.6, "{rise} after {opened_s} s");
+        }
+        // Opened at once: nothing was measured.
+        assert_eq!(told(3.0, 10).0, None);
+    }
+}

@@ -75,6 +75,9 @@ impl Balance {
 
     /// How one standard deviation of one unknown direction moves the channels (one Newton step).
     fn direction(&self, fluid: Fluid<'_>, nominal: &Nominal, which: usize) -> Option<Vector> {
+        if !Nuisance::acts(which, nominal) {
+            return None;
+        }
         let attempt = |by: f32| {
             let other = Machine::new(fluid, nominal, Other::new(which, by))?;
             let off = other.run(fluid, Fault::NONE, &self.at)?;

@@ -93,7 +93,7 @@ impl Sum {
         if ln > self.top {
             self.rest = self.rest * libm::expf((self.top - ln).max(-80.0)) + 1.0;
             self.top = ln;
-        } else if ln > self.top - 18.0 {
+        } else if ln > self.top - 12.0 {
             self.rest += libm::expf(ln - self.top);
         }
     }
@@ -176,7 +176,7 @@ pub(crate) struct Posterior {
 }
 
 /// Nats below the best explanation at which a pair is passed over, by a distance under the largest shifts' spread.
-const SCREEN_NATS: f32 = 9.0;
+const SCREEN_NATS: f32 = 4.0;
 
 impl Posterior {
     pub(crate) const NEW: Self = Self {

@@ -3,6 +3,9 @@
 //! The spreads are what is usual between machines of one kind (common practice and the spread of published
 //! component data); they are not fitted to any one machine.
 
+use super::design::Nominal;
+use crate::system::Metering;
+
 /// The directions in which one machine of a kind differs from another.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 #[repr(usize)]
@@ -50,6 +53,19 @@ pub(crate) enum Nuisance {
 impl Nuisance {
     /// How many there are.
     pub(crate) const COUNT: usize = Self::SuctionDrop as usize + 1;
+
+    /// Whether a machine of this kind has the part that the direction is about.
+    pub(crate) fn acts(which: usize, nominal: &Nominal) -> bool {
+        let is = |all: &[Self]| all.iter().any(|nuisance| *nuisance as usize == which);
+        let valve = nominal.valve();
+        let capillary = nominal.metering == Metering::Capillary;
+        !(is(&[Self::ValveOversize, Self::ValveRange]) && !valve
+            || is(&[Self::CapillaryCoefficient]) && valve
+            || is(&[Self::ExchangeShare]) && !capillary
+            || is(&[Self::ReceiverContents, Self::ReceiverRoom]) && !nominal.receiver
+            || is(&[Self::RegulatorSetting]) && !nominal.regulator
+            || is(&[Self::WetBulb]) && !nominal.air_conditioning)
+    }
 }
 
 /// One value for each direction, in standard deviations from the mean.

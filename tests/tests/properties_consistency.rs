@@ -2,7 +2,7 @@
 
 use rimewise::quantity::{Enthalpy, Entropy, Pressure, Temperature, TemperatureDifference};
 use rimewise::refrigerant::data::ALL;
-use rimewise::refrigerant::{Phase, PropertyError, Refrigerant};
+use rimewise::refrigerant::{Phase, PropertyError, Refrigerant, State};
 
 fn kelvins(k: f32) -> TemperatureDifference {
     TemperatureDifference::from_kelvins(k)
@@ -176,24 +176,35 @@ fn temperature_comes_back_from_enthalpy_and_entropy() {
     }
 }
 
+/// Checks that states run from dense to thin as enthalpy and entropy rise, without a step back.
+fn rises(r: &Refrigerant<'_>, p: Pressure, states: impl Iterator<Item = State>) {
+    let states: Vec<State> = states.collect();
+    for pair in states.windows(2) {
+        let (cold, warm) = (pair[0], pair[1]);
+        assert!(
+            warm.enthalpy > cold.enthalpy && warm.entropy > cold.entropy && warm.density < cold.density,
+            "{} at {} Pa: {cold:?} {warm:?}",
+            r.designation(),
+            p.pascals()
+        );
+    }
+}
+
 #[test]
 fn enthalpy_and_entropy_rise_with_temperature_on_an_isobar() {
     for r in ALL {
-        for p in pressures(r, 12, 0.5) {
+        // From the margin beyond saturation on, where near the critical point no such phase may be left to find.
+        for p in pressures(r, 12, 0.5).into_iter().chain([r.pressure_range().1]) {
             let dew = r.dew_temperature(p).expect("dew");
-            let mut last = r.vapor(p, dew - kelvins(0.5)).expect("vapor");
-            for k in 0..80 {
-                let next = r.vapor(p, dew + kelvins(2.0 * k as f32)).expect("vapor");
-                assert!(
-                    next.enthalpy > last.enthalpy
-                        && next.entropy > last.entropy
-                        && next.density < last.density,
-                    "{} at {} Pa, {k}",
-                    r.designation(),
-                    p.pascals()
-                );
-                last = next;
-            }
+            rises(r, p, (0..82).map(|k| r.vapor(p, dew + kelvins(1.97 * k as f32 - 1.99)).expect("vapor")));
+            let bubble = r.bubble_temperature(p).expect("bubble");
+            let coldest = (bubble - r.temperature_range().0).kelvins().min(59.99);
+            let steps = (coldest + 1.99) as u32;
+            rises(
+                r,
+                p,
+                (0..steps).map(|k| r.liquid(p, bubble + kelvins(k as f32 - coldest)).expect("liquid")),
+            );
         }
     }
 }

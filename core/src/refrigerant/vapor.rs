@@ -7,6 +7,8 @@ use super::table::{Guess, at, number};
 
 /// Relative step of density after which the next Newton step would not be seen.
 const STEP_ENOUGH: f32 = 3e-3;
+/// dp/d(density) over R T below which there is no vapor to find: the margin below saturation may reach beyond it.
+const SPINODAL: f32 = 0.02;
 
 /// Solves the density for the coefficients of its powers and the reduced pressure p/(rho_reducing R T).
 ///
@@ -18,8 +20,12 @@ fn density([b1, b2, b3, b4, b5]: [f32; 5], p: f32) -> f32 {
     let mut d = p / at_least(0.3, 1.0 + p * (b1 + p * (k2 - b1 * b1)));
     let mut steps = STEPS;
     loop {
-        let (found, slope) = with_slope!(d; k5, k4, k3, k2, b1, 1.0, 0.0);
-        let step = (p - found) / at_least(0.02, slope);
+        let (z, slope) = with_slope!(d; k5, k4, k3, k2, b1, 1.0);
+        let (found, slope) = (d * z, z + d * slope);
+        if slope < SPINODAL {
+            return d;
+        }
+        let step = (p - found) / slope;
         d += step;
         steps -= 1;
         if step.abs() <= STEP_ENOUGH * d || steps == 0 {

@@ -14,7 +14,7 @@ const SPINODAL: f32 = 0.02;
 ///
 /// The pressure is concave in density up to the spinodal, so Newton from below climbs to the vapor root without
 /// passing it. The start is the inverse virial series to the second power as a fraction.
-#[inline]
+#[inline(always)]
 fn density([b1, b2, b3, b4, b5]: [f32; 5], p: f32) -> f32 {
     let (k2, k3, k4, k5) = (2.0 * b2, 3.0 * b3, 4.0 * b4, 5.0 * b5);
     let mut d = p / at_least(0.3, 1.0 + p * (b1 + p * (k2 - b1 * b1)));

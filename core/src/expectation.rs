@@ -56,6 +56,8 @@ const SHARED: f32 = 0.15;
 /// The share of a machine's own differences that stays from the day of its record to today (judged: machines age, and
 /// the directions are straight lines where the machine bends).
 const SAME_MACHINE: f32 = 0.8;
+/// The same share of what the machine was designed for: its sheet may not be known, but it does not change (judged).
+const SAME_DESIGN: f32 = 0.97;
 
 impl Balance {
     const NEW: Self = Self {
@@ -160,7 +162,8 @@ impl Expectation {
                 continue;
             }
             if let Some(shift_now) = self.balance.direction(fluid, &today.nominal, which) {
-                add_outer(cross, &shift_now, &shift_then, SAME_MACHINE);
+                let same = if Nuisance::of_the_design(which) { SAME_DESIGN } else { SAME_MACHINE };
+                add_outer(cross, &shift_now, &shift_then, same);
             }
         }
         for (direction, sd) in &DISCREPANCY {

@@ -54,6 +54,13 @@ impl Nuisance {
     /// How many there are.
     pub(crate) const COUNT: usize = Self::SuctionDrop as usize + 1;
 
+    /// Whether the direction is what the machine was designed for rather than how this one was built or has aged.
+    pub(crate) fn of_the_design(which: usize) -> bool {
+        [Self::DesignEvaporator, Self::DesignCondenser, Self::DesignSuperheat, Self::DesignSubcooling]
+            .iter()
+            .any(|nuisance| *nuisance as usize == which)
+    }
+
     /// Whether a machine of this kind has the part that the direction is about.
     pub(crate) fn acts(which: usize, nominal: &Nominal) -> bool {
         let is = |all: &[Self]| all.iter().any(|nuisance| *nuisance as usize == which);

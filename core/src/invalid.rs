@@ -56,7 +56,8 @@ impl fmt::Display for Problem {
             Self::AboveDischarge => {
                 write!(
                     f,
-                    "is above the discharge pressure of a running machine by more than the gauges' uncertainty"
+                    "is above the discharge pressure of a running machine by more than the gauges' uncertainty: \
+                     are the two swapped, or is it stopped?"
                 )
             }
             Self::PhasesUnknown => write!(f, "must be 1 or 3"),

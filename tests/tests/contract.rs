@@ -121,7 +121,10 @@ fn every_wrong_input_names_its_field() {
     names("this is not JSON", "");
     names("{\"system\":", "");
     names("[]", "");
-    names("{\"readings\":{\"current_a\":1,\"current_a\":2}}", "");
+    names("{\"readings\":{\"current_a\":NaN}}", "");
+    names("{\"readings\":{\"current_a\":1,\"current_a\":2}}", "readings.current_a");
+    names("{\"readings\":{\"current_a\":1e400}}", "readings.current_a");
+    names("{\"readings\":{\"line_voltages_v\":[230,231,-1e400]}}", "readings.line_voltages_v[2]");
     names(&with("system.refrigerant", json!("R9999")), "system.refrigerant");
     names(&with("system.refrigerant", json!(404)), "system.refrigerant");
     names(&with("system.metering", json!("magic")), "system.metering");

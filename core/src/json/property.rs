@@ -13,8 +13,7 @@ pub fn answer_property(line: &str) -> String {
 }
 
 fn answer(line: &str) -> Result<String, FieldError> {
-    let tree: Tree = serde_json::from_str(line)
-        .map_err(|e| FieldError { field: String::new(), error: format!("is not JSON: {e}") })?;
+    let tree = Tree::read(line)?;
     let (mut fluid, mut pressure, mut temperature, mut list) = (None, None, None, false);
     for (name, value) in object("", tree)? {
         match name.as_str() {

@@ -20,7 +20,7 @@ pub struct FieldError {
 impl core::fmt::Display for FieldError {
     fn fmt(&self, f: &mut core::fmt::Formatter<'_>) -> core::fmt::Result {
         if self.field.is_empty() {
-            f.write_str(&self.error)
+            write!(f, "the text {}", self.error)
         } else {
             write!(f, "{} {}", self.field, self.error)
         }
@@ -63,8 +63,7 @@ type Members = Vec<(String, Tree)>;
 /// # Errors
 /// The first field that is unknown, of a wrong type, or names what is not known here.
 pub fn read_visit(line: &str) -> Result<OwnedVisit, FieldError> {
-    let tree: Tree = serde_json::from_str(line)
-        .map_err(|e| FieldError { field: String::new(), error: format!("is not JSON: {e}") })?;
+    let tree = Tree::read(line)?;
     let mut owned = OwnedVisit { refrigerant: None, record: Vec::new(), visit: Visit::default() };
     for (name, value) in object("", tree)? {
         match name.as_str() {
@@ -215,7 +214,7 @@ pub(super) fn read_refrigerant(
         Tree::Null => Ok(None),
         Tree::Text(text) => refrigerant::find(&text).map(Some).ok_or_else(|| {
             let known: Vec<&str> = refrigerant::data::ALL.iter().map(|r| r.designation()).collect();
-            let error = format!("\"{text}\" is not a refrigerant known here{}", nearest(&text, &known));
+            let error = format!("\"{text}\" is not a refrigerant known here{}", alike(&text, &known));
             FieldError { field: path.to_owned(), error }
         }),
         other => Err(wrong_type(path, "a designation", &other)),
@@ -325,11 +324,28 @@ pub(super) fn unknown(path: &str, known: &[&str]) -> FieldError {
     FieldError { field: path.to_owned(), error: format!("is not a field known here{}", nearest(name, known)) }
 }
 
+/// Says which designations begin as this one does, such as R407A for R407, else which one is nearest.
+fn alike(text: &str, known: &[&str]) -> String {
+    const LISTED: usize = 12;
+    let bare = text.chars().filter(char::is_ascii_alphanumeric).collect::<String>().to_ascii_uppercase();
+    let bare = if bare.starts_with(|c: char| c.is_ascii_digit()) { format!("R{bare}") } else { bare };
+    // Only a letter may follow: R40 is not a beginning of R407.
+    let goes_on = |k: &&&str| {
+        k.to_ascii_uppercase().strip_prefix(&bare).is_some_and(|rest| rest.starts_with(char::is_alphabetic))
+    };
+    let longer: Vec<&str> = known.iter().filter(goes_on).take(LISTED).copied().collect();
+    if bare.len() < 3 || longer.is_empty() {
+        nearest(&bare, known)
+    } else {
+        format!("; known are {}", longer.join(", "))
+    }
+}
+
 /// Says which known name is nearest, where one is near.
 fn nearest(name: &str, known: &[&str]) -> String {
     let best = known.iter().map(|k| (edits(&name.to_ascii_lowercase(), &k.to_ascii_lowercase()), *k)).min();
     match best {
-        Some((edits, near)) if edits <= 1 + name.chars().count() / 3 => {
+        Some((edits, near)) if edits <= 1.max(name.chars().count() / 3) => {
             format!("; the nearest is \"{near}\"")
         }
         _ => String::new(),
@@ -350,4 +366,39 @@ fn edits(a: &str, b: &str) -> usize {
         }
     }
     row[b.len()]
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn says(text: &str) -> String {
+        match read_refrigerant("refrigerant", Tree::Text(text.to_owned())) {
+            Ok(found) => panic!("{text} is {found:?}"),
+            Err(error) => error.error,
+        }
+    }
+
+    #[test]
+    fn a_designation_without_its_letter_is_answered_with_those_that_have_one() {
+        assert!(says("R-507").ends_with("; known are R507A"), "{}", says("R-507"));
+        assert!(says("407").contains("; known are R407A, R407B"), "{}", says("407"));
+        assert!(says("R44A").ends_with("; the nearest is \"R404A\""), "{}", says("R44A"));
+        assert!(says("R999").ends_with("known here"), "{}", says("R999"));
+    }
+
+    #[test]
+    fn a_mistake_deep_in_the_text_names_its_place() {
+        let error = |text: &str| read_visit(text).map(|_| ()).unwrap_err().to_string();
+        assert_eq!(
+            error(r#"{"readings":{"current_a":2,"current_a":2}}"#),
+            "readings.current_a is given twice"
+        );
+        assert!(error(r#"{"readings":{"current_a":NaN}}"#).ends_with(", in readings.current_a"));
+        assert_eq!(
+            error(r#"{"readings":{"current_a":1e999}}"#),
+            "readings.current_a is outside what a 32-bit number holds"
+        );
+        assert_eq!(error("[]"), "the text must be an object, not an array");
+    }
 }

@@ -1,7 +1,13 @@
 //! A JSON value that keeps every member in order and refuses a name given twice.
 
-use serde::de::{Deserialize, Deserializer, Error, MapAccess, SeqAccess, Visitor};
+use super::read::FieldError;
+use serde::de::{DeserializeSeed, Deserializer, Error, MapAccess, SeqAccess, Visitor};
 use std::fmt;
+
+/// What is wrong with a member whose name came before.
+const TWICE: &str = "is given twice";
+/// How the reader of JSON begins its message about a number beyond binary64.
+const TOO_LARGE: &str = "number out of range";
 
 /// A JSON value.
 #[derive(Clone, Debug, PartialEq)]
@@ -15,6 +21,29 @@ pub(super) enum Tree {
 }
 
 impl Tree {
+    /// Reads one JSON value.
+    ///
+    /// # Errors
+    /// What is not JSON, with an empty field and the place in the text; a name given twice or a number that none can
+    /// hold, with its field.
+    pub(super) fn read(text: &str) -> Result<Self, FieldError> {
+        let mut path = Path::default();
+        let mut reader = serde_json::Deserializer::from_str(text);
+        let tree = Reader(&mut path).deserialize(&mut reader).and_then(|tree| reader.end().map(|()| tree));
+        tree.map_err(|error| {
+            let message = error.to_string();
+            let field = |error: &str| FieldError { field: path.0.clone(), error: error.to_owned() };
+            if message.starts_with(TWICE) {
+                field(TWICE)
+            } else if message.starts_with(TOO_LARGE) {
+                field("is outside what a 32-bit number holds")
+            } else {
+                let near = if path.0.is_empty() { String::new() } else { format!(", in {}", path.0) };
+                FieldError { field: String::new(), error: format!("is not JSON: {message}{near}") }
+            }
+        })
+    }
+
     /// What this value is, for an error text.
     pub(super) fn kind(&self) -> &'static str {
         match self {
@@ -28,9 +57,32 @@ impl Tree {
     }
 }
 
-struct TreeVisitor;
+/// Where in the text a reader is: the names and positions from the outside in.
+#[derive(Default)]
+struct Path(String);
 
-impl<'de> Visitor<'de> for TreeVisitor {
+impl Path {
+    /// Steps into a member.
+    fn name(&mut self, name: &str) {
+        if !self.0.is_empty() {
+            self.0.push('.');
+        }
+        self.0.push_str(name);
+    }
+}
+
+/// Reads one value and leaves the path where a mistake was found.
+struct Reader<'p>(&'p mut Path);
+
+impl<'de> DeserializeSeed<'de> for Reader<'_> {
+    type Value = Tree;
+
+    fn deserialize<D: Deserializer<'de>>(self, deserializer: D) -> Result<Tree, D::Error> {
+        deserializer.deserialize_any(self)
+    }
+}
+
+impl<'de> Visitor<'de> for Reader<'_> {
     type Value = Tree;
 
     fn expecting(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
@@ -55,26 +107,30 @@ impl<'de> Visitor<'de> for TreeVisitor {
         Ok(Tree::Text(value.to_owned()))
     }
     fn visit_seq<A: SeqAccess<'de>>(self, mut items: A) -> Result<Tree, A::Error> {
+        let outside = self.0.0.len();
         let mut list = Vec::new();
-        while let Some(item) = items.next_element()? {
-            list.push(item);
+        loop {
+            self.0.0.push_str(&format!("[{}]", list.len()));
+            let item = items.next_element_seed(Reader(self.0))?;
+            self.0.0.truncate(outside);
+            match item {
+                Some(item) => list.push(item),
+                None => return Ok(Tree::List(list)),
+            }
         }
-        Ok(Tree::List(list))
     }
     fn visit_map<A: MapAccess<'de>>(self, mut members: A) -> Result<Tree, A::Error> {
+        let outside = self.0.0.len();
         let mut object: Vec<(String, Tree)> = Vec::new();
-        while let Some((name, value)) = members.next_entry::<String, Tree>()? {
+        while let Some(name) = members.next_key::<String>()? {
+            self.0.name(&name);
             if object.iter().any(|(known, _)| *known == name) {
-                return Err(A::Error::custom(format!("the name \"{name}\" is given twice")));
+                return Err(A::Error::custom(TWICE));
             }
+            let value = members.next_value_seed(Reader(self.0))?;
+            self.0.0.truncate(outside);
             object.push((name, value));
         }
         Ok(Tree::Object(object))
-    }
-}
-
-impl<'de> Deserialize<'de> for Tree {
-    fn deserialize<D: Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
-        deserializer.deserialize_any(TreeVisitor)
     }
 }

@@ -49,7 +49,7 @@ fn severities(cause: Cause, nominal: &Nominal) -> [f32; SEVERITIES] {
         Cause::Overcharge => [0.15, 0.38, 0.80],
         Cause::LiquidLineRestriction => [0.72, 0.84, 0.92],
         Cause::MeteringUnderfeed if nominal.valve() => [0.28, 0.44, 0.60],
-        Cause::MeteringUnderfeed => [0.12, 0.27, 0.48],
+        Cause::MeteringUnderfeed => [0.12, 0.28, 0.54],
         Cause::FloodBack => [0.20, 0.50, 1.20],
         Cause::WeakCompressor => [0.10, 0.24, 0.50],
         Cause::CondenserAirflow => [0.25, 0.48, 0.70],

@@ -46,7 +46,11 @@ fn main() -> ExitCode {
             return ExitCode::from(2);
         }
     };
-    for line in lines(&input) {
+    let lines = lines(&input);
+    if lines.is_empty() {
+        eprintln!("properties: the input holds no question");
+    }
+    for line in lines {
         let text = line.map_or_else(|error| write_error(&error), |line| answer_property(&line));
         if !common::print(&text) {
             break;

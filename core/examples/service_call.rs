@@ -6,10 +6,10 @@
 
 mod common;
 
+use common::words::{finding_words, reading, words};
 use common::{Input, Units, arguments, lines};
 use rimewise::diagnosis::cause::Cause;
 use rimewise::json::{OwnedVisit, answer_visit, read_visit, write_error};
-use rimewise::measurement::Measurement;
 use rimewise::report::{CauseAndMeasurements, Report};
 use std::process::ExitCode;
 
@@ -36,7 +36,11 @@ fn main() -> ExitCode {
             return ExitCode::from(2);
         }
     };
-    for line in lines(&input) {
+    let lines = lines(&input);
+    if lines.is_empty() {
+        eprintln!("service_call: the input holds no visit");
+    }
+    for line in lines {
         let text = match (&line, options.json) {
             (Ok(line), true) => answer_visit(line),
             (Ok(line), false) => for_people(line, &options.units),
@@ -138,8 +142,8 @@ impl Page<'_> {
         for (name, seen, healthy) in [
             ("discharge line", readings.discharge_line_c, expected.discharge_line_c),
             ("liquid line", readings.liquid_line_c, expected.liquid_line_c),
-            ("air off evaporator", readings.supply_air_c, expected.supply_air_c),
-            ("air off condenser", readings.condenser_exhaust_c, expected.condenser_exhaust_c),
+            ("supply air", readings.supply_air_c, expected.supply_air_c),
+            ("condenser exhaust air", readings.condenser_exhaust_c, expected.condenser_exhaust_c),
         ] {
             rows.push((name, temperature(seen), healthy.map(|e| units.temperature_pm(e))));
         }
@@ -173,7 +177,7 @@ impl Page<'_> {
             } else {
                 format!("{}.{}", warning.section, warning.field)
             };
-            self.line(&format!("  ! {field} {}", warning.kind.name()));
+            self.line(&format!("  ! {field}: {}", warning.kind.name()));
         }
     }
 
@@ -206,6 +210,7 @@ impl Page<'_> {
         for entry in report.causes.iter().filter(|c| c.probability >= 0.03).take(5) {
             let severity = entry
                 .severity
+                .filter(|s| *s >= 0.005)
                 .map_or(String::new(), |s| format!("  (about {:.0} % {})", 100.0 * s, amount(entry.cause)));
             self.line(&format!("  {:>9}  {}{severity}", percent(entry.probability), words(entry.cause)));
         }
@@ -292,10 +297,7 @@ impl Page<'_> {
         }
         self.heading("Electrical");
         for finding in &self.report.electrical {
-            let number = |v: Option<f32>| v.map(|v| format!("{v:.2} {}", finding.unit).trim().to_owned());
-            let value = number(finding.value).map_or(String::new(), |v| format!(": {v}"));
-            let limit = number(finding.limit).map_or(String::new(), |v| format!(" (limit {v})"));
-            self.line(&format!("  {}{value}{limit}", finding.finding.name().replace('_', " ")));
+            self.line(&format!("  {}", finding_words(finding)));
         }
     }
 
@@ -315,22 +317,6 @@ impl Page<'_> {
     }
 }
 
-/// A cause in a technician's words.
-fn words(cause: Cause) -> &'static str {
-    match cause {
-        Cause::None => "nothing that counts",
-        Cause::Undercharge => "undercharge",
-        Cause::Overcharge => "overcharge",
-        Cause::LiquidLineRestriction => "liquid-line restriction",
-        Cause::MeteringUnderfeed => "metering device underfeeds",
-        Cause::FloodBack => "liquid floods back",
-        Cause::WeakCompressor => "weak compressor",
-        Cause::CondenserAirflow => "low condenser airflow",
-        Cause::EvaporatorAirflow => "low evaporator airflow",
-        Cause::NonCondensables => "non-condensable gas",
-    }
-}
-
 /// What the severity of a cause is a fraction of.
 fn amount(cause: Cause) -> &'static str {
     match cause {
@@ -343,14 +329,4 @@ fn amount(cause: Cause) -> &'static str {
         Cause::NonCondensables => "excess pressure",
         Cause::None => "",
     }
-}
-
-/// A measurement in words: its name without the unit.
-fn reading(measurement: Measurement) -> String {
-    let name = measurement.name();
-    let bare = ["_kpa_per_min", "_kpa", "_megohm", "_ohm", "_uf", "_c", "_k", "_a", "_v", "_w"]
-        .iter()
-        .find_map(|unit| name.strip_suffix(unit))
-        .unwrap_or(name);
-    bare.replace('_', " ")
 }

@@ -10,7 +10,9 @@
 #[allow(dead_code)]
 mod common;
 
+use common::words::{finding_words, reading, words};
 use common::{Input, arguments};
+use rimewise::diagnosis::cause::Cause;
 use rimewise::json::{OwnedVisit, read_visit, write_report};
 use rimewise::monitor::{CHANNELS, Event, Monitor, Sample, SampleProblem, Settings, SteadyReadings};
 use rimewise::readings::Readings;
@@ -22,7 +24,11 @@ const BUILT_IN: &str = include_str!("data/liquid_on_start.csv");
 fn main() -> ExitCode {
     let options = match arguments(std::env::args().skip(1)) {
         Ok(options) => options,
-        Err(message) => return fail(&message),
+        Err(message) => {
+            let failed = fail(&message);
+            eprintln!("usage: watch [FILE | -] [--json]");
+            return failed;
+        }
     };
     let input = match &options.input {
         Input::BuiltIn => Ok(BUILT_IN.as_bytes().to_vec()),
@@ -40,7 +46,6 @@ fn main() -> ExitCode {
 
 fn fail(message: &str) -> ExitCode {
     eprintln!("watch: {message}");
-    eprintln!("usage: watch [FILE | -] [--json]");
     ExitCode::from(2)
 }
 
@@ -141,22 +146,25 @@ impl Stream {
             common::print("\nThere is nothing to diagnose.");
             return Ok(());
         }
-        let verdict = if report.decided { "DECIDED" } else { "NOT DECIDED, most probable" };
-        common::print(&format!("\n{verdict}: {}", report.leading.name().replace('_', " ")));
+        let verdict = match (report.decided, report.leading) {
+            (true, Cause::None) => "CLEARED",
+            (true, _) => "DECIDED",
+            (false, _) => "NOT DECIDED, most probable",
+        };
+        common::print(&format!("\n{verdict}: {}", words(report.leading)));
         for cause in report.causes.iter().filter(|cause| cause.probability >= 0.05) {
-            common::print(&format!(
-                "  {:4.0} %  {}",
-                100.0 * cause.probability,
-                cause.cause.name().replace('_', " ")
-            ));
+            common::print(&format!("  {:4.0} %  {}", 100.0 * cause.probability, words(cause.cause)));
         }
         for next in report.next.iter().take(3) {
             common::print(&format!(
                 "  measure next: {} ({:.2} bit, effort: {})",
-                next.measurement.name(),
+                reading(next.measurement),
                 next.information_bits,
                 next.effort.name().replace('_', " ")
             ));
+        }
+        for finding in &report.electrical {
+            common::print(&format!("  electrical: {}", finding_words(finding)));
         }
         for caution in &report.cautions {
             common::print(&format!(
@@ -194,7 +202,7 @@ fn header(line: &str) -> Result<Vec<Option<usize>>, String> {
 fn sample(columns: &[Option<usize>], line: &str) -> Result<Sample, String> {
     let cells: Vec<&str> = line.split(',').map(str::trim).collect();
     if cells.len() != columns.len() {
-        return Err(format!("{} values under {} columns", cells.len(), columns.len()));
+        return Err(format!("the columns are {}, the values {}", columns.len(), cells.len()));
     }
     let mut sample = Sample::default();
     for (cell, column) in cells.into_iter().zip(columns) {
@@ -251,7 +259,10 @@ fn figures(event: &Event) -> impl Iterator<Item = (&'static str, f32)> {
 }
 
 fn event_text(event: &Event) -> String {
-    let list: Vec<String> = figures(event).map(|(name, value)| format!("{name} {value:.2}")).collect();
+    // Counts and answers are whole.
+    let digits = |value: f32| if value.fract() == 0.0 { 0 } else { 2 };
+    let list: Vec<String> =
+        figures(event).map(|(name, value)| format!("{name} {value:.*}", digits(value))).collect();
     format!("{}  {:<20} {}", clock(event.time_ms), event.kind.name().replace('_', " "), list.join(", "))
         .trim_end()
         .to_owned()

@@ -1,5 +1,8 @@
 //! What the examples share: their arguments, their lines of input, and units for people.
 
+#[allow(dead_code)]
+pub(crate) mod words;
+
 use rimewise::estimate::Estimate;
 use rimewise::json::FieldError;
 use rimewise::quantity::{Atmosphere, Pressure, Temperature};
@@ -71,9 +74,17 @@ pub(crate) fn arguments(args: impl Iterator<Item = String>) -> Result<Options, S
 }
 
 /// Splits the input into visits or questions: the whole of it where it is one JSON value, else its lines.
+///
+/// A byte order mark in front is skipped. Text that opens an object over several lines and holds no whole one in any
+/// line is one value with a mistake in it, and gives one error, not one a line.
 pub(crate) fn lines(input: &[u8]) -> Vec<Result<String, FieldError>> {
+    let unreadable = |error: &str| Err(FieldError { field: String::new(), error: error.to_owned() });
+    let input = input.strip_prefix(b"\xef\xbb\xbf").unwrap_or(input);
+    if input.starts_with(b"\xff\xfe") || input.starts_with(b"\xfe\xff") {
+        return vec![unreadable("is not JSON: it is UTF-16, save it as UTF-8")];
+    }
     if let Ok(whole) = std::str::from_utf8(input)
-        && serde_json::from_str::<serde::de::IgnoredAny>(whole).is_ok()
+        && (is_json(whole) || is_one_broken_object(whole))
     {
         return vec![Ok(whole.to_owned())];
     }
@@ -82,9 +93,18 @@ pub(crate) fn lines(input: &[u8]) -> Vec<Result<String, FieldError>> {
         .filter(|line| !line.trim_ascii().is_empty())
         .map(|line| match std::str::from_utf8(line) {
             Ok(line) => Ok(line.to_owned()),
-            Err(_) => Err(FieldError { field: String::new(), error: "is not JSON: not UTF-8".to_owned() }),
+            Err(_) => unreadable("is not JSON: not UTF-8"),
         })
         .collect()
+}
+
+fn is_json(text: &str) -> bool {
+    serde_json::from_str::<serde::de::IgnoredAny>(text).is_ok()
+}
+
+fn is_one_broken_object(text: &str) -> bool {
+    let mut lines = text.lines().map(str::trim).filter(|line| !line.is_empty());
+    lines.next() == Some("{") && !lines.any(|line| line.starts_with('{') && is_json(line))
 }
 
 /// Prints a line; false where nobody reads any more.

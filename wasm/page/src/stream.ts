@@ -67,7 +67,7 @@ export function readRecording(text: string): Recording {
       names = cells;
       return;
     }
-    if (cells.length !== names.length) throw wrong(`${cells.length} values under ${names.length} columns`);
+    if (cells.length !== names.length) throw wrong(`the columns are ${names.length}, the values ${cells.length}`);
     const sample: Record<string, number> = { time_ms: 0 };
     names.forEach((name, n) => {
       const cell = cells[n] as string;

@@ -20,8 +20,8 @@
 //    built with an older header keeps working. A size that the library does not know, which is one that the first
 //    release with this struct did not reach or one above the library's own, gives RIMEWISE_STATUS_WRONG_SIZE. A struct
 //    without a size never changes within one major version (while that is 0: within one minor version).
-//  * RimewiseMonitor, RimewiseWorkspace and RimewiseRefrigerantStorage are memory of the caller with private content: only the functions
-//    that take them may write to them.
+//  * RimewiseMonitor, RimewiseWorkspace and RimewiseRefrigerantStorage are memory of the caller with private content:
+//    only the functions that take them may write to them.
 //  * No allocation, nothing to free, no global state, no last error: every function is re-entrant and may run in any
 //    number of threads or interrupts at once, as long as no two write the same memory of the caller.
 //  * Texts are English, end with NUL and live as long as the program.
@@ -853,7 +853,7 @@ typedef int32_t RimewiseMeasurement;
 
 // What happened.
 //
-// `EventKind::value_names` tells what the figures of an event are, with their units in the name.
+// Each kind has up to three figures of its own, with their units in their names.
 enum RimewiseMonitorEventKind
 #if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
   : int32_t
@@ -966,8 +966,8 @@ typedef int32_t RimewiseMonitorSampleProblem;
 // What the machine does at the moment.
 //
 // The three running states are statements about the last two minutes (at least one, and none of the first minute
-// after a start): `State::Steady` when nothing measured drifts or scatters beyond its limit,
-// `State::PullingDown` when the suction pressure falls smoothly, `State::Unsteady` otherwise.
+// after a start): steady when nothing measured drifts or scatters beyond its limit, pulling down when the suction
+// pressure falls smoothly, unsteady otherwise.
 enum RimewiseMonitorState
 #if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
   : int32_t
@@ -1371,8 +1371,6 @@ typedef struct RimewiseSystem {
     // Rated start capacitor, microfarad.
     float compressor_start_capacitor_uf;
 } RimewiseSystem;
-// A machine of which nothing is known.
-#define RimewiseSystem_BLANK (RimewiseSystem){ .size = (uint32_t)(size_of){  }, .metering = RIMEWISE_NOT_KNOWN, .receiver = RIMEWISE_NOT_KNOWN, .suction_pressure_regulator = RIMEWISE_NOT_KNOWN, .duty = RIMEWISE_NOT_KNOWN, .charge_kg = f32_NAN, .run_capacitor_tolerance_percent = f32_NAN, .design_space_c = f32_NAN, .design_ambient_c = f32_NAN, .design_evaporator_td_k = f32_NAN, .design_condenser_td_k = f32_NAN, .design_suction_superheat_k = f32_NAN, .design_subcooling_k = f32_NAN, .design_suction_pressure_kpa = f32_NAN, .design_discharge_pressure_kpa = f32_NAN, .compressor_rated_load_a = f32_NAN, .compressor_locked_rotor_a = f32_NAN, .compressor_rated_v = f32_NAN, .compressor_phases = f32_NAN, .compressor_hz = f32_NAN, .compressor_run_winding_ohm = f32_NAN, .compressor_start_winding_ohm = f32_NAN, .compressor_winding_reference_c = f32_NAN, .compressor_run_capacitor_uf = f32_NAN, .compressor_start_capacitor_uf = f32_NAN }
 
 // The numbers read on the visit. Pressures are absolute, kPa; temperatures degC.
 //
@@ -1475,8 +1473,6 @@ typedef struct RimewiseUncertainty {
     // Current, percent of reading; 1.5 % unless given.
     float current_percent;
 } RimewiseUncertainty;
-// Instruments of the usual uncertainty.
-#define RimewiseUncertainty_BLANK (RimewiseUncertainty){ .size = (uint32_t)(size_of){  }, .pressure_percent = f32_NAN, .pressure_span_kpa = f32_NAN, .line_temperature_k = f32_NAN, .air_temperature_k = f32_NAN, .current_percent = f32_NAN }
 
 // The quantities of the cycle, each with its standard uncertainty. Signed, never clamped.
 typedef struct RimewiseCycle {
@@ -1583,8 +1579,6 @@ typedef struct RimewiseObservations {
     // 1 where the evaporator coil is iced over, else 0.
     int32_t coil_iced;
 } RimewiseObservations;
-// Observations of which nothing was looked at.
-#define RimewiseObservations_BLANK (RimewiseObservations){ .size = (uint32_t)(size_of){  }, .start_noise = RIMEWISE_NOT_KNOWN, .frost_on_compressor = RIMEWISE_NOT_KNOWN, .sight_glass = RIMEWISE_NOT_KNOWN, .coil_iced = RIMEWISE_NOT_KNOWN }
 
 // Memory of the caller that a diagnosis works in, so that the stack stays small. Its content is private and means
 // nothing between calls; it need not be initialised, and two calls that run at once need one each.
@@ -1910,9 +1904,6 @@ typedef struct RimewiseRefrigerantInfo {
     // Highest pressure that both saturation curves cover, kPa absolute.
     float pressure_max_kpa;
 } RimewiseRefrigerantInfo;
-
-// All statuses.
-#define RimewiseStatus_ALL { RimewiseStatus_Ok, RimewiseStatus_NullPointer, RimewiseStatus_WrongSize, RimewiseStatus_UnknownCode, RimewiseStatus_NotFinite, RimewiseStatus_OutOfRange, RimewiseStatus_ShortBuffer, RimewiseStatus_UnknownDesignation, RimewiseStatus_InvalidInput, RimewiseStatus_NotYet, RimewiseStatus_PressureOutsideTable, RimewiseStatus_TemperatureOutsideTable, RimewiseStatus_TwoPhase, RimewiseStatus_OtherPhase, RimewiseStatus_Transcritical, RimewiseStatus_NotATable, RimewiseStatus_TableVersion, RimewiseStatus_TableLength, RimewiseStatus_TableChecksum, RimewiseStatus_TableContent, }
 
 #ifdef __cplusplus
 extern "C" {

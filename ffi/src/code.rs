@@ -308,7 +308,7 @@ pub unsafe extern "C" fn rimewise_measurement_text(code: i32, text: *mut *const 
 
 /// What happened.
 ///
-/// `EventKind::value_names` tells what the figures of an event are, with their units in the name.
+/// Each kind has up to three figures of its own, with their units in their names.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 #[repr(i32)]
 pub enum RimewiseMonitorEventKind {
@@ -433,8 +433,8 @@ pub unsafe extern "C" fn rimewise_monitor_sample_problem_text(
 /// What the machine does at the moment.
 ///
 /// The three running states are statements about the last two minutes (at least one, and none of the first minute
-/// after a start): `State::Steady` when nothing measured drifts or scatters beyond its limit,
-/// `State::PullingDown` when the suction pressure falls smoothly, `State::Unsteady` otherwise.
+/// after a start): steady when nothing measured drifts or scatters beyond its limit, pulling down when the suction
+/// pressure falls smoothly, unsteady otherwise.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 #[repr(i32)]
 pub enum RimewiseMonitorState {

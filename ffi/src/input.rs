@@ -237,7 +237,7 @@ fn three(values: [f32; 3]) -> Option<[f32; 3]> {
 
 impl RimewiseSystem {
     /// A machine of which nothing is known.
-    pub const BLANK: Self = Self {
+    pub(crate) const BLANK: Self = Self {
         size: size_of::<Self>() as u32,
         metering: RIMEWISE_NOT_KNOWN,
         receiver: RIMEWISE_NOT_KNOWN,
@@ -306,7 +306,7 @@ impl RimewiseSystem {
 
 impl RimewiseReadings {
     /// Readings of which nothing was measured.
-    pub const BLANK: Self = Self {
+    pub(crate) const BLANK: Self = Self {
         size: size_of::<Self>() as u32,
         running: RIMEWISE_NOT_KNOWN,
         pump_down_valve: RIMEWISE_NOT_KNOWN,
@@ -407,7 +407,7 @@ impl RimewiseReadings {
 
 impl RimewiseObservations {
     /// Observations of which nothing was looked at.
-    pub const BLANK: Self = Self {
+    pub(crate) const BLANK: Self = Self {
         size: size_of::<Self>() as u32,
         start_noise: RIMEWISE_NOT_KNOWN,
         frost_on_compressor: RIMEWISE_NOT_KNOWN,
@@ -429,7 +429,7 @@ impl RimewiseObservations {
 
 impl RimewiseUncertainty {
     /// Instruments of the usual uncertainty.
-    pub const BLANK: Self = Self {
+    pub(crate) const BLANK: Self = Self {
         size: size_of::<Self>() as u32,
         pressure_percent: f32::NAN,
         pressure_span_kpa: f32::NAN,

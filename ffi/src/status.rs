@@ -50,7 +50,7 @@ pub enum RimewiseStatus {
 
 impl RimewiseStatus {
     /// All statuses.
-    pub const ALL: [Self; 20] = [
+    pub(crate) const ALL: [Self; 20] = [
         Self::Ok,
         Self::NullPointer,
         Self::WrongSize,

@@ -286,7 +286,7 @@ export type Step =
 
 /**
  * What happened.
- * `value_names` tells what the figures of an event are, with their units in the name.
+ * Each kind has up to three figures of its own, with their units in their names.
  * - `start`: The compressor started.
  * - `stop`: The compressor stopped.
  * - `inrush`: The current of the start has come down to that of a running motor.
@@ -341,8 +341,8 @@ export type MonitorEventKind =
 /**
  * What the machine does at the moment.
  * The three running states are statements about the last two minutes (at least one, and none of the first minute
- * after a start): `Steady` when nothing measured drifts or scatters beyond its limit,
- * `PullingDown` when the suction pressure falls smoothly, `Unsteady` otherwise.
+ * after a start): steady when nothing measured drifts or scatters beyond its limit, pulling down when the suction
+ * pressure falls smoothly, unsteady otherwise.
  * - `unknown`: Not enough was seen yet, or a gap has just ended.
  * - `off`: The compressor is off in the ordinary cycle.
  * - `starting`: The compressor was started less than one minute ago, whether or not it turns.

@@ -5,7 +5,7 @@ use crate::field::choice;
 choice! {
     /// What happened.
     ///
-    /// [`EventKind::value_names`] tells what the figures of an event are, with their units in the name.
+    /// Each kind has up to three figures of its own, with their units in their names.
     EventKind {
         /// The compressor started.
         Start = 1 "start",

@@ -6,8 +6,8 @@ choice! {
     /// What the machine does at the moment.
     ///
     /// The three running states are statements about the last two minutes (at least one, and none of the first minute
-    /// after a start): [`State::Steady`] when nothing measured drifts or scatters beyond its limit,
-    /// [`State::PullingDown`] when the suction pressure falls smoothly, [`State::Unsteady`] otherwise.
+    /// after a start): steady when nothing measured drifts or scatters beyond its limit, pulling down when the suction
+    /// pressure falls smoothly, unsteady otherwise.
     State {
         /// Not enough was seen yet, or a gap has just ended.
         Unknown = 0 "unknown",

@@ -184,7 +184,7 @@ export interface PressureScale {
   unit: PressureUnit;
   /** Whether the figure is above the local atmosphere; false: absolute. */
   gauge?: boolean;
-  /** Altitude above sea level, m (ICAO standard atmosphere, -500 to 11,000 m); 0 unless given. */
+  /** Altitude above sea level, m (ICAO standard atmosphere); 0 unless given, held within -500 to 11,000 m. */
   altitude_m?: number;
 }
 

@@ -126,6 +126,7 @@ export function verdict(report: Report): Verdict {
 function severity(report: Report, cause: Cause): string {
   const entry = report.causes.find((other) => other.cause === cause);
   if (cause === "none" || entry?.severity === null || entry?.severity === undefined) return "";
+  if (entry.severity < 0.005) return "";
   return `Most likely about ${figure(entry.severity * 100, 0)} % ${SEVERITY[cause]}.`;
 }
 
@@ -194,9 +195,9 @@ function showCauses(report: Report): void {
           ),
         );
       }
-      if (out !== undefined) items.push(h("p", {}, "Ruled out", ...(out.by.length > 0 ? [" by ", ...list(out.by)] : []), "."));
+      if (out !== undefined) items.push(h("p", {}, "Ruled out", ...(out.by.length > 0 ? [" by: ", ...list(out.by)] : []), "."));
       if (open !== undefined && open.closed_by.length > 0) {
-        items.push(h("p", {}, "Still open; would be settled by ", ...list(open.closed_by), "."));
+        items.push(h("p", {}, "Still open; would be settled by: ", ...list(open.closed_by), "."));
       }
       if (items.length === 0) items.push(h("p", {}, "No single reading speaks clearly for or against it."));
       const bar = h("span", { class: "bar", "aria-hidden": "true" }, h("span", { class: "fill" }));
@@ -254,8 +255,12 @@ function showNext(report: Report): void {
 
 /** A finding's figure and limit for people. */
 export function findingText(finding: Report["electrical"][number]): string {
-  const value = finding.value === null ? "" : `${figure(finding.value, 2)} ${finding.unit}`;
-  const limit = finding.limit === null ? "" : `held against ${figure(finding.limit, 2)} ${finding.unit}`;
+  const unit = finding.unit === "uF" ? "µF" : finding.unit;
+  // What is left over between windings that agree: which way it leans says nothing to people.
+  const agree = finding.finding === "windings_good";
+  const number = (value: number) => `${figure(agree ? Math.abs(value) : value, 2)} ${unit}`;
+  const value = finding.value === null ? "" : `${agree ? "to " : ""}${number(finding.value)}`;
+  const limit = finding.limit === null ? "" : `held against ${number(finding.limit)}`;
   return [value, limit].filter((text) => text !== "").join(", ");
 }
 

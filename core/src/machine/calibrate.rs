@@ -95,7 +95,9 @@ pub(crate) fn volumetric(clearance: f32, ln_ratio: f32) -> f32 {
 /// Polytropic work of compression, J/kg, before its efficiency.
 pub(crate) fn polytropic(exponent: f32, pa: f32, rho: f32, ln_ratio: f32) -> f32 {
     let k = (exponent - 1.0) / exponent;
-    pa / rho / k * (libm::expf(k * ln_ratio) - 1.0)
+    // Heavy molecules cool so little on expansion that the exponent comes to 1 and below it.
+    let steps = if k.abs() > 1.0e-5 { libm::expm1f(k * ln_ratio) / k } else { ln_ratio };
+    pa / rho * steps
 }
 
 /// Efficiency of compression, which falls slowly away from the design ratio.
@@ -221,10 +223,12 @@ impl Machine {
         let clearance = (0.03 + 0.008 * z(Nuisance::Clearance)).max(0.005);
         let rho_inlet = inlet.density.kg_per_m3();
         let swept = 1.0 / (rho_inlet * volumetric(clearance, ln_ratio));
-        let isentropic_k = fluid.vapor_k_at_s(p_condensing, inlet.entropy.joules_per_kg_k())?;
+        // Heaviest molecules end compression wet; their dry gas at the same pressure stands for it.
+        let isentropic_k =
+            fluid.vapor_k_at_s(p_condensing, inlet.entropy.joules_per_kg_k()).unwrap_or(high.dew_k);
         let isentropic = fluid.vapor(p_condensing, isentropic_k)?;
         let exponent = ln_ratio / libm::logf(isentropic.density.kg_per_m3() / rho_inlet);
-        if !(exponent > 1.005 && exponent < 2.0) {
+        if !(exponent > 0.8 && exponent < 2.0) {
             return None;
         }
         let base = if air_conditioning { 0.66 } else { 0.60 } + 0.06 * z(Nuisance::BaseEfficiency);

@@ -55,6 +55,9 @@ const ROOM_WET_BULB_U_K: f32 = 1.5;
 /// rounded, and one unit differs from the next).
 const SHEET_K: f32 = 0.5;
 
+/// Kelvin by which a condenser's liquid leaves above the air's entry at least (common practice).
+const LIQUID_ABOVE_AIR_K: f32 = 2.0;
+
 /// Pressure drop of the suction line at the design flow, as kelvin of dew temperature (common practice: suction
 /// lines are sized for about 1 K; short ones of self-contained machines lose less).
 pub(crate) const SUCTION_DROP_K: Spread = Spread::new(1.0, 0.7);
@@ -112,7 +115,13 @@ impl Nominal {
             Some(kpa) => Spread::new(fluid.middle_k(kpa * 1000.0)?, SHEET_K),
             None => {
                 let td = td(design.condenser_td_k, condenser_td);
-                Spread::new(design_ambient_k + td.mean.max(0.5), td.sd)
+                let condensing_k = design_ambient_k + td.mean.max(0.5);
+                // Liquid must leave warmer than the air it gave its heat to: a wide glide needs a larger difference.
+                let pa = fluid.middle_pa(condensing_k)?;
+                let half_glide = condensing_k - fluid.saturation(pa)?.bubble_k;
+                let least_k = design_ambient_k + half_glide + subcooling.0 + LIQUID_ABOVE_AIR_K;
+                let usual = design.condenser_td_k.is_none();
+                Spread::new(if usual { condensing_k.max(least_k) } else { condensing_k }, td.sd)
             }
         };
         let suction_superheat_k =

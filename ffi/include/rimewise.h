@@ -1263,8 +1263,9 @@ typedef struct RimewiseWeighIn {
     int32_t plan;
     // The mass of the plan, kg.
     struct RimewiseEstimate mass_kg;
-    // Standard uncertainty of the charge in the machine over the nameplate charge, as a fraction; 0 where nothing is
-    // to be added.
+    // Standard uncertainty of the charge in the machine over the nameplate charge, as a fraction.
+    //
+    // 0 where nothing is to be added.
     float relative_u;
 } RimewiseWeighIn;
 

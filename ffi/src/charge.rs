@@ -52,8 +52,9 @@ pub struct RimewiseWeighIn {
     pub plan: i32,
     /// The mass of the plan, kg.
     pub mass_kg: RimewiseEstimate,
-    /// Standard uncertainty of the charge in the machine over the nameplate charge, as a fraction; 0 where nothing is
-    /// to be added.
+    /// Standard uncertainty of the charge in the machine over the nameplate charge, as a fraction.
+    ///
+    /// 0 where nothing is to be added.
     pub relative_u: f32,
 }
 

@@ -183,10 +183,9 @@ pub fn judge(observation: &PumpDown, conditions: &Conditions, gauge_u_kpa: f32) 
     })
 }
 
-/// Computes the limit of a compressor in good order with the gauge's uncertainty beside the compressor's, kPa
-/// absolute: what the report expects of a pump-down.
+/// Computes what a report expects of a pump-down: the limit of a compressor in good order, kPa absolute.
 ///
-/// `None` where an input is not finite or the conditions cannot be used.
+/// The gauge's uncertainty stands beside the compressor's. `None` where an input is not finite or the conditions cannot be used.
 pub fn expected_kpa(conditions: &Conditions, gauge_u_kpa: f32) -> Option<Estimate> {
     let good = limit_kpa(conditions, 0.0)?;
     Estimate::new(good.value, combine(&[good.u, gauge_u_kpa]))

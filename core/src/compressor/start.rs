@@ -3,8 +3,9 @@
 use crate::estimate::Estimate;
 use crate::normal::{combine, positive, usable};
 
-/// Fraction of the locked-rotor current above which a motor that should run is taken to stand still: loads that
-/// a turning motor survives stay below half of it (common practice).
+/// Fraction of the locked-rotor current above which a motor that should run is taken to stand still.
+///
+/// Loads that a turning motor survives stay below half of it (common practice).
 pub const STANDS_STILL: f32 = 0.7;
 /// Longest time a small hermetic takes to come up to speed, s (common practice; most need under 0.5 s).
 pub const LONGEST_START_S: f32 = 2.0;

@@ -7,11 +7,13 @@ use crate::readings::{Readings, Uncertainty};
 /// Readings averaged while the machine is steady or pulls down smoothly.
 #[derive(Clone, Copy, Debug, Default, PartialEq)]
 pub struct SteadyReadings {
-    /// The averages under the names of the readings, with the results of the tests seen in the stream: pump-down,
-    /// standing pressure, highest current of the start.
+    /// The averages under the names of the readings, with the results of the tests seen in the stream.
+    ///
+    /// The tests are the pump-down, the standing pressure and the highest current of the start.
     pub readings: Readings,
-    /// Standard uncertainty (k = 1) of each average from noise alone, in the order of [`Sample::FIELDS`] and the unit
-    /// of the channel; correlated noise is counted as such. The instrument's own error comes on top.
+    /// Standard uncertainty (k = 1) of each average from noise alone, in the order of [`Sample::FIELDS`].
+    ///
+    /// In the unit of the channel; correlated noise is counted as such. The instrument's own error comes on top.
     pub noise: [Option<f32>; CHANNELS],
 }
 

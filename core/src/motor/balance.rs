@@ -2,8 +2,9 @@
 
 use crate::normal::positive;
 
-/// Voltage unbalance above which the supply is put right before the motor is judged, percent (common practice; NEMA
-/// MG 1 derates from 1 % and forbids running above 5 %).
+/// Voltage unbalance above which the supply is put right before the motor is judged, percent (common practice).
+///
+/// NEMA MG 1 derates from 1 % and forbids running above 5 %.
 pub const VOLTAGE_LIMIT_PERCENT: f32 = 2.0;
 /// Current unbalance that asks for a look at supply and contactor, percent (common practice).
 pub const CURRENT_LIMIT_PERCENT: f32 = 10.0;

@@ -7,8 +7,10 @@
 
 use crate::normal::positive;
 
-/// What IEEE 43 asks of random windings below 1 kV at 40 degC, megohm (from memory); outside its scope for most
-/// hermetic motors, and a reading below it asks for a second one rather than for a new compressor.
+/// What IEEE 43 asks of random windings below 1 kV at 40 degC, megohm (from memory).
+///
+/// Most hermetic motors are outside its scope, and a reading below it asks for a second one rather than for a new
+/// compressor.
 pub const IEEE_43_MEGOHM: f32 = 5.0;
 /// Insulation at 40 degC below which a hermetic winding counts as leaking to its frame, megohm (common practice).
 pub const HERMETIC_LIMIT_MEGOHM: f32 = 0.5;

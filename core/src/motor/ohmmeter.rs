@@ -15,8 +15,10 @@ pub struct Ohmmeter {
 }
 
 impl Ohmmeter {
-    /// A usual hand meter, 0.5 % + 0.05 ohm as limits (over the root of three: JCGM 100:2008, 4.3.7), whose leads
-    /// were shorted and nulled; contacts then leave about 0.02 ohm (common practice).
+    /// A usual hand meter, 0.5 % + 0.05 ohm as limits, whose leads were shorted and nulled.
+    ///
+    /// A limit over the root of three is a standard uncertainty (JCGM 100:2008, 4.3.7); contacts then leave about
+    /// 0.02 ohm (common practice).
     pub const USUAL: Self =
         Self { relative: 0.003, absolute_ohm: 0.03, leads_ohm: Estimate { value: 0.0, u: 0.02 } };
 

@@ -35,8 +35,9 @@ pub mod at {
     pub const DEW_PIECES: usize = 15;
     /// Number of pieces of the bubble curve, 0 where the dew curve serves as both.
     pub const BUBBLE_PIECES: usize = 16;
-    /// How the octaves of the dew curve below the last are indexed, u16: by how many bits those of a share of the highest
-    /// pressure are shifted right, plus 32 times what is then taken off.
+    /// How the octaves of the dew curve below the last are indexed, u16.
+    ///
+    /// By how many bits those of a share of the highest pressure are shifted right, plus 32 times what is then taken off.
     pub const DEW_OCTAVES: usize = 18;
     /// How the parts of the dew curve's last octave are indexed, u16.
     pub const DEW_LAST: usize = 20;

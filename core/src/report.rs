@@ -206,10 +206,10 @@ impl Expected {
 /// The prior, which stands where nothing could be weighed.
 const UNWEIGHED: [CauseProbability; Cause::COUNT] = {
     const fn other(cause: Cause) -> CauseProbability {
-        CauseProbability { cause, probability: 0.6 / 9.0, severity: Some(0.0) }
+        CauseProbability { cause, probability: 0.8 / 9.0, severity: Some(0.0) }
     }
     [
-        CauseProbability { cause: Cause::None, probability: 0.4, severity: None },
+        CauseProbability { cause: Cause::None, probability: 0.35, severity: None },
         other(Cause::Undercharge),
         other(Cause::Overcharge),
         other(Cause::LiquidLineRestriction),

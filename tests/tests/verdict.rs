@@ -1,6 +1,6 @@
 //! What the verdict owes a technician, visit by visit, through the JSON contract.
 
-use rimewise::json::answer_visit;
+use rimewise::json::{answer_property, answer_visit};
 use serde_json::{Value, json};
 
 fn answer(visit: &Value) -> Value {
@@ -170,4 +170,39 @@ fn a_record_narrows_what_is_expected() {
     let (plain, with_record) = (answer(&plain), answer(&with_record));
     assert!(u(&with_record) < 0.8 * u(&plain), "{} against {}", u(&with_record), u(&plain));
     assert_eq!(with_record["leading"], "none");
+}
+
+/// No healthy expectation: the condenser or the evaporator of the usual machine lies outside the fluid's equation.
+const OUTSIDE: [&str; 2] = ["R1234ze(Z)", "R601b"];
+
+#[test]
+fn every_refrigerant_has_a_healthy_machine_of_every_kind_it_is_used_in() {
+    let answer = |question: Value| -> Value {
+        serde_json::from_str(&answer_property(&question.to_string())).expect("one JSON object")
+    };
+    let list = answer(json!({ "list": true }));
+    let mut machines = 0;
+    for refrigerant in list["refrigerants"].as_array().unwrap() {
+        let critical_c = answer(json!({ "refrigerant": refrigerant }))["critical_c"].as_f64().unwrap();
+        // Below that the usual condenser stands above the critical point: cascades and carbon dioxide.
+        if critical_c < 65.0 || refrigerant == "R718" {
+            continue;
+        }
+        let name = refrigerant.as_str().unwrap();
+        for (duty, space_c, ambient_c) in
+            [("freezer", -18.0, 30.0), ("cooler", 4.0, 28.0), ("air_conditioning", 26.0, 33.0)]
+        {
+            for metering in ["capillary", "orifice", "thermostatic_valve", "electronic_valve"] {
+                let report = self::answer(&json!({
+                    "system": { "refrigerant": name, "duty": duty, "metering": metering },
+                    "readings": { "space_c": space_c, "ambient_c": ambient_c }
+                }));
+                let known = !report["expected"]["suction_saturation_c"].is_null();
+                let excepted = OUTSIDE.contains(&name);
+                assert!(known || excepted, "{name}, {duty}, {metering}: {}", report["warnings"]);
+                machines += u32::from(known);
+            }
+        }
+    }
+    assert!(machines > 2_000, "{machines}");
 }

@@ -331,7 +331,9 @@ fn alike(text: &str, known: &[&str]) -> String {
     let bare = if bare.starts_with(|c: char| c.is_ascii_digit()) { format!("R{bare}") } else { bare };
     // Only a letter may follow: R40 is not a beginning of R407.
     let goes_on = |k: &&&str| {
-        k.to_ascii_uppercase().strip_prefix(&bare).is_some_and(|rest| rest.starts_with(char::is_alphabetic))
+        k.to_ascii_uppercase()
+            .strip_prefix(&bare)
+            .is_some_and(|rest| rest.starts_with(|c: char| c.is_ascii_alphabetic()))
     };
     let longer: Vec<&str> = known.iter().filter(goes_on).take(LISTED).copied().collect();
     if bare.len() < 3 || longer.is_empty() {

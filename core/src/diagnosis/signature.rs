@@ -75,12 +75,16 @@ pub(crate) fn climb(
         let attempt = |from: &_, severity, slopes: Option<&_>| {
             solve(&healthy.machine, fluid, Fault { cause, severity }, from, slopes)
         };
-        // Where one step is too long, half of it first.
-        let found = attempt(&x, severity, Some(&slopes)).or_else(|| {
-            let half = attempt(&x, 0.5 * (reached + severity), None)?;
-            attempt(&half.0, severity, None)
+        // Where one step is too long, half of it first; where there is no balance so far out (the pressure control would
+        // have stopped the machine), the half ends the ladder.
+        let found = attempt(&x, severity, Some(&slopes)).map(|found| (severity, found)).or_else(|| {
+            let half_way = 0.5 * (reached + severity);
+            let half = attempt(&x, half_way, None)?;
+            Some(attempt(&half.0, severity, None).map_or((half_way, half), |whole| (severity, whole)))
         });
-        let Some((at, run, found_slopes)) = found else { break };
+        let Some((found_at, (at, run, found_slopes))) = found else { break };
+        let last = found_at < severity;
+        let severity = found_at;
         slopes = found_slopes;
         let mut shift = [0.0; CHANNELS];
         let moved = symptom::predicted(fluid, &run);
@@ -88,7 +92,7 @@ pub(crate) fn climb(
             *shift = moved - base;
         }
         let impact = (run.capacity / healthy.run.capacity).min(run.cop / healthy.run.cop);
-        if nodes.push(Node { severity, shift, impact }).is_err() {
+        if nodes.push(Node { severity, shift, impact }).is_err() || last {
             break;
         }
         (x, reached) = (at, severity);

@@ -21,7 +21,7 @@ pub enum Kind {
     Resistance,
     /// An insulation resistance, megohm; positive infinity says that the meter read open.
     Insulation,
-    /// A capacitance, microfarad; positive infinity never, zero reads as open.
+    /// A capacitance, microfarad; positive infinity or zero says that the meter read open.
     Capacitance,
     /// A frequency, Hz.
     Frequency,

@@ -65,13 +65,75 @@ impl fmt::Display for Problem {
     }
 }
 
+impl Invalid {
+    /// Gives what is wrong without the field's path, limits with the field's unit.
+    pub const fn reason(&self) -> Reason {
+        Reason(*self)
+    }
+}
+
+/// What is wrong with a field, in words.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Reason(Invalid);
+
+impl fmt::Display for Reason {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        self.0.problem.fmt(f)?;
+        match self.0.problem {
+            Problem::OutOfRange { .. } => f.write_str(unit(self.0.field)),
+            _ => Ok(()),
+        }
+    }
+}
+
+/// The unit that a field's name ends with, as it stands behind a figure.
+fn unit(field: &str) -> &'static str {
+    const UNITS: [(&str, &str); 15] = [
+        ("_kpa_per_min", " kPa/min"),
+        ("_span_kpa", " kPa"),
+        ("_kpa", " kPa absolute"),
+        ("_c", " degC"),
+        ("_k", " K"),
+        ("_a", " A"),
+        ("_v", " V"),
+        ("_w", " W"),
+        ("_megohm", " megohm"),
+        ("_ohm", " ohm"),
+        ("_uf", " uF"),
+        ("_kg", " kg"),
+        ("_percent", " %"),
+        ("hz", " Hz"),
+        ("minutes_running", " minutes"),
+    ];
+    UNITS.iter().find(|(end, _)| field.ends_with(end)).map_or("", |(_, unit)| unit)
+}
+
 impl fmt::Display for Invalid {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         match self.record {
-            Some(n) => write!(f, "system.record[{n}].{}.{} {}", self.section, self.field, self.problem),
-            None => write!(f, "{}.{} {}", self.section, self.field, self.problem),
+            Some(n) => write!(f, "system.record[{n}].{}.{} {}", self.section, self.field, self.reason()),
+            None => write!(f, "{}.{} {}", self.section, self.field, self.reason()),
         }
     }
 }
 
 impl core::error::Error for Invalid {}
+
+#[cfg(test)]
+mod tests {
+    extern crate std;
+    use super::*;
+    use std::string::ToString;
+
+    #[test]
+    fn limits_stand_with_the_unit_of_the_field() {
+        let problem = Problem::OutOfRange { min: 0.001, max: 20_000.0 };
+        let invalid = Invalid { section: "readings", field: "suction_pressure_kpa", record: None, problem };
+        assert_eq!(
+            invalid.to_string(),
+            "readings.suction_pressure_kpa must lie between 0.001 and 20000 kPa absolute"
+        );
+        let invalid = Invalid { field: "winding_run_ohm", problem: Problem::NotFinite, ..invalid };
+        assert_eq!(invalid.reason().to_string(), "is not a finite number");
+    }
+}

@@ -99,7 +99,7 @@ impl Watch {
                 })?),
             };
         let monitor = monitor::Monitor::new(&settings)
-            .map_err(|invalid| Answer::error(invalid.field, &invalid.problem.to_string()))?;
+            .map_err(|invalid| Answer::error(invalid.field, &invalid.reason().to_string()))?;
         Ok(Self { monitor, refrigerant })
     }
 

@@ -35,7 +35,7 @@ impl From<Invalid> for FieldError {
             Some(n) => format!("system.record[{n}].{}.{}", invalid.section, invalid.field),
             None => format!("{}.{}", invalid.section, invalid.field),
         };
-        Self { field: path, error: invalid.problem.to_string() }
+        Self { field: path, error: invalid.reason().to_string() }
     }
 }
 

@@ -172,6 +172,22 @@ fn a_record_narrows_what_is_expected() {
     assert_eq!(with_record["leading"], "none");
 }
 
+#[test]
+fn pressures_that_read_like_gauge_pressures_are_not_acted_on() {
+    for (space_c, ambient_c) in [(-20.0, 32.0), (-18.0, 25.0), (-10.0, 30.0)] {
+        let mut readings = healthy(space_c, ambient_c);
+        for pressure in ["suction_pressure_kpa", "discharge_pressure_kpa"] {
+            readings[pressure] = json!(readings[pressure].as_f64().unwrap() - 101.3);
+        }
+        let report = answer(&freezer(readings));
+        let warned = report["warnings"].as_array().unwrap().iter().any(|w| {
+            w["field"] == "readings.suction_pressure_kpa" && w["text"].as_str().unwrap().contains("gauge")
+        });
+        assert!(warned, "{}", report["warnings"]);
+        assert_eq!(report["decided"], false, "{}", report["causes"]);
+    }
+}
+
 /// No healthy expectation: the condenser or the evaporator of the usual machine lies outside the fluid's equation.
 const OUTSIDE: [&str; 2] = ["R1234ze(Z)", "R601b"];
 

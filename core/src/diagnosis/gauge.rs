@@ -29,7 +29,7 @@ fn pressures(readings: &mut Readings) -> [(&'static str, &mut Option<f32>); 4] {
     ]
 }
 
-/// Warns of every pressure where adding one atmosphere to all of them explains the visit far better.
+/// Warns of every pressure where adding one atmosphere to all of them explains the visit far better; tells whether so.
 ///
 /// Only where some pressure reads well below what a healthy machine shows; the deviation and the factor are scratch.
 pub(crate) fn notice(
@@ -38,7 +38,7 @@ pub(crate) fn notice(
     ladders: &[Ladder; Cause::COUNT - 1],
     factors: &Factors,
     warnings: &mut Vec<Warning, 16>,
-) {
+) -> bool {
     let (healthy, deviation, factor) = work;
     let as_measured = today.measured(&today.readings);
     let low = [SUCTION_PRESSURE, EVAPORATOR_PRESSURE, DISCHARGE_PRESSURE, LIQUID_PRESSURE].iter().any(|c| {
@@ -46,7 +46,7 @@ pub(crate) fn notice(
         as_measured.given[c] && as_measured.value[c] < healthy.mean[c] - 1.5 * libm::sqrtf(spread.max(0.1))
     });
     if !low {
-        return;
+        return false;
     }
     let mut added = today.readings;
     for (_, pressure) in pressures(&mut added) {
@@ -69,11 +69,12 @@ pub(crate) fn notice(
     let (as_gauge, other_channels) = sense(&today.measured(&added));
     // Where the sum leaves the table nothing can be compared.
     if channels != other_channels || as_gauge - as_read < FAR_BETTER_NATS {
-        return;
+        return false;
     }
     for (field, pressure) in pressures(&mut added) {
         if pressure.is_some() {
             let _ = warnings.push(Warning { section: "readings", field, kind: WarningKind::ReadsLikeGauge });
         }
     }
+    true
 }

@@ -109,7 +109,8 @@ pub(crate) fn weigh(
         .and_then(|c| crate::compressor::pump_down::expected_kpa(&c, visit.uncertainty.pressure_kpa(20.0)));
     let factors = factors(refrigerant, visit, conditions);
     let [scratch_factor, _] = scratch;
-    gauge::notice(&today, (healthy, deviation, scratch_factor), ladders, &factors, &mut report.warnings);
+    let like_gauge =
+        gauge::notice(&today, (healthy, deviation, scratch_factor), ladders, &factors, &mut report.warnings);
 
     let measured = today.measured(&readings);
     deviation.set(&healthy.mean, &healthy.covariance, &measured, None);
@@ -159,7 +160,7 @@ pub(crate) fn weigh(
         .min(consistency::probability(&cycle, &counted));
     sort(posterior, &mut report.causes);
     report.leading = report.causes[0].cause;
-    report.decided = decided::decided(&report.causes, fits);
+    report.decided = decided::decided(&report.causes, fits, like_gauge);
     report.fits = Some(fits);
     words(posterior, deviation, &factors, &report.causes, &mut report.evidence);
     next(information, report.decided, &mut report.next);

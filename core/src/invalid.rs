@@ -57,7 +57,7 @@ impl fmt::Display for Problem {
                 write!(
                     f,
                     "is above the discharge pressure of a running machine by more than the gauges' uncertainty: \
-                     are the two swapped, or is it stopped?"
+                     the two may be swapped, or the machine stopped"
                 )
             }
             Self::PhasesUnknown => write!(f, "must be 1 or 3"),

@@ -66,7 +66,7 @@ crate::field::choice! {
         /// The refrigerant is not known, so pressures say nothing.
         RefrigerantUnknown = 6 "not given: pressures are not interpreted",
         /// The point lies outside what the machine model can follow.
-        OutsideModel = 7 "outside what the machine model can follow at today's air temperatures, so nothing is weighed: check both and their units",
+        OutsideModel = 7 "outside the machine model at today's air temperatures, so nothing is weighed: check both",
         /// The record cannot be used.
         RecordUnused = 8 "says too little about this machine to be used as its record",
         /// Two causes explain the readings equally well.

@@ -14,7 +14,7 @@ export interface Example {
 
 export const EXAMPLES: Example[] = [
   { id: "flooding_capillary_freezer", title: "Flooding capillary freezer", visit: floodingFreezer as Visit },
-  { id: "short_walk_in_cooler", title: "Short walk-in cooler", visit: shortCooler as Visit },
+  { id: "short_walk_in_cooler", title: "Walk-in cooler short of charge", visit: shortCooler as Visit },
   { id: "tired_compressor", title: "Tired compressor", visit: tiredCompressor as Visit },
   { id: "dirty_condenser", title: "Dirty condenser", visit: dirtyCondenser as Visit },
   { id: "freezer_in_pull_down", title: "Freezer in pull-down", visit: pullDown as Visit },

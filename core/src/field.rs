@@ -9,7 +9,7 @@ pub enum Kind {
     PressureRise,
     /// A temperature, degC.
     Temperature,
-    /// A temperature difference, K.
+    /// A temperature difference of a design, K; never negative.
     Difference,
     /// A current, A.
     Current,
@@ -44,7 +44,7 @@ impl Kind {
             Self::Pressure => (0.001, 20_000.0),
             Self::PressureRise => (-1000.0, 10_000.0),
             Self::Temperature => (-120.0, 300.0),
-            Self::Difference => (-60.0, 150.0),
+            Self::Difference => (0.0, 150.0),
             Self::Current => (0.0, 5000.0),
             Self::Voltage => (0.0, 1000.0),
             Self::Power => (0.0, 1.0e6),

@@ -57,10 +57,7 @@ crate::field::choice! {
         ReadsLikeGauge = 1 "reads like a gauge pressure",
         /// The reading contradicts the others.
         ContradictsOthers = 2 "contradicts the other readings: check it",
-        /// Suction and discharge look swapped.
-        ReadsSwapped = 3 "reads as if suction and discharge were swapped",
-        /// The plate or design value is missing, and what is usual stands in its place.
-        UsualValueAssumed = 4 "not given: what is usual for this kind of machine is assumed, with its wide spread",
+        // 3 and 4 are retired.
         /// The machine has run too short a time to have settled.
         NotSettled = 5 "too short after the start for a settled reading: wait before acting on this",
         /// The refrigerant is not known, so pressures say nothing.

@@ -1167,10 +1167,6 @@ enum RimewiseWarningKind
     RIMEWISE_WARNING_KIND_READS_LIKE_GAUGE = 1,
     // The reading contradicts the others.
     RIMEWISE_WARNING_KIND_CONTRADICTS_OTHERS = 2,
-    // Suction and discharge look swapped.
-    RIMEWISE_WARNING_KIND_READS_SWAPPED = 3,
-    // The plate or design value is missing, and what is usual stands in its place.
-    RIMEWISE_WARNING_KIND_USUAL_VALUE_ASSUMED = 4,
     // The machine has run too short a time to have settled.
     RIMEWISE_WARNING_KIND_NOT_SETTLED = 5,
     // The refrigerant is not known, so pressures say nothing.

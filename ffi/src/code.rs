@@ -653,10 +653,6 @@ pub enum RimewiseWarningKind {
     ReadsLikeGauge = 1,
     /// The reading contradicts the others.
     ContradictsOthers = 2,
-    /// Suction and discharge look swapped.
-    ReadsSwapped = 3,
-    /// The plate or design value is missing, and what is usual stands in its place.
-    UsualValueAssumed = 4,
     /// The machine has run too short a time to have settled.
     NotSettled = 5,
     /// The refrigerant is not known, so pressures say nothing.

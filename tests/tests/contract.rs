@@ -130,6 +130,7 @@ fn every_wrong_input_names_its_field() {
     names(&with("system.metering", json!("magic")), "system.metering");
     names(&with("system.receiver", json!("no")), "system.receiver");
     names(&with("system.design.spaec_c", json!(1.0)), "system.design.spaec_c");
+    names(&with("system.design.evaporator_td_k", json!(-8.0)), "system.design.evaporator_td_k");
     names(&with("system.compressor.phases", json!(2)), "system.compressor.phases");
     names(&with("readings.suction_presure_kpa", json!(1.0)), "readings.suction_presure_kpa");
     names(&with("readings.suction_pressure_kpa", json!(0.0)), "readings.suction_pressure_kpa");

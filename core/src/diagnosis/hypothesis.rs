@@ -138,8 +138,9 @@ fn each_way(hypothesis: &Hypothesis, each: &mut impl FnMut(&Hypothesis)) {
     each(&Hypothesis { ln_prior: hypothesis.ln_prior + libm::logf(probability), shift, ..*hypothesis });
 }
 
-/// Calls `each` with every pair of causes at nine severities; a pair of which one is too mild to count is a single
-/// cause, which has its own hypotheses.
+/// Calls `each` with every pair of causes at nine severities.
+///
+/// A pair of which one is too mild to count is a single cause, which has its own hypotheses.
 pub(crate) fn pairs(ladders: &[Ladder; Cause::COUNT - 1], mut each: impl FnMut(&Hypothesis)) {
     let pair = libm::logf(PRIOR_PAIR / (36.0 * 9.0));
     let mut presences = [[0.0; SEVERITIES]; Cause::COUNT - 1];

@@ -14,8 +14,7 @@ pub(crate) struct Machine {
     pub(crate) receiver: bool,
     pub(crate) regulator: bool,
     pub(crate) space_k: f32,
-    /// Wet-bulb temperature of the space and, over that of the design point, what a coil takes by being wet; none where
-    /// the coil counts as dry.
+    /// What a wet coil takes from moist air; none where the coil counts as dry.
     pub(crate) wet: Option<Wet>,
     pub(crate) ambient_k: f32,
     pub(crate) design_space_k: f32,

@@ -51,20 +51,23 @@ const CELSIUS: f32 = 273.15;
 const ROOM_HUMIDITY: f32 = 0.5;
 const ROOM_WET_BULB_U_K: f32 = 1.5;
 
-/// Standard uncertainty of a temperature or difference that a maker's sheet gives, K (common practice: sheets are
-/// rounded, and one unit differs from the next).
+/// Standard uncertainty of a temperature or difference that a maker's sheet gives, K.
+///
+/// Common practice: sheets are rounded, and one unit differs from the next.
 const SHEET_K: f32 = 0.5;
 
 /// Kelvin by which a condenser's liquid leaves above the air's entry at least (common practice).
 const LIQUID_ABOVE_AIR_K: f32 = 2.0;
 
-/// Pressure drop of the suction line at the design flow, as kelvin of dew temperature (common practice: suction
-/// lines are sized for about 1 K; short ones of self-contained machines lose less).
+/// Pressure drop of the suction line at the design flow, as kelvin of dew temperature.
+///
+/// Common practice: suction lines are sized for about 1 K; short ones of self-contained machines lose less.
 pub(crate) const SUCTION_DROP_K: Spread = Spread::new(1.0, 0.7);
 
 impl Nominal {
-    /// Reads the nominal machine and today's conditions from what is known; `None` where the design point lies
-    /// outside the refrigerant's table.
+    /// Reads the nominal machine and today's conditions from what is known.
+    ///
+    /// `None` where the design point lies outside the refrigerant's table.
     pub(crate) fn new(
         fluid: Fluid<'_>,
         system: &System,

@@ -44,8 +44,10 @@ pub(super) fn wet_bulb_k(kelvin: f32, relative: f32) -> f32 {
     wet.min(kelvin)
 }
 
-/// What drives heat from air into a surface, K of dry air: a dry surface's temperature difference, or a wet one's
-/// enthalpy difference over the specific heat where that is larger.
+/// What drives heat from air into a surface, K of dry air.
+///
+/// A dry surface's temperature difference, or a wet one's enthalpy difference over the specific heat where that is
+/// larger.
 pub(super) fn drive(air_k: f32, wet_bulb_k: f32, surface_k: f32) -> f32 {
     let dry = air_k - surface_k;
     let wet = (saturated(wet_bulb_k) - saturated(surface_k)) / CP;

@@ -110,6 +110,26 @@ macro_rules! optional_numbers {
     };
 }
 
+/// A text as C holds it, ended by NUL.
+///
+/// A static of its own, because a linker keeps literals that end in NUL all together or not at all: an image that prints
+/// one list of names would hold every sentence.
+macro_rules! c_text {
+    ($text:literal) => {
+        const {
+            static BYTES: [u8; concat!($text, "\0").len()] = {
+                let mut bytes = [0; concat!($text, "\0").len()];
+                bytes.copy_from_slice(concat!($text, "\0").as_bytes());
+                bytes
+            };
+            match core::ffi::CStr::from_bytes_with_nul(&BYTES) {
+                Ok(text) => text,
+                Err(_) => c"",
+            }
+        }
+    };
+}
+
 /// Declares a choice with its permanent numbers and its names in every interface.
 macro_rules! choice {
     (
@@ -131,12 +151,7 @@ macro_rules! choice {
             /// The name as C holds it, ended by NUL.
             pub const fn c_name(self) -> &'static core::ffi::CStr {
                 match self {
-                    $( Self::$variant => const {
-                        match core::ffi::CStr::from_bytes_with_nul(concat!($text, "\0").as_bytes()) {
-                            Ok(text) => text,
-                            Err(_) => c"",
-                        }
-                    } ),*
+                    $( Self::$variant => crate::field::c_text!($text) ),*
                 }
             }
             /// The permanent number at the boundary.
@@ -155,4 +170,4 @@ macro_rules! choice {
     };
 }
 
-pub(crate) use {choice, optional_numbers};
+pub(crate) use {c_text, choice, optional_numbers};

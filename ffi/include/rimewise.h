@@ -3050,6 +3050,12 @@ RimewiseStatus rimewise_unit_text(int32_t code, const char **text);
 // Errors: UNKNOWN_CODE.
 RimewiseStatus rimewise_status_text(int32_t status, const char **text);
 
+// Gives the sentence of a RimewiseCautionCode, for the person on site, as text that lives as long as the program.
+//
+// Errors: UNKNOWN_CODE.
+RimewiseStatus rimewise_caution_sentence(int32_t code,
+                                         const char **text);
+
 // Finds the pressure of the standard atmosphere at an altitude.
 //
 // `altitude_m` in metres above sea level, held at the nearer end of -500 m to 11,000 m. Writes `pressure_kpa`,

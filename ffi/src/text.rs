@@ -1,4 +1,4 @@
-//! What a status says, as text.
+//! What a status and a caution say, as text.
 
 use crate::boundary::put;
 use crate::status::{RimewiseStatus, RimewiseStatus as Status};
@@ -12,6 +12,18 @@ pub unsafe extern "C" fn rimewise_status_text(status: i32, text: *mut *const c_c
     match Status::ALL.iter().find(|known| **known as i32 == status) {
         // SAFETY: the contract of the header.
         Some(known) => unsafe { put(text, known.text().as_ptr()) },
+        None => Status::UnknownCode,
+    }
+}
+
+/// Gives the sentence of a RimewiseCautionCode, for the person on site, as text that lives as long as the program.
+///
+/// Errors: UNKNOWN_CODE.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn rimewise_caution_sentence(code: i32, text: *mut *const c_char) -> RimewiseStatus {
+    match rimewise::caution::CautionCode::from_code(code) {
+        // SAFETY: the contract of the header.
+        Some(known) => unsafe { put(text, known.c_sentence().as_ptr()) },
         None => Status::UnknownCode,
     }
 }

@@ -3053,8 +3053,8 @@ RimewiseStatus rimewise_status_text(int32_t status, const char **text);
 // Gives the sentence of a RimewiseCautionCode, for the person on site, as text that lives as long as the program.
 //
 // Errors: UNKNOWN_CODE.
-RimewiseStatus rimewise_caution_sentence(int32_t code,
-                                         const char **text);
+RimewiseStatus rimewise_caution_text(int32_t code,
+                                     const char **text);
 
 // Finds the pressure of the standard atmosphere at an altitude.
 //

@@ -20,7 +20,7 @@ pub unsafe extern "C" fn rimewise_status_text(status: i32, text: *mut *const c_c
 ///
 /// Errors: UNKNOWN_CODE.
 #[unsafe(no_mangle)]
-pub unsafe extern "C" fn rimewise_caution_sentence(code: i32, text: *mut *const c_char) -> RimewiseStatus {
+pub unsafe extern "C" fn rimewise_caution_text(code: i32, text: *mut *const c_char) -> RimewiseStatus {
     match rimewise::caution::CautionCode::from_code(code) {
         // SAFETY: the contract of the header.
         Some(known) => unsafe { put(text, known.c_sentence().as_ptr()) },

@@ -260,7 +260,7 @@ static void texts(void)
     static RimewiseStatus (*const functions[])(int32_t, const char **) = {
         rimewise_status_text,          rimewise_cause_text,       rimewise_measurement_text,
         rimewise_effort_text,          rimewise_finding_kind_text, rimewise_warning_kind_text,
-        rimewise_caution_code_text,    rimewise_caution_sentence, rimewise_step_text,        rimewise_metering_text,
+        rimewise_caution_code_text,    rimewise_caution_text,     rimewise_step_text,        rimewise_metering_text,
         rimewise_duty_text,            rimewise_pump_down_valve_text, rimewise_pump_down_end_text,
         rimewise_start_noise_text,     rimewise_sight_glass_text, rimewise_unit_text,
         rimewise_monitor_state_text,   rimewise_monitor_event_kind_text,

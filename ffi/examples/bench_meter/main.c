@@ -111,7 +111,7 @@ static int tell(void)
     printf("take care:\n");
     for (uint32_t i = 0; i < report.caution_count; i++)
         printf("  %s: %s\n", text(rimewise_step_text, report.cautions[i].step),
-               text(rimewise_caution_sentence, report.cautions[i].code));
+               text(rimewise_caution_text, report.cautions[i].code));
     return 0;
 }
 

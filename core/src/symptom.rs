@@ -258,13 +258,7 @@ impl Deviation {
 
     /// Lets the space and the ambient reading be doubted as the other readings are.
     pub(crate) fn doubt(&mut self, conditions: &Conditions) {
-        for (own, all) in self.conditions.iter_mut().zip(conditions) {
-            let mut packed = [0.0; CHANNELS];
-            for (out, at) in packed.iter_mut().zip(self.at).take(self.size) {
-                *out = all.get(usize::from(at)).copied().unwrap_or(0.0);
-            }
-            *own = packed;
-        }
+        self.conditions = conditions.map(|moves| self.packed(&moves));
     }
 
     /// Takes one of the conditions for grossly wrong: what it moves is no longer known.

@@ -6,13 +6,12 @@ use crate::report::CauseProbability;
 /// Probability from which a cause is decided.
 ///
 /// Set for at most 2 % of faulty machines misdiagnosed and 2 % of healthy ones alarmed where all readings are there:
-/// 1.7 % and 0.5 % of 8,000 visits of the simulated machines that constants may be set on (`tests/GRADES.md` has the
-/// others). With fewer readings more is wrong; the probability says so.
+/// 1.4 % and 0.4 % of the simulated machines that constants may be set on (setting half of `tests/GRADES.md`, which
+/// has the others). With fewer readings more is wrong; the probability says so.
 pub const DECIDE_AT: f32 = 0.7;
 /// Probability of `none` from which a machine is cleared.
 ///
-/// Stricter, because a missed fault comes back: 2.5 % of faulty machines are cleared, most of them with a fault that
-/// costs less than 10 %.
+/// Stricter, because a missed fault comes back: 4.2 % of the faulty machines there are cleared.
 pub const CLEAR_AT: f32 = 0.85;
 /// Below this the readings fit no explanation, and nothing is decided.
 pub const FITS_AT_LEAST: f32 = 0.01;

@@ -175,7 +175,7 @@ impl Expectation {
             return false;
         }
         // mean += C_tr C_rr^-1 off; covariance -= C_tr C_rr^-1 C_rt, both through the triangular factor.
-        if !deviation.invert(factor, &[0.0; CHANNELS]) {
+        if !deviation.invert(factor, &[0.0; CHANNELS], core::iter::empty()) {
             return false;
         }
         let off = deviation.whiten(factor, &[0.0; CHANNELS]);

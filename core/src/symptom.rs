@@ -82,10 +82,10 @@ pub(crate) const DISCREPANCY: [(Vector, f32); 13] = {
     [
         (on(&[SUCTION_PRESSURE, EVAPORATOR_PRESSURE, EVAPORATOR_OUTLET, SUCTION_LINE]), 0.6),
         (on(&[EVAPORATOR_PRESSURE, EVAPORATOR_OUTLET]), 0.5),
-        (on(&[DISCHARGE_PRESSURE, LIQUID_PRESSURE, DISCHARGE_LINE, LIQUID_LINE, DRIER_OUTLET]), 0.8),
+        (on(&[DISCHARGE_PRESSURE, LIQUID_PRESSURE, DISCHARGE_LINE, LIQUID_LINE, DRIER_OUTLET]), 0.6),
         (on(&[LIQUID_PRESSURE]), 0.5),
-        (on(&[LIQUID_LINE, DRIER_OUTLET]), 0.9),
-        (on(&[EVAPORATOR_OUTLET]), 1.3),
+        (on(&[LIQUID_LINE, DRIER_OUTLET]), 0.5),
+        (on(&[EVAPORATOR_OUTLET]), 1.7),
         (on(&[SUCTION_LINE, DISCHARGE_LINE]), 1.8),
         (on(&[DRIER_OUTLET]), 0.4),
         (on(&[DISCHARGE_LINE]), 4.0),
@@ -313,12 +313,28 @@ impl Deviation {
         out
     }
 
-    /// Factors the covariance with a spread added to every channel; false where it is not positive definite.
-    pub(crate) fn invert(&self, factor: &mut Factor, spread: &Vector) -> bool {
+    /// Factors the covariance with a spread added to every channel and others that move channels together; false where
+    /// it is not positive definite.
+    pub(crate) fn invert(
+        &self,
+        factor: &mut Factor,
+        spread: &Vector,
+        together: impl Iterator<Item = Vector>,
+    ) -> bool {
+        let n = self.size.min(CHANNELS);
         factor.matrix = self.covariance;
         let spread = self.packed(spread);
-        for i in 0..self.size.min(CHANNELS) {
+        for i in 0..n {
             factor.matrix[i][i] += spread[i] * spread[i];
+        }
+        for moves in together {
+            let moves = self.packed(&moves);
+            for i in 0..n {
+                // Its lower triangle is all that a factor is made from.
+                for j in 0..=i {
+                    factor.matrix[i][j] += moves[i] * moves[j];
+                }
+            }
         }
         factor.invert(self.size)
     }

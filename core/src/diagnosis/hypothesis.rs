@@ -43,6 +43,32 @@ pub(crate) struct Hypothesis {
     pub(crate) shift: Vector,
 }
 
+/// Standard deviation of a severity anywhere in a step, as a share of the step: 1 / sqrt(12).
+const ANYWHERE: f32 = 0.288_675;
+/// The same for a node of a pair, which stands for half the step below it and half of the longer one above it: the
+/// steps grow by some 1.7 each.
+const ABOUT: f32 = 1.35 * ANYWHERE;
+
+/// The severities that a node stands for: a step of the channels' movement, and the share of it that is one standard
+/// deviation.
+#[derive(Clone, Copy, Debug)]
+pub(crate) struct Step<'a> {
+    from: &'a Vector,
+    to: &'a Vector,
+    share: f32,
+}
+
+impl Step<'_> {
+    /// One standard deviation of the severity, as movement of the channels.
+    pub(crate) fn deviation(&self) -> Vector {
+        let mut moves = [0.0; CHANNELS];
+        for ((moves, from), to) in moves.iter_mut().zip(self.from).zip(self.to) {
+            *moves = self.share * (to - from);
+        }
+        moves
+    }
+}
+
 /// The logarithm of no weight at all.
 const LN_NOTHING: f32 = -1.0e30;
 
@@ -83,8 +109,8 @@ fn presence(cause: Cause, node: &Node) -> f32 {
 }
 
 /// Calls `each` with healthy and every cause at six severities.
-pub(crate) fn singles(ladders: &[Ladder; Cause::COUNT - 1], mut each: impl FnMut(&Hypothesis)) {
-    each(&Hypothesis { ln_prior: libm::logf(PRIOR_NONE), ..Hypothesis::HEALTHY });
+pub(crate) fn singles(ladders: &[Ladder; Cause::COUNT - 1], mut each: impl FnMut(&Hypothesis, &[Step<'_>])) {
+    each(&Hypothesis { ln_prior: libm::logf(PRIOR_NONE), ..Hypothesis::HEALTHY }, &[]);
     let single = libm::logf((1.0 - PRIOR_NONE - PRIOR_PAIR) / 9.0);
     for (cause, ladder) in Cause::ALL.iter().skip(1).zip(ladders) {
         let mut weights = 0.0;
@@ -109,7 +135,8 @@ pub(crate) fn singles(ladders: &[Ladder; Cause::COUNT - 1], mut each: impl FnMut
                         ln_prior: single + libm::logf(weight / weights),
                         shift: here.shift,
                     };
-                    each_way(&hypothesis, &mut each);
+                    let step = Step { from: &before.shift, to: &node.shift, share: 0.5 * ANYWHERE };
+                    each_way(&hypothesis, |hypothesis| each(hypothesis, &[step]));
                 }
                 before = *node;
             }
@@ -123,7 +150,7 @@ pub(crate) fn singles(ladders: &[Ladder; Cause::COUNT - 1], mut each: impl FnMut
 /// behind the clamp, or one that leaves the liquid subcooled, does not. Gas that cannot condense adds its own pressure
 /// or blankets the surface, and then the liquid is as much warmer as the pressure tells; which of the two it does more
 /// is not known.
-fn each_way(hypothesis: &Hypothesis, each: &mut impl FnMut(&Hypothesis)) {
+fn each_way(hypothesis: &Hypothesis, mut each: impl FnMut(&Hypothesis)) {
     let mut shift = hypothesis.shift;
     let (other, probability) = match hypothesis.causes[0] {
         Some(Cause::LiquidLineRestriction) => (shift[LIQUID_LINE], SHOWS_NO_DROP),
@@ -138,10 +165,16 @@ fn each_way(hypothesis: &Hypothesis, each: &mut impl FnMut(&Hypothesis)) {
     each(&Hypothesis { ln_prior: hypothesis.ln_prior + libm::logf(probability), shift, ..*hypothesis });
 }
 
+/// Each node of a ladder behind the movement below it.
+fn climbing(ladder: &Ladder) -> impl Iterator<Item = (&Vector, &Node)> {
+    let below = ladder.iter().map(|node| &node.shift);
+    core::iter::once(&Node::HEALTHY.shift).chain(below).zip(ladder)
+}
+
 /// Calls `each` with every pair of causes at nine severities.
 ///
 /// A pair of which one is too mild to count is a single cause, which has its own hypotheses.
-pub(crate) fn pairs(ladders: &[Ladder; Cause::COUNT - 1], mut each: impl FnMut(&Hypothesis)) {
+pub(crate) fn pairs(ladders: &[Ladder; Cause::COUNT - 1], mut each: impl FnMut(&Hypothesis, &[Step<'_>])) {
     let pair = libm::logf(PRIOR_PAIR / (36.0 * 9.0));
     let mut presences = [[0.0; SEVERITIES]; Cause::COUNT - 1];
     for ((presences, ladder), cause) in presences.iter_mut().zip(ladders).zip(Cause::ALL.iter().skip(1)) {
@@ -152,8 +185,8 @@ pub(crate) fn pairs(ladders: &[Ladder; Cause::COUNT - 1], mut each: impl FnMut(&
     let named = || Cause::ALL.iter().skip(1).zip(ladders).zip(&presences);
     for (i, ((first, one), here)) in named().enumerate() {
         for ((second, two), there) in named().skip(i + 1) {
-            for (a, here) in one.iter().zip(here) {
-                for (b, there) in two.iter().zip(there) {
+            for ((from_a, a), here) in climbing(one).zip(here) {
+                for ((from_b, b), there) in climbing(two).zip(there) {
                     let both = here * there;
                     if both < NEGLIGIBLE {
                         continue;
@@ -162,14 +195,16 @@ pub(crate) fn pairs(ladders: &[Ladder; Cause::COUNT - 1], mut each: impl FnMut(&
                     for (shift, b) in shift.iter_mut().zip(&b.shift) {
                         *shift += b;
                     }
-                    each(&Hypothesis {
+                    let hypothesis = Hypothesis {
                         causes: [Some(*first), Some(*second)],
                         severities: [a.severity, b.severity],
                         presence: 1.0,
                         ln_shares: [0.0, LN_NOTHING],
                         ln_prior: pair + libm::logf(both),
                         shift,
-                    });
+                    };
+                    let step = |from, to| Step { from, to, share: ABOUT };
+                    each(&hypothesis, &[step(from_a, &a.shift), step(from_b, &b.shift)]);
                 }
             }
         }

@@ -2,7 +2,7 @@
 
 use super::cause::Cause;
 use super::evidence::Factors;
-use super::hypothesis::{Hypothesis, pairs, singles};
+use super::hypothesis::{Hypothesis, Step, pairs, singles};
 use super::signature::Ladder;
 use crate::student::{Factor, ln_student};
 use crate::symptom::{CHANNELS, CONDITIONS, Deviation, Vector};
@@ -29,10 +29,16 @@ pub(crate) struct Likelihood {
     square: f32,
 }
 
-/// Factors the covariance of a node with this shift; gives the node's whitened residual.
-pub(crate) fn whiten(deviation: &Deviation, factor: &mut Factor, shift: &Vector) -> Option<Vector> {
+/// Factors the covariance of a node with this shift and these steps; gives the node's whitened residual.
+pub(crate) fn whiten(
+    deviation: &Deviation,
+    factor: &mut Factor,
+    shift: &Vector,
+    steps: &[Step<'_>],
+) -> Option<Vector> {
     let spread = shift.map(|shift| SIGNATURE_FRACTION * shift);
-    deviation.invert(factor, &spread).then(|| deviation.whiten(factor, shift))
+    let together = steps.iter().map(Step::deviation);
+    deviation.invert(factor, &spread, together).then(|| deviation.whiten(factor, shift))
 }
 
 /// The squared length of a whitened residual.
@@ -41,13 +47,23 @@ pub(crate) fn square(white: &Vector) -> f32 {
 }
 
 /// ln likelihood of all channels, no reading wrong.
-pub(crate) fn ln_clean(deviation: &Deviation, factor: &mut Factor, shift: &Vector) -> Option<f32> {
-    let white = whiten(deviation, factor, shift)?;
+pub(crate) fn ln_clean(
+    deviation: &Deviation,
+    factor: &mut Factor,
+    shift: &Vector,
+    steps: &[Step<'_>],
+) -> Option<f32> {
+    let white = whiten(deviation, factor, shift, steps)?;
     Some(ln_student(square(&white), deviation.size(), factor.ln_det))
 }
 
-fn likelihood(deviation: &Deviation, factor: &mut Factor, shift: &Vector) -> Option<Likelihood> {
-    let white = whiten(deviation, factor, shift)?;
+fn likelihood(
+    deviation: &Deviation,
+    factor: &mut Factor,
+    shift: &Vector,
+    steps: &[Step<'_>],
+) -> Option<Likelihood> {
+    let white = whiten(deviation, factor, shift, steps)?;
     let size = deviation.size().min(CHANNELS);
     let square = square(&white);
     let weighted = factor.back(&white);
@@ -201,14 +217,14 @@ impl Posterior {
         [factor, full]: &mut [Factor; 2],
     ) {
         self.clear();
-        singles(ladders, |hypothesis| self.add(deviation, factors, full, hypothesis));
+        singles(ladders, |hypothesis, steps| self.add(deviation, factors, full, hypothesis, steps));
         // Most pairs lie far from the readings. A factor under a spread that no pair's own exceeds by much tells
         // them cheaply.
         let Some(screen) = Screen::new(deviation, ladders, factor) else { return };
-        pairs(ladders, |hypothesis| {
+        pairs(ladders, |hypothesis, steps| {
             let others: f32 = factors.ln_each(hypothesis).iter().sum();
             if screen.ln(factor, deviation, &hypothesis.shift) + others > self.best_ln - SCREEN_NATS {
-                self.add(deviation, factors, full, hypothesis);
+                self.add(deviation, factors, full, hypothesis, steps);
             }
         });
     }
@@ -233,8 +249,9 @@ impl Posterior {
         factors: &Factors,
         factor: &mut Factor,
         hypothesis: &Hypothesis,
+        steps: &[Step<'_>],
     ) {
-        let Some(likelihood) = likelihood(deviation, factor, &hypothesis.shift) else { return };
+        let Some(likelihood) = likelihood(deviation, factor, &hypothesis.shift, steps) else { return };
         let others = factors.ln_each(hypothesis);
         let sum: f32 = others.iter().sum();
         let ln = hypothesis.ln_prior + likelihood.ln_all + sum;
@@ -325,7 +342,7 @@ struct Screen {
 impl Screen {
     /// Factors the covariance with the largest shifts' spread on every channel; two such shifts at most add up.
     fn new(deviation: &Deviation, ladders: &[Ladder; Cause::COUNT - 1], factor: &mut Factor) -> Option<Self> {
-        if !deviation.invert(factor, &[0.0; CHANNELS]) {
+        if !deviation.invert(factor, &[0.0; CHANNELS], core::iter::empty()) {
             return None;
         }
         let ln_least_det = factor.ln_det;
@@ -335,7 +352,7 @@ impl Screen {
                 *widest = widest.max(2.0 * SIGNATURE_FRACTION * shift.abs());
             }
         }
-        deviation.invert(factor, &widest).then_some(Self { ln_least_det })
+        deviation.invert(factor, &widest, core::iter::empty()).then_some(Self { ln_least_det })
     }
 
     /// An upper bound, near enough, of a node's ln likelihood.

@@ -38,6 +38,8 @@ pub(crate) struct Machine {
     pub(crate) cp_vapor: f32,
     pub(crate) cp_liquid: f32,
     pub(crate) exchange_ntu: f32,
+    /// Density of the suction gas over that of saturated gas at its pressure, at the design point.
+    pub(crate) inlet_thinning: f32,
     pub(crate) exchange_share: f32,
     pub(crate) metering: f32,
     pub(crate) flash_coefficient: f32,
@@ -139,6 +141,7 @@ impl Machine {
         cp_vapor: 0.0,
         cp_liquid: 0.0,
         exchange_ntu: 0.0,
+        inlet_thinning: 0.0,
         exchange_share: 0.0,
         metering: 0.0,
         flash_coefficient: 0.0,
@@ -207,7 +210,8 @@ impl Machine {
         let outlet = fluid.vapor(p_evaporating, outlet_k)?;
         let inlet = fluid.vapor(p_suction, inlet_k)?;
         let (h_outlet, h_inlet) = (outlet.enthalpy.joules_per_kg(), inlet.enthalpy.joules_per_kg());
-        let cp_vapor = (h_inlet - fluid.saturation(p_suction)?.h_vapor) / suction_superheat;
+        let at_inlet = fluid.saturation(p_suction)?;
+        let cp_vapor = (h_inlet - at_inlet.h_vapor) / suction_superheat;
         let liquid_k = high.bubble_k - subcooling;
         let h_liquid = fluid.liquid_h(p_condensing, liquid_k)?;
         let cp_liquid = (high.h_liquid - h_liquid) / subcooling;
@@ -288,7 +292,7 @@ impl Machine {
         let metering = 1.0 / (opening * libm::sqrtf(driving.max(1.0) * high.rho_liquid));
 
         // Current: rated-load amperes over the design current, common practice 1.15 to 1.4.
-        let ln_rated_current = -libm::logf(1.25) + 0.08 * z(Nuisance::RatedCurrent);
+        let ln_rated_current = -libm::logf(1.25) + 0.10 * z(Nuisance::RatedCurrent);
 
         Some(Self {
             valve,
@@ -316,6 +320,7 @@ impl Machine {
             cp_vapor,
             cp_liquid,
             exchange_ntu,
+            inlet_thinning: rho_inlet / at_inlet.rho_vapor,
             exchange_share,
             metering: metering * (1.0 + 0.03 * z(Nuisance::MeteringConstant)),
             flash_coefficient,

@@ -30,6 +30,10 @@ const WET_SPAN_K: f32 = 40.0;
 /// Kelvin of extended subcooling in the wet region that stand for an all-vapour outlet.
 const FLASH_SPAN_K: f32 = 60.0;
 
+/// Exponent of the flow left over that the work per kilogram rises with: gas that leaks back was compressed for nothing
+/// and comes back hot, and friction stays, while a stroke that draws less also works less (judged).
+const WORK_OF_LOST_FLOW: f32 = 0.65;
+
 /// What the machine does at one trial of the unknowns. Temperatures in kelvin, pressures in pascal.
 #[derive(Clone, Copy, Debug)]
 pub(crate) struct Run {
@@ -119,9 +123,19 @@ impl Machine {
         let inlet_pa = delivered_pa * (1.0 - self.suction_drop / libm::expf(self.design_ln_suction));
         let inlet = fluid.saturation(inlet_pa)?;
 
-        // The flow that the compressor draws depends on its inlet, which depends a little on the flow; the size
-        // of the exchange is taken at the design flow.
-        let gained = (source_k - outlet_k) * (1.0 - libm::expf(-self.exchange_ntu));
+        let excess = fault.severity(Cause::NonCondensables);
+        let discharge_pa = p_condensing * (1.0 + excess);
+        let ln_ratio = libm::logf(discharge_pa / inlet_pa);
+        let weak = fault.severity(Cause::WeakCompressor);
+        let drawn = self.swept * volumetric(self.clearance, ln_ratio) * (1.0 - weak);
+        // What the line takes up warms a small flow more: the transfer units go with the flow to the power -0.2 where the
+        // gas film limits them (turbulent, Dittus and Boelter), -1 where insulation or solder does; -3/4 is judged. The
+        // flow depends on the gas that the exchange gives, but only a little; here the gas is as dense, beside saturated
+        // gas, as at the design point.
+        let sizing_flow = drawn * inlet.rho_vapor * self.inlet_thinning;
+        let root = libm::sqrtf(sizing_flow.max(0.1));
+        let ntu = self.exchange_ntu / (root * libm::sqrtf(root));
+        let gained = (source_k - outlet_k) * (1.0 - libm::expf(-ntu));
         let h_inlet = h_outlet + self.cp_vapor * gained;
         let inlet_extended = (h_inlet - inlet.h_vapor) / self.cp_vapor;
         let inlet_superheat = positive(inlet_extended, 0.4);
@@ -131,16 +145,11 @@ impl Machine {
         let rho_inlet = inlet_state.density.kg_per_m3();
 
         // Compressor.
-        let excess = fault.severity(Cause::NonCondensables);
-        let discharge_pa = p_condensing * (1.0 + excess);
-        let ln_ratio = libm::logf(discharge_pa / inlet_pa);
-        let weak = fault.severity(Cause::WeakCompressor);
         let wetness = inlet_wet.max(0.0).min(0.5);
-        let flow =
-            self.swept * volumetric(self.clearance, ln_ratio) * (1.0 - weak) * rho_inlet / (1.0 - wetness);
+        let flow = drawn * rho_inlet / (1.0 - wetness);
         let work = polytropic(self.exponent, inlet_pa, rho_inlet, ln_ratio.max(0.05))
             / efficiency(self.efficiency, ln_ratio, self.design_ln_ratio)
-            / libm::sqrtf(1.0 - weak);
+            / if weak > 0.0 { libm::powf(1.0 - weak, WORK_OF_LOST_FLOW) } else { 1.0 };
         let h_discharge = h_inlet + work * (1.0 - self.shell_loss);
 
         // Metering device behind the liquid line and its drier.

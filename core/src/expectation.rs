@@ -129,9 +129,7 @@ impl Expectation {
                 }
             }
         }
-        for (direction, sd) in &DISCREPANCY {
-            add_outer(&mut self.covariance, direction, direction, sd * sd);
-        }
+        unmodelled(&mut self.covariance, nominal);
         Some(())
     }
 
@@ -166,8 +164,9 @@ impl Expectation {
                 add_outer(cross, &shift_now, &shift_then, same);
             }
         }
+        unmodelled(own, &nominal);
+        add_outer(cross, &off_design(&today.nominal), &off_design(&nominal), SAME_MACHINE);
         for (direction, sd) in &DISCREPANCY {
-            add_outer(own, direction, direction, sd * sd);
             add_outer(cross, direction, direction, SHARED * sd * sd);
         }
         deviation.set(&then.shown, own, &measured, None);
@@ -291,6 +290,26 @@ fn balance(fluid: Fluid<'_>, machine: &Machine) -> Option<(Unknowns, Run)> {
         (x, found) = (at, Some(run));
     }
     found.map(|run| (x, run))
+}
+
+/// Adds the model's own discrepancy.
+fn unmodelled(covariance: &mut Matrix, nominal: &Nominal) {
+    for (direction, sd) in &DISCREPANCY {
+        add_outer(covariance, direction, direction, sd * sd);
+    }
+    let off = off_design(nominal);
+    add_outer(covariance, &off, &off, 1.0);
+}
+
+/// One standard deviation of what the model may be wrong about far from the design point.
+fn off_design(nominal: &Nominal) -> Vector {
+    let off_k = nominal.space_k.mean - nominal.design_space_k;
+    let beyond = off_k - off_k.max(-symptom::NEAR_DESIGN_K).min(symptom::NEAR_DESIGN_K);
+    let mut moves = [0.0; CHANNELS];
+    for channel in [symptom::SUCTION_PRESSURE, symptom::EVAPORATOR_PRESSURE] {
+        moves[channel] = symptom::OFF_DESIGN * beyond;
+    }
+    moves
 }
 
 fn dot(a: &Vector, b: &Vector) -> f32 {

@@ -96,6 +96,15 @@ pub(crate) const DISCREPANCY: [(Vector, f32); 13] = {
     ]
 };
 
+/// The same, K of evaporating temperature for each kelvin by which the space stands off its design temperature beyond
+/// [`NEAR_DESIGN_K`].
+///
+/// What a metering device passes far from its design point hangs on the law it follows, and laws differ: a capillary may
+/// starve a warm evaporator or feed it well (judged; no compressor should be condemned on that difference).
+pub(crate) const OFF_DESIGN: f32 = 0.2;
+/// Kelvin off the design temperature of the space that a running machine is in any case.
+pub(crate) const NEAR_DESIGN_K: f32 = 3.0;
+
 /// What was measured, channel by channel; channels that were not measured are clear in `given`.
 #[derive(Clone, Copy, Debug)]
 pub(crate) struct Measured {

@@ -129,6 +129,9 @@ impl Nominal {
         };
         let suction_superheat_k =
             Spread::given(design.suction_superheat_k, 2.0 * SHEET_K, Spread::new(superheat.0, superheat.1));
+        // A receiver's liquid lies under its own vapour: it leaves nearly saturated (common practice).
+        let receiver = system.receiver.unwrap_or(false);
+        let subcooling = if receiver { (2.0, 2.0) } else { subcooling };
         let subcooling_k =
             Spread::given(design.subcooling_k, SHEET_K, Spread::new(subcooling.0, subcooling.1));
         // The sheet gives the superheat at the compressor; the evaporator's own share is what is usual: a valve
@@ -153,7 +156,7 @@ impl Nominal {
         };
         Some(Self {
             metering,
-            receiver: system.receiver.unwrap_or(false),
+            receiver,
             regulator: system.suction_pressure_regulator.unwrap_or(false),
             air_conditioning,
             design_space_k,

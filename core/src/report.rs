@@ -70,6 +70,8 @@ crate::field::choice! {
         TwoCausesAlike = 9 "two causes explain the readings equally well",
         /// The machine is said to be stopped.
         NotRunning = 10 "the machine is stopped: running readings are not judged",
+        /// Space and ambient temperature stand where the other one belongs.
+        ReadsLikeTheOther = 11 "reads as if space and ambient temperature were swapped: check both",
     }
 }
 

@@ -1179,6 +1179,8 @@ enum RimewiseWarningKind
     RIMEWISE_WARNING_KIND_TWO_CAUSES_ALIKE = 9,
     // The machine is said to be stopped.
     RIMEWISE_WARNING_KIND_NOT_RUNNING = 10,
+    // Space and ambient temperature stand where the other one belongs.
+    RIMEWISE_WARNING_KIND_READS_LIKE_THE_OTHER = 11,
 };
 #ifndef __cplusplus
 #if __STDC_VERSION__ >= 202311L

@@ -665,6 +665,8 @@ pub enum RimewiseWarningKind {
     TwoCausesAlike = 9,
     /// The machine is said to be stopped.
     NotRunning = 10,
+    /// Space and ambient temperature stand where the other one belongs.
+    ReadsLikeTheOther = 11,
 }
 
 /// Gives the name of a RimewiseWarningKind as text that lives as long as the program.

@@ -177,6 +177,27 @@ fn a_gauge_pressure_is_answered_with_a_warning() {
 }
 
 #[test]
+fn space_and_ambient_the_wrong_way_round_are_not_decided_on() {
+    let mut visit = full();
+    let readings = visit["readings"].as_object_mut().unwrap();
+    let (space, ambient) = (readings["space_c"].clone(), readings["ambient_c"].clone());
+    readings.insert("space_c".into(), ambient);
+    readings.insert("ambient_c".into(), space);
+    // Air temperatures that would then lie on the wrong side of the coil are an answer of their own.
+    readings.remove("supply_air_c");
+    readings.remove("condenser_exhaust_c");
+    let report = answer(&visit.to_string());
+    assert_eq!(report["status"], "ok", "{report}");
+    assert_eq!(report["decided"], false, "{report}");
+    for field in ["readings.space_c", "readings.ambient_c"] {
+        let warned = report["warnings"].as_array().unwrap().iter();
+        let swapped =
+            |w: &&Value| w["field"] == field && w["text"].as_str().unwrap().contains("were swapped");
+        assert_eq!(warned.filter(swapped).count(), 1, "{}", report["warnings"]);
+    }
+}
+
+#[test]
 fn property_questions_are_answered_or_refused_by_field() {
     let ask =
         |line: &str| -> Value { serde_json::from_str(&answer_property(line)).expect("one JSON object") };

@@ -16,9 +16,9 @@ pub const CLEAR_AT: f32 = 0.85;
 /// Below this the readings fit no explanation, and nothing is decided.
 pub const FITS_AT_LEAST: f32 = 0.01;
 
-/// Whether acting on the leading entry is justified; never where the pressures read like gauge pressures.
-pub(crate) fn decided(causes: &[CauseProbability; Cause::COUNT], fits: f32, like_gauge: bool) -> bool {
+/// Whether acting on the leading entry is justified; never where readings look like others than they are said to be.
+pub(crate) fn decided(causes: &[CauseProbability; Cause::COUNT], fits: f32, misread: bool) -> bool {
     let leading = causes[0];
     let needed = if leading.cause == Cause::None { CLEAR_AT } else { DECIDE_AT };
-    !like_gauge && fits >= FITS_AT_LEAST && leading.probability >= needed
+    !misread && fits >= FITS_AT_LEAST && leading.probability >= needed
 }

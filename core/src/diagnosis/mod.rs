@@ -2,7 +2,7 @@
 //!
 //! `signature` says how each cause moves the channels (`symptom`), `hypothesis` lists every cause and pair of causes, `posterior`
 //! weighs them, `evidence` adds what is no channel, `next_measurement` and `rule_out` say what is left
-//! to do, and `decided` holds the rule for acting.
+//! to do, and `decided` holds the rule for acting; `gauge`, `swapped` and `consistency` tell readings that are none.
 
 pub mod cause;
 mod consistency;
@@ -14,6 +14,7 @@ mod next_measurement;
 mod posterior;
 mod rule_out;
 mod signature;
+mod swapped;
 
 pub use decided::{CLEAR_AT, DECIDE_AT, FITS_AT_LEAST};
 pub(crate) use signature::climb;
@@ -111,6 +112,7 @@ pub(crate) fn weigh(
     let [scratch_factor, _] = scratch;
     let like_gauge =
         gauge::notice(&today, (healthy, deviation, scratch_factor), ladders, &factors, &mut report.warnings);
+    let swapped = swapped::notice(&nominal, &readings, &mut report.warnings);
 
     let measured = today.measured(&readings);
     deviation.set(&healthy.mean, &healthy.covariance, &measured, None);
@@ -160,7 +162,7 @@ pub(crate) fn weigh(
         .min(consistency::probability(&cycle, &counted));
     sort(posterior, &mut report.causes);
     report.leading = report.causes[0].cause;
-    report.decided = decided::decided(&report.causes, fits, like_gauge);
+    report.decided = decided::decided(&report.causes, fits, like_gauge || swapped);
     report.fits = Some(fits);
     words(posterior, deviation, &factors, &report.causes, &mut report.evidence);
     next(information, report.decided, &mut report.next);

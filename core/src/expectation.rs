@@ -70,7 +70,7 @@ impl Balance {
 
     /// Solves the healthy machine; `None` where the model has no balance here.
     fn new(fluid: Fluid<'_>, nominal: &Nominal) -> Option<Self> {
-        let machine = Machine::new(fluid, nominal, Other::NONE)?;
+        let machine = Machine::new(fluid, nominal, &Other::NONE)?;
         let (at, run, jacobian) = start(fluid, &machine)?;
         Some(Self { machine, at, run, jacobian, shown: symptom::predicted(fluid, &run) })
     }
@@ -81,7 +81,7 @@ impl Balance {
             return None;
         }
         let attempt = |by: f32| {
-            let other = Machine::new(fluid, nominal, Other::new(which, by))?;
+            let other = Machine::new(fluid, nominal, &Other::new(which, by))?;
             let off = other.run(fluid, Fault::NONE, &self.at)?;
             let step = crate::machine::eliminate(&self.jacobian, &off.residuals)?;
             let mut x = self.at;
@@ -302,7 +302,7 @@ fn unmodelled(covariance: &mut Matrix, nominal: &Nominal) {
 }
 
 /// One standard deviation of what the model may be wrong about far from the design point.
-fn off_design(nominal: &Nominal) -> Vector {
+pub(crate) fn off_design(nominal: &Nominal) -> Vector {
     let off_k = nominal.space_k.mean - nominal.design_space_k;
     let beyond = off_k - off_k.max(-symptom::NEAR_DESIGN_K).min(symptom::NEAR_DESIGN_K);
     let mut moves = [0.0; CHANNELS];

@@ -115,7 +115,7 @@ pub(crate) struct Measured {
 }
 
 /// Standard uncertainty of a clamp's bias about its expected value, K.
-const BIAS_U_K: f32 = 0.3;
+pub(crate) const BIAS_U_K: f32 = 0.3;
 
 impl Measured {
     pub(crate) const EMPTY: Self =

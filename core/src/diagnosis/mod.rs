@@ -7,6 +7,8 @@
 pub mod cause;
 mod consistency;
 mod decided;
+#[cfg(test)]
+mod drawn;
 mod evidence;
 mod gauge;
 mod hypothesis;

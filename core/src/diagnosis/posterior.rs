@@ -8,7 +8,7 @@ use crate::student::{Factor, ln_student};
 use crate::symptom::{CHANNELS, CONDITIONS, Deviation, Vector};
 
 /// Standard deviation of a cause's signature as a fraction of itself.
-const SIGNATURE_FRACTION: f32 = 0.10;
+pub(crate) const SIGNATURE_FRACTION: f32 = 0.10;
 /// Prior probability that any one reading is grossly wrong.
 const WRONG: f32 = 0.005;
 /// Density of a grossly wrong reading, per kelvin or per percent of current: anything within some 60.

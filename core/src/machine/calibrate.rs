@@ -171,7 +171,7 @@ impl Machine {
     };
 
     /// Fixes the constants; `None` where the design point lies outside the refrigerant's table.
-    pub(crate) fn new(fluid: Fluid<'_>, nominal: &Nominal, other: Other) -> Option<Self> {
+    pub(crate) fn new(fluid: Fluid<'_>, nominal: &Nominal, other: &Other) -> Option<Self> {
         let z = |n: Nuisance| other.of(n);
         let valve = nominal.valve();
         let capillary = nominal.metering == Metering::Capillary;
@@ -217,13 +217,13 @@ impl Machine {
         let cp_liquid = (high.h_liquid - h_liquid) / subcooling;
         let source_k = if capillary { liquid_k } else { nominal.design_ambient_k };
         let gain = (inlet_k - outlet_k) / (source_k - outlet_k).max(5.0);
-        let exchange_ntu = transfer_units(gain.max(0.0)) * (1.0 + 0.15 * z(Nuisance::ExchangeSize)).max(0.1);
+        let exchange_ntu = transfer_units(gain.max(0.0)) * (1.0 + 0.13 * z(Nuisance::ExchangeSize)).max(0.1);
         let exchange_share =
-            if capillary { (0.75 + 0.2 * z(Nuisance::ExchangeShare)).max(0.0).min(1.0) } else { 0.0 };
+            if capillary { (0.75 + 0.17 * z(Nuisance::ExchangeShare)).max(0.0).min(1.0) } else { 0.0 };
         let h_evaporator = h_liquid - exchange_share * (h_inlet - h_outlet);
 
         // Compressor.
-        let clearance = (0.03 + 0.008 * z(Nuisance::Clearance)).max(0.005);
+        let clearance = (0.03 + 0.007 * z(Nuisance::Clearance)).max(0.005);
         let rho_inlet = inlet.density.kg_per_m3();
         let swept = 1.0 / (rho_inlet * volumetric(clearance, ln_ratio));
         // Heaviest molecules end compression wet; their dry gas at the same pressure stands for it.
@@ -234,19 +234,19 @@ impl Machine {
         if !(exponent > 0.8 && exponent < 2.0) {
             return None;
         }
-        let base = if air_conditioning { 0.66 } else { 0.60 } + 0.06 * z(Nuisance::BaseEfficiency);
+        let base = if air_conditioning { 0.66 } else { 0.60 } + 0.05 * z(Nuisance::BaseEfficiency);
         let work = polytropic(exponent, p_suction, rho_inlet, ln_ratio) / base;
-        let shell_loss = 0.12 + 0.10 * z(Nuisance::ShellLoss);
+        let shell_loss = 0.12 + 0.085 * z(Nuisance::ShellLoss);
         let h_discharge = h_inlet + work * (1.0 - shell_loss);
 
         // Evaporator: air-side effectiveness fixes the air's capacity rate.
         let evaporator_heat = h_outlet - h_evaporator;
         let mean_k = low.dew_k - 0.4 * (low.dew_k - low.bubble_k);
-        let effectiveness = if air_conditioning { 0.62 } else { 0.48 } + 0.12 * z(Nuisance::EvaporatorAir);
+        let effectiveness = if air_conditioning { 0.62 } else { 0.48 } + 0.10 * z(Nuisance::EvaporatorAir);
         let effectiveness = effectiveness.max(0.1).min(0.9);
         let sensible = if air_conditioning { 1.0 } else { 0.95 }
-            + if air_conditioning { 0.08 } else { 0.04 } * z(Nuisance::SensibleShare);
-        let dry_share = 0.3 * (1.0 + 0.3 * z(Nuisance::DryRegion)).max(0.2);
+            + if air_conditioning { 0.07 } else { 0.035 } * z(Nuisance::SensibleShare);
+        let dry_share = 0.3 * (1.0 + 0.25 * z(Nuisance::DryRegion)).max(0.2);
         let td_mean = nominal.design_space_k - mean_k;
         let two_phase = evaporator_heat - cp_vapor * superheat;
         let units = transfer_units(superheat / evaporator_td);
@@ -264,35 +264,35 @@ impl Machine {
 
         // Condenser.
         let condenser_td = (condensing_k - nominal.design_ambient_k).max(1.0);
-        let liquid_share = 0.5 * (1.0 + 0.3 * z(Nuisance::LiquidRegion)).max(0.2);
+        let liquid_share = 0.5 * (1.0 + 0.25 * z(Nuisance::LiquidRegion)).max(0.2);
         let bubble_td = (high.bubble_k - nominal.design_ambient_k).max(1.0);
         let units = transfer_units(subcooling / bubble_td);
         let main = h_discharge - high.h_liquid;
         let conductance = main / condenser_td + units * cp_liquid / liquid_share;
         let liquid_fraction = units * cp_liquid / (liquid_share * conductance);
         // The air of an air conditioner's condenser warms by 8 to 11 K at 11 to 14 K of difference (common practice).
-        let effectiveness = if air_conditioning { 0.72 } else { 0.60 } + 0.10 * z(Nuisance::CondenserAir);
+        let effectiveness = if air_conditioning { 0.72 } else { 0.60 } + 0.085 * z(Nuisance::CondenserAir);
         let effectiveness = effectiveness.max(0.1).min(0.9);
         let condenser_air = conductance / effectiveness;
         let condenser_ua = -condenser_air * libm::logf(1.0 - effectiveness);
 
         // Metering device.
-        let drier = 0.012 * p_condensing * (1.0 + 0.5 * z(Nuisance::CleanDrier)).max(0.1);
-        let flash_coefficient = (0.72 + 0.10 * z(Nuisance::CapillaryCoefficient)).max(0.2).min(0.9);
+        let drier = 0.012 * p_condensing * (1.0 + 0.43 * z(Nuisance::CleanDrier)).max(0.1);
+        let flash_coefficient = (0.72 + 0.085 * z(Nuisance::CapillaryCoefficient)).max(0.2).min(0.9);
         let p_inlet = p_condensing - drier;
         let driving = if valve {
             p_inlet - p_evaporating
         } else {
             p_inlet - flash_coefficient * fluid.bubble_pa(liquid_k)?
         };
-        let valve_opening = 1.0 / (1.0 + (0.33 + 0.20 * z(Nuisance::ValveOversize)).max(0.05));
+        let valve_opening = 1.0 / (1.0 + (0.33 + 0.17 * z(Nuisance::ValveOversize)).max(0.05));
         let electronic = nominal.metering == Metering::ElectronicValve;
-        let valve_range = (if electronic { 2.5 } else { 4.0 } + 1.2 * z(Nuisance::ValveRange)).max(1.0);
+        let valve_range = (if electronic { 2.5 } else { 4.0 } + 1.0 * z(Nuisance::ValveRange)).max(1.0);
         let opening = if valve { valve_opening } else { 1.0 };
         let metering = 1.0 / (opening * libm::sqrtf(driving.max(1.0) * high.rho_liquid));
 
         // Current: rated-load amperes over the design current, common practice 1.15 to 1.4.
-        let ln_rated_current = -libm::logf(1.25) + 0.10 * z(Nuisance::RatedCurrent);
+        let ln_rated_current = -libm::logf(1.25) + 0.085 * z(Nuisance::RatedCurrent);
 
         Some(Self {
             valve,
@@ -305,16 +305,16 @@ impl Machine {
             design_space_k: nominal.design_space_k,
             design_ambient_k: nominal.design_ambient_k,
             voltage: (nominal.voltage.mean + nominal.voltage.sd * z(Nuisance::Voltage)).max(0.3),
-            swept: swept * (1.0 + 0.058 * z(Nuisance::Pumping)),
+            swept: swept * (1.0 + 0.05 * z(Nuisance::Pumping)),
             clearance,
             exponent,
-            efficiency: base * (1.0 + 0.05 * z(Nuisance::Isentropic)),
+            efficiency: base * (1.0 + 0.043 * z(Nuisance::Isentropic)),
             design_ln_ratio: ln_ratio,
             shell_loss,
             evaporator_air,
             condenser_air,
-            evaporator_ua: evaporator_ua * (1.0 + 0.08 * z(Nuisance::EvaporatorUa)),
-            condenser_ua: condenser_ua * (1.0 + 0.08 * z(Nuisance::CondenserUa)),
+            evaporator_ua: evaporator_ua * (1.0 + 0.07 * z(Nuisance::EvaporatorUa)),
+            condenser_ua: condenser_ua * (1.0 + 0.07 * z(Nuisance::CondenserUa)),
             dry_share,
             liquid_share,
             cp_vapor,
@@ -322,7 +322,7 @@ impl Machine {
             exchange_ntu,
             inlet_thinning: rho_inlet / at_inlet.rho_vapor,
             exchange_share,
-            metering: metering * (1.0 + 0.03 * z(Nuisance::MeteringConstant)),
+            metering: metering * (1.0 + 0.026 * z(Nuisance::MeteringConstant)),
             flash_coefficient,
             valve_superheat: superheat,
             valve_opening,
@@ -330,20 +330,20 @@ impl Machine {
             drier,
             liquid_fraction,
             dry_fraction,
-            condenser_charge: (1.0 + 0.5 * z(Nuisance::CondenserCharge)).max(0.1),
-            evaporator_charge: (0.25 + 0.15 * z(Nuisance::EvaporatorCharge)).max(0.0),
-            line_charge: (0.18 + 0.12 * z(Nuisance::LineCharge)).max(0.0),
-            receiver_contents: (0.30 + 0.10 * z(Nuisance::ReceiverContents)).max(0.02),
-            receiver_room: (0.30 + 0.12 * z(Nuisance::ReceiverRoom)).max(0.02),
-            charge: 0.03 * z(Nuisance::Charge),
+            condenser_charge: (1.0 + 0.43 * z(Nuisance::CondenserCharge)).max(0.1),
+            evaporator_charge: (0.25 + 0.13 * z(Nuisance::EvaporatorCharge)).max(0.0),
+            line_charge: (0.18 + 0.10 * z(Nuisance::LineCharge)).max(0.0),
+            receiver_contents: (0.30 + 0.085 * z(Nuisance::ReceiverContents)).max(0.02),
+            receiver_room: (0.30 + 0.10 * z(Nuisance::ReceiverRoom)).max(0.02),
+            charge: 0.026 * z(Nuisance::Charge),
             evaporator_heat,
             condenser_heat: h_discharge - h_liquid,
             work,
-            power_factor: (0.85 + 0.07 * z(Nuisance::PowerFactor)).max(0.3).min(0.99),
+            power_factor: (0.85 + 0.06 * z(Nuisance::PowerFactor)).max(0.3).min(0.99),
             ln_rated_current,
             sensible,
             suction_drop: p_evaporating - p_suction,
-            regulator_pa: p_suction * 1.2 * (1.0 + 0.15 * z(Nuisance::RegulatorSetting)).max(0.5),
+            regulator_pa: p_suction * 1.2 * (1.0 + 0.13 * z(Nuisance::RegulatorSetting)).max(0.5),
             design_ln_suction: libm::logf(p_evaporating),
             design_ln_condensing: libm::logf(p_condensing),
             design_subcooling: subcooling,

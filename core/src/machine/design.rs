@@ -54,7 +54,7 @@ const ROOM_WET_BULB_U_K: f32 = 1.5;
 /// Standard uncertainty of a temperature or difference that a maker's sheet gives, K.
 ///
 /// Common practice: sheets are rounded, and one unit differs from the next.
-const SHEET_K: f32 = 0.5;
+const SHEET_K: f32 = 0.45;
 
 /// Kelvin by which a condenser's liquid leaves above the air's entry at least (common practice).
 const LIQUID_ABOVE_AIR_K: f32 = 2.0;
@@ -62,7 +62,7 @@ const LIQUID_ABOVE_AIR_K: f32 = 2.0;
 /// Pressure drop of the suction line at the design flow, as kelvin of dew temperature.
 ///
 /// Common practice: suction lines are sized for about 1 K; short ones of self-contained machines lose less.
-pub(crate) const SUCTION_DROP_K: Spread = Spread::new(1.0, 0.7);
+pub(crate) const SUCTION_DROP_K: Spread = Spread::new(1.0, 0.6);
 
 impl Nominal {
     /// Reads the nominal machine and today's conditions from what is known.
@@ -90,12 +90,12 @@ impl Nominal {
         let air_conditioning = duty == Duty::AirConditioning;
         // What is usual where the sheet is silent: common practice, with spreads that cover most small machines.
         let (space_c, ambient_c, evaporator_td, condenser_td, superheat, subcooling) = match (duty, valve) {
-            (Duty::Freezer, true) => (-20.0, 32.0, (7.0, 2.0), (12.0, 3.0), (14.0, 5.0), (4.0, 2.5)),
-            (Duty::Freezer, false) => (-20.0, 32.0, (8.0, 2.5), (12.0, 3.0), (20.0, 7.0), (4.0, 2.5)),
-            (Duty::Cooler, true) => (3.0, 32.0, (8.0, 2.0), (12.0, 3.0), (11.0, 4.0), (4.0, 2.5)),
-            (Duty::Cooler, false) => (4.0, 32.0, (9.0, 3.0), (12.0, 3.0), (16.0, 6.0), (4.0, 2.5)),
-            (Duty::AirConditioning, true) => (26.7, 35.0, (17.0, 3.0), (13.0, 4.0), (8.0, 3.0), (6.0, 2.5)),
-            (Duty::AirConditioning, false) => (26.7, 35.0, (17.0, 3.0), (13.0, 4.0), (8.0, 4.0), (6.0, 2.5)),
+            (Duty::Freezer, true) => (-20.0, 32.0, (7.0, 1.7), (12.0, 2.6), (14.0, 4.3), (4.0, 2.1)),
+            (Duty::Freezer, false) => (-20.0, 32.0, (8.0, 2.1), (12.0, 2.6), (20.0, 6.0), (4.0, 2.1)),
+            (Duty::Cooler, true) => (3.0, 32.0, (8.0, 1.7), (12.0, 2.6), (11.0, 3.4), (4.0, 2.1)),
+            (Duty::Cooler, false) => (4.0, 32.0, (9.0, 2.6), (12.0, 2.6), (16.0, 5.1), (4.0, 2.1)),
+            (Duty::AirConditioning, true) => (26.7, 35.0, (17.0, 2.6), (13.0, 3.4), (8.0, 2.6), (6.0, 2.1)),
+            (Duty::AirConditioning, false) => (26.7, 35.0, (17.0, 2.6), (13.0, 3.4), (8.0, 3.4), (6.0, 2.1)),
         };
         let design_space_k = design.space_c.unwrap_or(space_c) + CELSIUS;
         // Where the usual ambient would condense this refrigerant above its table (carbon dioxide), a machine of it
@@ -131,7 +131,7 @@ impl Nominal {
             Spread::given(design.suction_superheat_k, 2.0 * SHEET_K, Spread::new(superheat.0, superheat.1));
         // A receiver's liquid lies under its own vapour: it leaves nearly saturated (common practice).
         let receiver = system.receiver.unwrap_or(false);
-        let subcooling = if receiver { (2.0, 2.0) } else { subcooling };
+        let subcooling = if receiver { (2.0, 1.7) } else { subcooling };
         let subcooling_k =
             Spread::given(design.subcooling_k, SHEET_K, Spread::new(subcooling.0, subcooling.1));
         // The sheet gives the superheat at the compressor; the evaporator's own share is what is usual: a valve
@@ -139,7 +139,7 @@ impl Nominal {
         let share = if valve || air_conditioning { 6.0f32 } else { 4.0 };
         let td_mean = design_space_k - evaporating_k.mean;
         let evaporator_superheat_k =
-            Spread::new(share.min(0.85 * suction_superheat_k.mean).min(0.75 * td_mean).max(0.5), 1.2);
+            Spread::new(share.min(0.85 * suction_superheat_k.mean).min(0.75 * td_mean).max(0.5), 1.0);
         let air = |reading: Option<f32>, design_k: f32, usual: f32| match reading {
             Some(c) => Spread::new(c + CELSIUS, u.air_k()),
             None => Spread::new(design_k, usual),

@@ -90,7 +90,7 @@ fn run(fluid: Fluid<'_>, unit: &Machine, cause: Cause, severity: f32) -> Option<
     let healthy = healthy?;
     let mut faulty = healthy;
     for step in 1..=6u8 {
-        let fault = Fault { cause, severity: severity * f32::from(step) / 6.0 };
+        let fault = Fault::new(cause, severity * f32::from(step) / 6.0);
         let (at, run, _) = solve(unit, fluid, fault, &x, None)?;
         (x, faulty) = (at, run);
     }

@@ -30,6 +30,9 @@ const SHOWS_NO_DROP: f32 = 0.1;
 /// Probability that gas that cannot condense acts by blanketing the surface rather than by its pressure (judged).
 const BLANKETS: f32 = 0.2;
 
+/// The most, beside the middle severities, that two causes do together beyond their sum.
+const MOST_TOGETHER: f32 = 2.0;
+
 /// What one node stands for: up to two causes, and how probable it is that they cost enough to count.
 #[derive(Clone, Copy, Debug)]
 pub(crate) struct Hypothesis {
@@ -93,6 +96,14 @@ impl Hypothesis {
         let of = |cause: Cause| table.get(cause.index()).copied().unwrap_or(0.0);
         let most = self.causes.iter().copied().flatten().map(of).fold(0.0, f32::max);
         self.presence * most + (1.0 - self.presence) * of(Cause::None)
+    }
+    /// A number for its pair of causes; none where it is not a pair.
+    pub(crate) fn pair(&self) -> Option<usize> {
+        Some(Self::pair_of(self.causes[0]?, self.causes[1]?))
+    }
+    /// A number for a pair of causes.
+    pub(crate) fn pair_of(one: Cause, other: Cause) -> usize {
+        one.index() * Cause::COUNT + other.index()
     }
     /// The fraction of flow that the compressor lost.
     pub(crate) fn loss(&self) -> f32 {
@@ -174,7 +185,14 @@ fn climbing(ladder: &Ladder) -> impl Iterator<Item = (&Vector, &Node)> {
 /// Calls `each` with every pair of causes at nine severities.
 ///
 /// A pair of which one is too mild to count is a single cause, which has its own hypotheses.
-pub(crate) fn pairs(ladders: &[Ladder; Cause::COUNT - 1], mut each: impl FnMut(&Hypothesis, &[Step<'_>])) {
+///
+/// The sum of what both do alone, and of what they do together beyond that: `together` knows it of the middle
+/// severities, and it goes with the reach of both.
+pub(crate) fn pairs(
+    ladders: &[Ladder; Cause::COUNT - 1],
+    mut together: impl FnMut([(Cause, &Node); 2]) -> Option<Vector>,
+    mut each: impl FnMut(&Hypothesis, &[Step<'_>]),
+) {
     let pair = libm::logf(PRIOR_PAIR / (36.0 * 9.0));
     let mut presences = [[0.0; SEVERITIES]; Cause::COUNT - 1];
     for ((presences, ladder), cause) in presences.iter_mut().zip(ladders).zip(Cause::ALL.iter().skip(1)) {
@@ -185,6 +203,11 @@ pub(crate) fn pairs(ladders: &[Ladder; Cause::COUNT - 1], mut each: impl FnMut(&
     let named = || Cause::ALL.iter().skip(1).zip(ladders).zip(&presences);
     for (i, ((first, one), here)) in named().enumerate() {
         for ((second, two), there) in named().skip(i + 1) {
+            let middle = one.get(1).zip(two.get(1));
+            let beyond = middle.and_then(|(a, b)| {
+                let beyond = together([(*first, a), (*second, b)])?;
+                Some((beyond, 1.0 / (a.reach() * b.reach()).max(1.0e-3)))
+            });
             for ((from_a, a), here) in climbing(one).zip(here) {
                 for ((from_b, b), there) in climbing(two).zip(there) {
                     let both = here * there;
@@ -194,6 +217,12 @@ pub(crate) fn pairs(ladders: &[Ladder; Cause::COUNT - 1], mut each: impl FnMut(&
                     let mut shift = a.shift;
                     for (shift, b) in shift.iter_mut().zip(&b.shift) {
                         *shift += b;
+                    }
+                    if let Some((beyond, whole)) = &beyond {
+                        let part = (a.reach() * b.reach() * whole).min(MOST_TOGETHER);
+                        for (shift, beyond) in shift.iter_mut().zip(beyond) {
+                            *shift += part * beyond;
+                        }
                     }
                     let hypothesis = Hypothesis {
                         causes: [Some(*first), Some(*second)],

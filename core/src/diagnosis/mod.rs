@@ -38,7 +38,7 @@ use evidence::Factors;
 use heapless::Vec;
 use next_measurement::{CANDIDATES, Information, Known, Predictive, measurement};
 use posterior::{KEPT, Posterior, Suspect};
-use signature::Ladder;
+use signature::{Ladder, Node};
 
 /// The memory that one diagnosis works in, so that the stack stays small; its contents mean nothing between calls.
 #[derive(Clone, Debug)]
@@ -116,10 +116,12 @@ pub(crate) fn weigh(
         gauge::notice(&today, (healthy, deviation, scratch_factor), ladders, &factors, &mut report.warnings);
     let swapped = swapped::notice(&nominal, &readings, &mut report.warnings);
 
+    let balance = &healthy.balance;
+    let together = |nodes: [(Cause, &Node); 2]| signature::together(fluid, balance, nodes);
     let measured = today.measured(&readings);
     deviation.set(&healthy.mean, &healthy.covariance, &measured, None);
     deviation.doubt(&healthy.conditions);
-    posterior.weigh(deviation, ladders, &factors, scratch);
+    posterior.weigh(deviation, ladders, &factors, scratch, together);
     let mut counted = readings;
     // A reading that is more probably wrong than right says so, and the others are weighed without it.
     let suspect = posterior.suspect(deviation).filter(|(_, p)| *p > CONTRADICTS && deviation.size() >= 4);
@@ -135,7 +137,7 @@ pub(crate) fn weigh(
                 CONDITION.get(condition)
             }
         };
-        posterior.weigh(deviation, ladders, &factors, scratch);
+        posterior.weigh(deviation, ladders, &factors, scratch, together);
         if let Some(reading) = reading {
             let field = reading.name();
             if let Some(position) = Readings::FIELDS.iter().position(|f| f.name == field)

@@ -3,7 +3,7 @@
 use super::cause::Cause;
 use super::evidence::Factors;
 use super::hypothesis::{Hypothesis, Step, pairs, singles};
-use super::signature::Ladder;
+use super::signature::{Ladder, Node};
 use crate::student::{Factor, ln_student};
 use crate::symptom::{CHANNELS, CONDITIONS, Deviation, Vector};
 
@@ -192,7 +192,7 @@ pub(crate) struct Posterior {
 }
 
 /// Nats below the best explanation at which a pair is passed over, by a distance under the largest shifts' spread.
-const SCREEN_NATS: f32 = 4.0;
+const SCREEN_NATS: f32 = 3.0;
 
 impl Posterior {
     pub(crate) const NEW: Self = Self {
@@ -215,15 +215,34 @@ impl Posterior {
         ladders: &[Ladder; Cause::COUNT - 1],
         factors: &Factors,
         [factor, full]: &mut [Factor; 2],
+        together: impl Fn([(Cause, &Node); 2]) -> Option<Vector>,
     ) {
         self.clear();
         singles(ladders, |hypothesis, steps| self.add(deviation, factors, full, hypothesis, steps));
         // Most pairs lie far from the readings. A factor under a spread that no pair's own exceeds by much tells
         // them cheaply.
         let Some(screen) = Screen::new(deviation, ladders, factor) else { return };
-        pairs(ladders, |hypothesis, steps| {
+        let promise = |hypothesis: &Hypothesis| {
             let others: f32 = factors.ln_each(hypothesis).iter().sum();
-            if screen.ln(factor, deviation, &hypothesis.shift) + others > self.best_ln - SCREEN_NATS {
+            screen.ln(factor, deviation, &hypothesis.shift) + others
+        };
+        // What two causes do together is only worth solving where their sum may explain the readings best.
+        let mut near = [false; Cause::COUNT * Cause::COUNT];
+        pairs(
+            ladders,
+            |_| None,
+            |hypothesis, _| {
+                if let Some(near) = hypothesis.pair().and_then(|pair| near.get_mut(pair)) {
+                    *near |= promise(hypothesis) > self.best_ln;
+                }
+            },
+        );
+        let together = |nodes: [(Cause, &Node); 2]| {
+            let pair = Hypothesis::pair_of(nodes[0].0, nodes[1].0);
+            near.get(pair).copied().unwrap_or(false).then(|| together(nodes)).flatten()
+        };
+        pairs(ladders, together, |hypothesis, steps| {
+            if promise(hypothesis) > self.best_ln - SCREEN_NATS {
                 self.add(deviation, factors, full, hypothesis, steps);
             }
         });

@@ -1,8 +1,8 @@
 //! How each cause, at each of three severities, would move the channels away from healthy.
 
 use super::cause::Cause;
-use crate::expectation::Expectation;
-use crate::machine::{Fault, Fluid, Nominal, solve};
+use crate::expectation::{Balance, Expectation};
+use crate::machine::{Fault, Fluid, Nominal, Unknowns, solve};
 use crate::symptom::{self, CHANNELS, Vector};
 
 /// The severities solved for each cause.
@@ -17,10 +17,13 @@ pub(crate) struct Node {
     pub(crate) shift: Vector,
     /// The smaller of capacity and COP over their healthy values.
     pub(crate) impact: f32,
+    /// Where the machine balances.
+    at: Unknowns,
 }
 
 impl Node {
-    pub(crate) const HEALTHY: Self = Self { severity: 0.0, shift: [0.0; CHANNELS], impact: 1.0 };
+    pub(crate) const HEALTHY: Self =
+        Self { severity: 0.0, shift: [0.0; CHANNELS], impact: 1.0, at: [0.0; 4] };
 
     /// Part of the way from one node to another.
     pub(crate) fn between(a: &Self, b: &Self, part: f32) -> Self {
@@ -32,7 +35,13 @@ impl Node {
             severity: a.severity + part * (b.severity - a.severity),
             shift,
             impact: a.impact + part * (b.impact - a.impact),
+            at: b.at,
         }
+    }
+
+    /// How far the node moves the temperatures, in all.
+    pub(crate) fn reach(&self) -> f32 {
+        self.shift.iter().take(symptom::CURRENT).map(|shift| shift.abs()).sum()
     }
 }
 
@@ -73,7 +82,7 @@ pub(crate) fn climb(
     let mut reached = 0.0;
     for severity in severities(cause, nominal) {
         let attempt = |from: &_, severity, slopes: Option<&_>| {
-            solve(&healthy.machine, fluid, Fault { cause, severity }, from, slopes)
+            solve(&healthy.machine, fluid, Fault::new(cause, severity), from, slopes)
         };
         // Where one step is too long, half of it first; where there is no balance so far out (the pressure control would
         // have stopped the machine), the half ends the ladder.
@@ -92,9 +101,31 @@ pub(crate) fn climb(
             *shift = moved - base;
         }
         let impact = (run.capacity / healthy.run.capacity).min(run.cop / healthy.run.cop);
-        if nodes.push(Node { severity, shift, impact }).is_err() || last {
+        if nodes.push(Node { severity, shift, impact, at }).is_err() || last {
             break;
         }
         (x, reached) = (at, severity);
     }
+}
+
+/// What two nodes of different causes do together beyond the sum of what each does alone.
+///
+/// Nothing where the model finds no balance.
+pub(crate) fn together(fluid: Fluid<'_>, healthy: &Balance, nodes: [(Cause, &Node); 2]) -> Option<Vector> {
+    let [(one, a), (two, b)] = nodes;
+    let fault = Fault::two((one, a.severity), (two, b.severity));
+    let mut x = [0.0; 4];
+    for (((x, a), b), healthy) in x.iter_mut().zip(a.at).zip(b.at).zip(healthy.at) {
+        *x = a + b - healthy;
+    }
+    let (_, run, _) = solve(&healthy.machine, fluid, fault, &x, Some(&healthy.jacobian))?;
+    let moved = symptom::predicted(fluid, &run);
+    let base = symptom::predicted(fluid, &healthy.run);
+    let mut beyond = [0.0; CHANNELS];
+    for ((((beyond, moved), base), a), b) in
+        beyond.iter_mut().zip(moved).zip(base).zip(&a.shift).zip(&b.shift)
+    {
+        *beyond = moved - base - a - b;
+    }
+    Some(beyond)
 }

@@ -10,18 +10,25 @@ use crate::diagnosis::cause::Cause;
 /// `[ln p_evaporating, ln p_condensing, superheat, subcooling]`, the last two negative where the outlet is wet.
 pub(crate) type Unknowns = [f32; 4];
 
-/// A cause with its severity, as in the report.
+/// Up to two causes with their severities, as in the report.
 #[derive(Clone, Copy, Debug)]
-pub(crate) struct Fault {
-    pub(crate) cause: Cause,
-    pub(crate) severity: f32,
-}
+pub(crate) struct Fault([(Cause, f32); 2]);
 
 impl Fault {
-    pub(crate) const NONE: Self = Self { cause: Cause::None, severity: 0.0 };
+    pub(crate) const NONE: Self = Self::new(Cause::None, 0.0);
+
+    /// One cause.
+    pub(crate) const fn new(cause: Cause, severity: f32) -> Self {
+        Self([(cause, severity), (Cause::None, 0.0)])
+    }
+    /// Two causes at once.
+    pub(crate) const fn two(one: (Cause, f32), other: (Cause, f32)) -> Self {
+        Self([one, other])
+    }
 
     fn severity(self, cause: Cause) -> f32 {
-        if self.cause == cause { self.severity } else { 0.0 }
+        let [one, other] = self.0.map(|(named, severity)| if named == cause { severity } else { 0.0 });
+        one + other
     }
 }
 

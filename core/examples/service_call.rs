@@ -10,7 +10,7 @@ use common::words::{finding_words, reading, words};
 use common::{Input, Units, arguments, lines};
 use rimewise::diagnosis::cause::Cause;
 use rimewise::json::{OwnedVisit, answer_visit, read_visit, write_error};
-use rimewise::report::{CauseAndMeasurements, Report};
+use rimewise::report::{CauseAndMeasurements, Report, WarningKind};
 use std::process::ExitCode;
 
 /// An invented freezer: a tired compressor on a warm day, with its pump-down test done.
@@ -171,7 +171,8 @@ impl Page<'_> {
             self.line(format!("  {name:<22} {seen:<34} {healthy}").trim_end());
         }
         self.line("  (+- is one standard uncertainty; pressures are absolute unless marked gauge)");
-        for warning in &self.report.warnings {
+        // Causes alike are named with the verdict.
+        for warning in self.report.warnings.iter().filter(|w| w.kind != WarningKind::TwoCausesAlike) {
             let field = if warning.section.is_empty() {
                 warning.field.to_owned()
             } else {
@@ -194,6 +195,14 @@ impl Page<'_> {
                 format!("CLEARED: nothing that costs 5 % or more ({}).", percent(probability))
             }
             (true, cause) => format!("DECIDED: {} ({}).", words(cause), percent(probability)),
+            (false, _) if report.warnings.iter().any(|w| w.kind == WarningKind::TwoCausesAlike) => {
+                let [one, other] = [&report.causes[0], &report.causes[1]]
+                    .map(|c| format!("{} ({})", words(c.cause), percent(c.probability)));
+                format!(
+                    "NOT DECIDED between {one} and {other}: both explain the readings about equally well. Do not \
+                     replace anything on this alone."
+                )
+            }
             (false, cause) => format!(
                 "NOT DECIDED. Most probable: {} ({}). Do not replace anything on this alone.",
                 words(cause),

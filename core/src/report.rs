@@ -66,8 +66,8 @@ crate::field::choice! {
         OutsideModel = 7 "outside the machine model at today's air temperatures, so nothing is weighed: check both",
         /// The record cannot be used.
         RecordUnused = 8 "says too little about this machine to be used as its record",
-        /// Two causes explain the readings equally well.
-        TwoCausesAlike = 9 "two causes explain the readings equally well",
+        /// Two causes explain the readings about equally well; each is named by a warning of its own.
+        TwoCausesAlike = 9 "one of two causes that explain the readings about equally well",
         /// The machine is said to be stopped.
         NotRunning = 10 "the machine is stopped: running readings are not judged",
         /// Space and ambient temperature stand where the other one belongs.

@@ -1175,7 +1175,7 @@ enum RimewiseWarningKind
     RIMEWISE_WARNING_KIND_OUTSIDE_MODEL = 7,
     // The record cannot be used.
     RIMEWISE_WARNING_KIND_RECORD_UNUSED = 8,
-    // Two causes explain the readings equally well.
+    // Two causes explain the readings about equally well; each is named by a warning of its own.
     RIMEWISE_WARNING_KIND_TWO_CAUSES_ALIKE = 9,
     // The machine is said to be stopped.
     RIMEWISE_WARNING_KIND_NOT_RUNNING = 10,
@@ -1583,7 +1583,7 @@ typedef struct RimewiseObservations {
 // nothing between calls; it need not be initialised, and two calls that run at once need one each.
 typedef struct RimewiseWorkspace {
     // Private.
-    const void *opaque[3968];
+    const void *opaque[4096];
 } RimewiseWorkspace;
 
 // The probability and the mean severity of one cause.

@@ -661,7 +661,7 @@ pub enum RimewiseWarningKind {
     OutsideModel = 7,
     /// The record cannot be used.
     RecordUnused = 8,
-    /// Two causes explain the readings equally well.
+    /// Two causes explain the readings about equally well; each is named by a warning of its own.
     TwoCausesAlike = 9,
     /// The machine is said to be stopped.
     NotRunning = 10,

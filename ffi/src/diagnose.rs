@@ -21,7 +21,7 @@ pub const RIMEWISE_RECORD_MAX: u32 = 4;
 #[repr(C)]
 pub struct RimewiseWorkspace {
     /// Private.
-    pub opaque: [*const c_void; 3968],
+    pub opaque: [*const c_void; 4096],
 }
 
 /// What lies in the caller's workspace.

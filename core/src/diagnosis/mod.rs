@@ -32,7 +32,7 @@ use crate::refrigerant::Refrigerant;
 use crate::report::{CauseProbability, Evidence, Expected, NextMeasurement, Report, Warning, WarningKind};
 use crate::sort::sort_by;
 use crate::student::Factor;
-use crate::symptom::{self, CHANNELS, CONDITION, Deviation, Measured, READING};
+use crate::symptom::{self, CHANNELS, Deviation, Measured};
 use cause::Cause;
 use evidence::Factors;
 use heapless::Vec;
@@ -77,8 +77,6 @@ impl Default for Workspace {
 const WORTH_NAMING_BITS: f32 = 0.02;
 /// Nats below which a reading's word is not worth naming.
 const WORTH_NAMING_NATS: f32 = 0.15;
-/// Probability from which a reading is said to contradict the others.
-const CONTRADICTS: f32 = 0.5;
 /// Ratio of probabilities below which two causes are said to explain the readings alike.
 const ALIKE: f32 = 2.0;
 
@@ -123,32 +121,32 @@ pub(crate) fn weigh(
     deviation.doubt(&healthy.conditions);
     posterior.weigh(deviation, ladders, &factors, scratch, together);
     let mut counted = readings;
+    let mut whole = 1.0;
     // A reading that is more probably wrong than right says so, and the others are weighed without it.
-    let suspect = posterior.suspect(deviation).filter(|(_, p)| *p > CONTRADICTS && deviation.size() >= 4);
-    if let Some((suspect, _)) = suspect {
-        let reading = match suspect {
+    let suspect = posterior.doubtful(deviation);
+    if let Some(suspect) = suspect {
+        whole = crate::student::tail(posterior.best_square, deviation.size());
+        match suspect {
             Suspect::Channel(channel) => {
                 deviation.set(&healthy.mean, &healthy.covariance, &measured, Some(channel));
                 deviation.doubt(&healthy.conditions);
-                READING.get(channel)
             }
-            Suspect::Condition(condition) => {
-                deviation.disregard(condition);
-                CONDITION.get(condition)
-            }
-        };
-        posterior.weigh(deviation, ladders, &factors, scratch, together);
-        if let Some(reading) = reading {
-            let field = reading.name();
-            if let Some(position) = Readings::FIELDS.iter().position(|f| f.name == field)
-                && let Some(number) = counted.number_mut(position)
-            {
-                *number = None;
-            }
-            let warning = Warning { section: "readings", field, kind: WarningKind::ContradictsOthers };
-            let _ = report.warnings.push(warning);
+            Suspect::Condition(condition) => deviation.disregard(condition),
         }
+        posterior.weigh(deviation, ladders, &factors, scratch, together);
     }
+    // One reading may be wrong; where another one is too, what is left is too little to stand on.
+    let another = suspect.and_then(|_| posterior.doubtful(deviation));
+    for field in [suspect, another].into_iter().flatten().filter_map(Suspect::field) {
+        if let Some(position) = Readings::FIELDS.iter().position(|f| f.name == field)
+            && let Some(number) = counted.number_mut(position)
+        {
+            *number = None;
+        }
+        let warning = Warning { section: "readings", field, kind: WarningKind::ContradictsOthers };
+        let _ = report.warnings.push(warning);
+    }
+    let misread = like_gauge || swapped || another.is_some();
     let noise = candidate_noise(&measured, visit);
     let known = Known {
         deviation,
@@ -162,11 +160,14 @@ pub(crate) fn weigh(
     next_measurement::information(&known, scratch_factor, predictive, information);
 
     let cycle = Cycle::from_readings(Some(refrigerant), system, &counted, &visit.uncertainty);
-    let fits = crate::student::tail(posterior.best_square, deviation.size())
+    let mut fits = crate::student::tail(posterior.best_square, deviation.size())
         .min(consistency::probability(&cycle, &counted));
+    if another.is_some() {
+        fits = fits.min(whole);
+    }
     sort(posterior, &mut report.causes);
     report.leading = report.causes[0].cause;
-    report.decided = decided::decided(&report.causes, fits, like_gauge || swapped);
+    report.decided = decided::decided(&report.causes, fits, misread);
     report.fits = Some(fits);
     words(posterior, deviation, &factors, &report.causes, &mut report.evidence);
     next(information, report.decided, &mut report.next);
@@ -178,10 +179,10 @@ pub(crate) fn weigh(
         && first.cause != Cause::None
         && second.cause != Cause::None
     {
-        // Named by the first two of the list.
-        let warning =
-            Warning { section: "causes", field: first.cause.name(), kind: WarningKind::TwoCausesAlike };
-        let _ = report.warnings.push(warning);
+        for alike in [first, second] {
+            let kind = WarningKind::TwoCausesAlike;
+            let _ = report.warnings.push(Warning { section: "causes", field: alike.cause.name(), kind });
+        }
     }
     Some(())
 }

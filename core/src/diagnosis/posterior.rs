@@ -5,7 +5,7 @@ use super::evidence::Factors;
 use super::hypothesis::{Hypothesis, Step, pairs, singles};
 use super::signature::{Ladder, Node};
 use crate::student::{Factor, ln_student};
-use crate::symptom::{CHANNELS, CONDITIONS, Deviation, Vector};
+use crate::symptom::{CHANNELS, CONDITION, CONDITIONS, Deviation, READING, Vector};
 
 /// Standard deviation of a cause's signature as a fraction of itself.
 pub(crate) const SIGNATURE_FRACTION: f32 = 0.10;
@@ -333,8 +333,13 @@ impl Posterior {
     pub(crate) fn factor_word(&self, kind: usize, cause: Cause) -> f32 {
         self.without_factor.get(kind).map_or(0.0, |t| self.tally.ln_odds(cause) - t.ln_odds(cause))
     }
+    /// The reading that is more probably grossly wrong than right, where enough others are there to tell.
+    pub(crate) fn doubtful(&self, deviation: &Deviation) -> Option<Suspect> {
+        let (suspect, probability) = self.suspect(deviation)?;
+        (probability > CONTRADICTS && deviation.size() >= ENOUGH_CHANNELS).then_some(suspect)
+    }
     /// The reading that is most probably grossly wrong, and that probability.
-    pub(crate) fn suspect(&self, deviation: &Deviation) -> Option<(Suspect, f32)> {
+    fn suspect(&self, deviation: &Deviation) -> Option<(Suspect, f32)> {
         let all = self.tally.all.ln();
         let channels = deviation.channels().map(Suspect::Channel).zip(&self.wrong);
         let conditions = (0..CONDITIONS).map(Suspect::Condition).zip(&self.wrong_condition);
@@ -345,11 +350,27 @@ impl Posterior {
     }
 }
 
+/// Probability from which a reading is said to contradict the others.
+const CONTRADICTS: f32 = 0.5;
+/// Channels from which on one can contradict the others.
+const ENOUGH_CHANNELS: usize = 4;
+
 /// A reading that may be grossly wrong, by its number.
 #[derive(Clone, Copy, Debug)]
 pub(crate) enum Suspect {
     Channel(usize),
     Condition(usize),
+}
+
+impl Suspect {
+    /// The reading's field.
+    pub(crate) fn field(self) -> Option<&'static str> {
+        let reading = match self {
+            Self::Channel(channel) => READING.get(channel),
+            Self::Condition(condition) => CONDITION.get(condition),
+        };
+        reading.map(|reading| reading.name())
+    }
 }
 
 /// A cheap look at a pair.

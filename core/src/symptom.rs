@@ -86,7 +86,7 @@ pub(crate) const DISCREPANCY: [(Vector, f32); 13] = {
         (on(&[LIQUID_PRESSURE]), 0.5),
         (on(&[LIQUID_LINE, DRIER_OUTLET]), 0.5),
         (on(&[EVAPORATOR_OUTLET]), 1.7),
-        (on(&[SUCTION_LINE, DISCHARGE_LINE]), 1.8),
+        (on(&[SUCTION_LINE, DISCHARGE_LINE]), 2.2),
         (on(&[DRIER_OUTLET]), 0.4),
         (on(&[DISCHARGE_LINE]), 4.0),
         (on(&[SUPPLY_AIR]), 0.7),

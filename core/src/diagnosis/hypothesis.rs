@@ -97,14 +97,6 @@ impl Hypothesis {
         let most = self.causes.iter().copied().flatten().map(of).fold(0.0, f32::max);
         self.presence * most + (1.0 - self.presence) * of(Cause::None)
     }
-    /// A number for its pair of causes; none where it is not a pair.
-    pub(crate) fn pair(&self) -> Option<usize> {
-        Some(Self::pair_of(self.causes[0]?, self.causes[1]?))
-    }
-    /// A number for a pair of causes.
-    pub(crate) fn pair_of(one: Cause, other: Cause) -> usize {
-        one.index() * Cause::COUNT + other.index()
-    }
     /// The fraction of flow that the compressor lost.
     pub(crate) fn loss(&self) -> f32 {
         let weak = |(c, _): &(&Option<Cause>, f32)| *c == &Some(Cause::WeakCompressor);

@@ -227,19 +227,10 @@ impl Posterior {
             screen.ln(factor, deviation, &hypothesis.shift) + others
         };
         // What two causes do together is only worth solving where their sum may explain the readings best.
-        let mut near = [false; Cause::COUNT * Cause::COUNT];
-        pairs(
-            ladders,
-            |_| None,
-            |hypothesis, _| {
-                if let Some(near) = hypothesis.pair().and_then(|pair| near.get_mut(pair)) {
-                    *near |= promise(hypothesis) > self.best_ln;
-                }
-            },
-        );
+        let mut promising = Promising::new(self.best_ln);
+        pairs(ladders, |_| None, |hypothesis, _| promising.see(hypothesis.causes, promise(hypothesis)));
         let together = |nodes: [(Cause, &Node); 2]| {
-            let pair = Hypothesis::pair_of(nodes[0].0, nodes[1].0);
-            near.get(pair).copied().unwrap_or(false).then(|| together(nodes)).flatten()
+            promising.holds(nodes.map(|(cause, _)| Some(cause))).then(|| together(nodes)).flatten()
         };
         pairs(ladders, together, |hypothesis, steps| {
             if promise(hypothesis) > self.best_ln - SCREEN_NATS {
@@ -370,6 +361,34 @@ impl Suspect {
             Self::Condition(condition) => CONDITION.get(condition),
         };
         reading.map(|reading| reading.name())
+    }
+}
+
+/// Pairs for which what two causes do together is solved, at most: more of them change nothing on the rig.
+const SOLVED_PAIRS: usize = 8;
+
+/// The pairs that promise most.
+struct Promising {
+    pairs: [(f32, [Option<Cause>; 2]); SOLVED_PAIRS],
+}
+
+impl Promising {
+    /// None yet; only what promises more than this counts.
+    fn new(least: f32) -> Self {
+        Self { pairs: [(least, [None; 2]); SOLVED_PAIRS] }
+    }
+    fn see(&mut self, causes: [Option<Cause>; 2], promise: f32) {
+        let known = self.pairs.iter_mut().find(|pair| pair.1 == causes);
+        if let Some(pair) = known {
+            pair.0 = pair.0.max(promise);
+        } else if let Some(least) = self.pairs.iter_mut().min_by(|a, b| a.0.total_cmp(&b.0))
+            && promise > least.0
+        {
+            *least = (promise, causes);
+        }
+    }
+    fn holds(&self, causes: [Option<Cause>; 2]) -> bool {
+        self.pairs.iter().any(|pair| pair.1 == causes)
     }
 }
 

@@ -306,9 +306,8 @@ pub(crate) fn off_design(nominal: &Nominal) -> Vector {
     let off_k = nominal.space_k.mean - nominal.design_space_k;
     let beyond = off_k - off_k.max(-symptom::NEAR_DESIGN_K).min(symptom::NEAR_DESIGN_K);
     let mut moves = [0.0; CHANNELS];
-    for channel in [symptom::SUCTION_PRESSURE, symptom::EVAPORATOR_PRESSURE] {
-        moves[channel] = symptom::OFF_DESIGN * beyond;
-    }
+    moves[symptom::SUCTION_PRESSURE] = symptom::OFF_DESIGN * beyond;
+    moves[symptom::EVAPORATOR_PRESSURE] = symptom::OFF_DESIGN * beyond;
     moves
 }
 

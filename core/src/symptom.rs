@@ -338,10 +338,10 @@ impl Deviation {
         }
         for moves in together {
             let moves = self.packed(&moves);
-            for i in 0..n {
+            for (i, (row, a)) in factor.matrix.iter_mut().zip(&moves).enumerate().take(n) {
                 // Its lower triangle is all that a factor is made from.
-                for j in 0..=i {
-                    factor.matrix[i][j] += moves[i] * moves[j];
+                for (cell, b) in row.iter_mut().zip(&moves).take(i + 1) {
+                    *cell += a * b;
                 }
             }
         }

@@ -158,10 +158,10 @@ fn draw(
         climb(ladder, fluid, &nominal, &healthy, *cause);
     }
     let mut whole = 0.0;
-    singles(&ladders, |hypothesis, _| whole += libm::expf(hypothesis.ln_prior));
+    singles(&ladders, &mut |hypothesis, _| whole += libm::expf(hypothesis.ln_prior));
     let at = whole * random.unit();
     let (mut passed, mut fault) = (0.0, (Cause::None, 0.0));
-    singles(&ladders, |hypothesis, _| {
+    singles(&ladders, &mut |hypothesis, _| {
         if (..at).contains(&passed) {
             fault = (hypothesis.causes[0].unwrap_or(Cause::None), hypothesis.severities[0]);
         }

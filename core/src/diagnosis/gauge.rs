@@ -57,7 +57,7 @@ pub(crate) fn notice(
     let mut sense = |measured: &Measured| {
         deviation.set(&healthy.mean, &healthy.covariance, measured, None);
         let mut sum = Sum::new();
-        singles(ladders, |hypothesis, steps| {
+        singles(ladders, &mut |hypothesis, steps| {
             if let Some(ln) = ln_clean(deviation, factor, &hypothesis.shift, steps) {
                 let others: f32 = factors.ln_each(hypothesis).iter().sum();
                 sum.add(hypothesis.ln_prior + ln + others);

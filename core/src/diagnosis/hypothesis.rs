@@ -112,7 +112,7 @@ fn presence(cause: Cause, node: &Node) -> f32 {
 }
 
 /// Calls `each` with healthy and every cause at six severities.
-pub(crate) fn singles(ladders: &[Ladder; Cause::COUNT - 1], mut each: impl FnMut(&Hypothesis, &[Step<'_>])) {
+pub(crate) fn singles(ladders: &[Ladder; Cause::COUNT - 1], each: &mut dyn FnMut(&Hypothesis, &[Step<'_>])) {
     each(&Hypothesis { ln_prior: libm::logf(PRIOR_NONE), ..Hypothesis::HEALTHY }, &[]);
     let single = libm::logf((1.0 - PRIOR_NONE - PRIOR_PAIR) / 9.0);
     for (cause, ladder) in Cause::ALL.iter().skip(1).zip(ladders) {
@@ -174,6 +174,9 @@ fn climbing(ladder: &Ladder) -> impl Iterator<Item = (&Vector, &Node)> {
     core::iter::once(&Node::HEALTHY.shift).chain(below).zip(ladder)
 }
 
+/// Tells what two causes do together beyond the sum of what each does alone, where it is known.
+pub(crate) type Together<'a> = dyn Fn([(Cause, &Node); 2]) -> Option<Vector> + 'a;
+
 /// Calls `each` with every pair of causes at nine severities.
 ///
 /// A pair of which one is too mild to count is a single cause, which has its own hypotheses.
@@ -182,8 +185,8 @@ fn climbing(ladder: &Ladder) -> impl Iterator<Item = (&Vector, &Node)> {
 /// severities, and it goes with the reach of both.
 pub(crate) fn pairs(
     ladders: &[Ladder; Cause::COUNT - 1],
-    mut together: impl FnMut([(Cause, &Node); 2]) -> Option<Vector>,
-    mut each: impl FnMut(&Hypothesis, &[Step<'_>]),
+    together: &Together<'_>,
+    each: &mut dyn FnMut(&Hypothesis, &[Step<'_>]),
 ) {
     let pair = libm::logf(PRIOR_PAIR / (36.0 * 9.0));
     let mut presences = [[0.0; SEVERITIES]; Cause::COUNT - 1];

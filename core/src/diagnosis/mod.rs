@@ -119,7 +119,7 @@ pub(crate) fn weigh(
     let measured = today.measured(&readings);
     deviation.set(&healthy.mean, &healthy.covariance, &measured, None);
     deviation.doubt(&healthy.conditions);
-    posterior.weigh(deviation, ladders, &factors, scratch, together);
+    posterior.weigh(deviation, ladders, &factors, scratch, &together);
     let mut counted = readings;
     let mut whole = 1.0;
     // A reading that is more probably wrong than right says so, and the others are weighed without it.
@@ -133,7 +133,7 @@ pub(crate) fn weigh(
             }
             Suspect::Condition(condition) => deviation.disregard(condition),
         }
-        posterior.weigh(deviation, ladders, &factors, scratch, together);
+        posterior.weigh(deviation, ladders, &factors, scratch, &together);
     }
     // One reading may be wrong; where another one is too, what is left is too little to stand on.
     let another = suspect.and_then(|_| posterior.doubtful(deviation));

@@ -2,7 +2,7 @@
 
 use super::cause::Cause;
 use super::evidence::Factors;
-use super::hypothesis::{Hypothesis, Step, pairs, singles};
+use super::hypothesis::{Hypothesis, Step, Together, pairs, singles};
 use super::signature::{Ladder, Node};
 use crate::student::{Factor, ln_student};
 use crate::symptom::{CHANNELS, CONDITION, CONDITIONS, Deviation, READING, Vector};
@@ -10,7 +10,7 @@ use crate::symptom::{CHANNELS, CONDITION, CONDITIONS, Deviation, READING, Vector
 /// Standard deviation of a cause's signature as a fraction of itself.
 pub(crate) const SIGNATURE_FRACTION: f32 = 0.10;
 /// Prior probability that any one reading is grossly wrong.
-const WRONG: f32 = 0.005;
+const WRONG: f32 = 0.01;
 /// Density of a grossly wrong reading, per kelvin or per percent of current: anything within some 60.
 const LN_WRONG_DENSITY: f32 = -4.1;
 
@@ -89,10 +89,10 @@ fn likelihood(
 }
 
 /// ln of [`WRONG`].
-const LN_WRONG: f32 = -5.298_317;
+const LN_WRONG: f32 = -4.605_17;
 /// ln of the prior probability that the space or the ambient temperature is grossly wrong, a quarter of that (judged:
 /// air is easier to read right than a pipe).
-const LN_WRONG_CONDITION: f32 = -6.684_612;
+const LN_WRONG_CONDITION: f32 = -5.991_465;
 
 /// A sum of exponentials kept as its logarithm.
 #[derive(Clone, Copy, Debug)]
@@ -215,10 +215,10 @@ impl Posterior {
         ladders: &[Ladder; Cause::COUNT - 1],
         factors: &Factors,
         [factor, full]: &mut [Factor; 2],
-        together: impl Fn([(Cause, &Node); 2]) -> Option<Vector>,
+        together: &Together<'_>,
     ) {
         self.clear();
-        singles(ladders, |hypothesis, steps| self.add(deviation, factors, full, hypothesis, steps));
+        singles(ladders, &mut |hypothesis, steps| self.add(deviation, factors, full, hypothesis, steps));
         // Most pairs lie far from the readings. A factor under a spread that no pair's own exceeds by much tells
         // them cheaply.
         let Some(screen) = Screen::new(deviation, ladders, factor) else { return };
@@ -228,11 +228,11 @@ impl Posterior {
         };
         // What two causes do together is only worth solving where their sum may explain the readings best.
         let mut promising = Promising::new(self.best_ln);
-        pairs(ladders, |_| None, |hypothesis, _| promising.see(hypothesis.causes, promise(hypothesis)));
+        pairs(ladders, &|_| None, &mut |hypothesis, _| promising.see(hypothesis.causes, promise(hypothesis)));
         let together = |nodes: [(Cause, &Node); 2]| {
             promising.holds(nodes.map(|(cause, _)| Some(cause))).then(|| together(nodes)).flatten()
         };
-        pairs(ladders, together, |hypothesis, steps| {
+        pairs(ladders, &together, &mut |hypothesis, steps| {
             if promise(hypothesis) > self.best_ln - SCREEN_NATS {
                 self.add(deviation, factors, full, hypothesis, steps);
             }

@@ -6,7 +6,7 @@
 
 use super::cause::Cause;
 use super::hypothesis::singles;
-use super::posterior::SIGNATURE_FRACTION;
+use super::likelihood::SIGNATURE_FRACTION;
 use super::signature::{Ladder, climb};
 use crate::cycle::clamp_bias;
 use crate::expectation::{Expectation, off_design};

@@ -3,8 +3,9 @@
 use super::cause::Cause;
 use super::evidence::Factors;
 use super::hypothesis::singles;
-use super::posterior::{Sum, ln_clean};
+use super::likelihood::ln_clean;
 use super::signature::Ladder;
+use super::tally::Sum;
 use crate::expectation::{Expectation, Today};
 use crate::readings::Readings;
 use crate::report::{Warning, WarningKind};

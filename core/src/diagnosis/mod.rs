@@ -1,8 +1,9 @@
 //! From readings to the probability of each cause.
 //!
-//! `signature` says how each cause moves the channels (`symptom`), `hypothesis` lists every cause and pair of causes, `posterior`
-//! weighs them, `evidence` adds what is no channel, `next_measurement` and `rule_out` say what is left
-//! to do, and `decided` holds the rule for acting; `gauge`, `swapped` and `consistency` tell readings that are none.
+//! `signature` says how each cause moves the channels (`symptom`), `hypothesis` lists every cause and pair of causes,
+//! `likelihood` says how well each explains the readings, `evidence` adds what is no channel, `posterior` sums it all
+//! (`tally`; `screen` passes over the pairs that lie far off), `next_measurement` and `rule_out` say what is left to do,
+//! and `decided` holds the rule for acting. `gauge`, `swapped` and `consistency` notice readings that cannot be meant.
 
 pub mod cause;
 mod consistency;
@@ -12,11 +13,14 @@ mod drawn;
 mod evidence;
 mod gauge;
 mod hypothesis;
+mod likelihood;
 mod next_measurement;
 mod posterior;
 mod rule_out;
+mod screen;
 mod signature;
 mod swapped;
+mod tally;
 
 pub use decided::{CLEAR_AT, DECIDE_AT, FITS_AT_LEAST};
 pub(crate) use signature::climb;

@@ -7,7 +7,8 @@
 use super::cause::Cause;
 use super::evidence::{Factors, outcomes};
 use super::hypothesis::Hypothesis;
-use super::posterior::{KEPT, square, whiten};
+use super::likelihood::{square, whiten};
+use super::posterior::KEPT;
 use crate::compressor::pump_down::{self, Conditions};
 use crate::measurement::Measurement;
 use crate::student::Factor;

@@ -1,0 +1,94 @@
+//! How well one node explains the readings: all of them, and all but each one.
+
+use super::hypothesis::Step;
+use super::tally::Sum;
+use crate::student::{Factor, ln_student};
+use crate::symptom::{CHANNELS, CONDITIONS, Deviation, Vector};
+
+/// Standard deviation of a cause's signature as a fraction of itself.
+pub(crate) const SIGNATURE_FRACTION: f32 = 0.10;
+/// Prior probability that any one reading is grossly wrong.
+const WRONG: f32 = 0.01;
+/// Density of a grossly wrong reading, per kelvin or per percent of current: anything within some 60.
+pub(crate) const LN_WRONG_DENSITY: f32 = -4.1;
+
+/// What a node's likelihood consists of; per-channel parts stand packed.
+#[derive(Clone, Copy, Debug)]
+pub(crate) struct Likelihood {
+    /// ln likelihood of all channels, with the chance that one reading is wrong.
+    pub(super) ln_all: f32,
+    /// ln likelihood of all channels, no reading wrong.
+    pub(super) ln_clean: f32,
+    /// ln likelihood with each channel left out.
+    pub(super) ln_without: Vector,
+    /// ln likelihood with each of the day's conditions taken for wrong.
+    pub(super) ln_disregarding: [Option<f32>; CONDITIONS],
+    /// Squared distance of all channels.
+    pub(super) square: f32,
+}
+
+/// Factors the covariance of a node with this shift and these steps; gives the node's whitened residual.
+pub(crate) fn whiten(
+    deviation: &Deviation,
+    factor: &mut Factor,
+    shift: &Vector,
+    steps: &[Step<'_>],
+) -> Option<Vector> {
+    let spread = shift.map(|shift| SIGNATURE_FRACTION * shift);
+    let together = steps.iter().map(Step::deviation);
+    deviation.invert(factor, &spread, together).then(|| deviation.whiten(factor, shift))
+}
+
+/// The squared length of a whitened residual.
+pub(crate) fn square(white: &Vector) -> f32 {
+    white.iter().map(|w| w * w).sum()
+}
+
+/// ln likelihood of all channels, no reading wrong.
+pub(crate) fn ln_clean(
+    deviation: &Deviation,
+    factor: &mut Factor,
+    shift: &Vector,
+    steps: &[Step<'_>],
+) -> Option<f32> {
+    let white = whiten(deviation, factor, shift, steps)?;
+    Some(ln_student(square(&white), deviation.size(), factor.ln_det))
+}
+
+/// ln likelihood of a node, whole and in parts.
+pub(crate) fn likelihood(
+    deviation: &Deviation,
+    factor: &mut Factor,
+    shift: &Vector,
+    steps: &[Step<'_>],
+) -> Option<Likelihood> {
+    let white = whiten(deviation, factor, shift, steps)?;
+    let size = deviation.size().min(CHANNELS);
+    let square = square(&white);
+    let weighted = factor.back(&white);
+    let precision = factor.precision();
+    let ln_clean = ln_student(square, size, factor.ln_det);
+    let mut ln_without = [ln_clean; CHANNELS];
+    let mut sum = Sum::new();
+    sum.add(ln_clean + libm::log1pf(-WRONG * (size as f32 + 0.25 * CONDITIONS as f32)));
+    for i in 0..size {
+        let rest = square - weighted[i] * weighted[i] / precision[i];
+        let ln_det = factor.ln_det + libm::logf(precision[i]);
+        ln_without[i] = ln_student(rest, size - 1, ln_det);
+        sum.add(ln_without[i] + LN_WRONG + LN_WRONG_DENSITY);
+    }
+    let mut ln_disregarding = [None; CONDITIONS];
+    for (condition, slot) in ln_disregarding.iter_mut().enumerate() {
+        *slot = deviation.ln_disregarding(condition, factor, &white, square);
+        if let Some(ln) = *slot {
+            sum.add(ln + LN_WRONG_CONDITION);
+        }
+    }
+    Some(Likelihood { ln_all: sum.ln(), ln_clean, ln_without, ln_disregarding, square })
+}
+
+/// ln of [`WRONG`].
+pub(crate) const LN_WRONG: f32 = -4.605_17;
+/// ln of the prior probability that the space or the ambient temperature is grossly wrong, a quarter of that (judged:
+/// air is easier to read right than a pipe).
+pub(crate) const LN_WRONG_CONDITION: f32 = -5.991_465;

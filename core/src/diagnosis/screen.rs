@@ -1,0 +1,67 @@
+//! Which pairs of causes are worth the whole sum: most lie far from the readings.
+
+use super::cause::Cause;
+use super::likelihood::{SIGNATURE_FRACTION, square};
+use super::signature::Ladder;
+use crate::student::{Factor, ln_student};
+use crate::symptom::{CHANNELS, Deviation, Vector};
+
+/// Pairs for which what two causes do together is solved, at most: more of them change nothing on the rig.
+const SOLVED_PAIRS: usize = 8;
+
+/// The pairs that promise most.
+pub(super) struct Promising {
+    pairs: [(f32, [Option<Cause>; 2]); SOLVED_PAIRS],
+}
+
+impl Promising {
+    /// None yet; only what promises more than this counts.
+    pub(super) fn new(least: f32) -> Self {
+        Self { pairs: [(least, [None; 2]); SOLVED_PAIRS] }
+    }
+    pub(super) fn see(&mut self, causes: [Option<Cause>; 2], promise: f32) {
+        let known = self.pairs.iter_mut().find(|pair| pair.1 == causes);
+        if let Some(pair) = known {
+            pair.0 = pair.0.max(promise);
+        } else if let Some(least) = self.pairs.iter_mut().min_by(|a, b| a.0.total_cmp(&b.0))
+            && promise > least.0
+        {
+            *least = (promise, causes);
+        }
+    }
+    pub(super) fn holds(&self, causes: [Option<Cause>; 2]) -> bool {
+        self.pairs.iter().any(|pair| pair.1 == causes)
+    }
+}
+
+/// A cheap look at a pair.
+pub(super) struct Screen {
+    /// ln det of the smallest spread, which bounds every pair's from below.
+    ln_least_det: f32,
+}
+
+impl Screen {
+    /// Factors the covariance with the largest shifts' spread on every channel; two such shifts at most add up.
+    pub(super) fn new(
+        deviation: &Deviation,
+        ladders: &[Ladder; Cause::COUNT - 1],
+        factor: &mut Factor,
+    ) -> Option<Self> {
+        if !deviation.invert(factor, &[0.0; CHANNELS], core::iter::empty()) {
+            return None;
+        }
+        let ln_least_det = factor.ln_det;
+        let mut widest = [0.0f32; CHANNELS];
+        for node in ladders.iter().flatten() {
+            for (widest, shift) in widest.iter_mut().zip(&node.shift) {
+                *widest = widest.max(2.0 * SIGNATURE_FRACTION * shift.abs());
+            }
+        }
+        deviation.invert(factor, &widest, core::iter::empty()).then_some(Self { ln_least_det })
+    }
+
+    /// An upper bound, near enough, of a node's ln likelihood.
+    pub(super) fn ln(&self, factor: &Factor, deviation: &Deviation, shift: &Vector) -> f32 {
+        ln_student(square(&deviation.whiten(factor, shift)), deviation.size(), self.ln_least_det)
+    }
+}

@@ -101,7 +101,7 @@ pub(crate) const DISCREPANCY: [(Vector, f32); 13] = {
 ///
 /// What a metering device passes far from its design point hangs on the law it follows, and laws differ: a capillary may
 /// starve a warm evaporator or feed it well (judged; no compressor should be condemned on that difference).
-pub(crate) const OFF_DESIGN: f32 = 0.2;
+pub(crate) const OFF_DESIGN: f32 = 0.3;
 /// Kelvin off the design temperature of the space that a running machine is in any case.
 pub(crate) const NEAR_DESIGN_K: f32 = 3.0;
 

@@ -70,6 +70,23 @@ fn a_healthy_freezer_is_cleared_at_its_set_point_and_never_condemned_in_pull_dow
 }
 
 #[test]
+fn a_warm_freezer_with_a_high_suction_is_not_condemned_without_a_pump_down() {
+    // Whether a capillary starves a warm evaporator or feeds it well is not known well enough for that (judged).
+    for space_c in [-5.0, 0.0, 5.0] {
+        for suction_kpa in [260.0, 300.0, 330.0] {
+            let mut visit = freezer(json!({
+                "suction_pressure_kpa": suction_kpa, "discharge_pressure_kpa": 1500.0, "suction_line_c": 12.0,
+                "liquid_line_c": 38.0, "space_c": space_c, "ambient_c": 30.0
+            }));
+            visit["system"]["refrigerant"] = json!("R290");
+            visit["system"]["design"] = json!({ "space_c": -20.0, "ambient_c": 32.0 });
+            let report = answer(&visit);
+            assert!(!fault_decided(&report), "{space_c} degC, {suction_kpa} kPa: {}", report["causes"]);
+        }
+    }
+}
+
+#[test]
 fn a_suction_gauge_and_a_clamp_never_decide_a_weak_compressor() {
     // Every suction pressure and superheat such a freezer can show, much warmer suction included.
     for kpa in (120..=420).step_by(20) {

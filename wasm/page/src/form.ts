@@ -3,6 +3,7 @@ import { byId, h, idOf } from "./dom.js";
 import { FIELDS, GROUPS, type ChoiceField, type Field, type NumberField } from "./fields.js";
 import { shown, type Mistakes, type State } from "./state.js";
 import { parseNumber, scaleFor, unitName, type Units } from "./units.js";
+import { subject } from "./words.js";
 
 export interface FormEvents {
   number(path: string, text: string): void;
@@ -176,7 +177,7 @@ export function showNotes(mistakes: Mistakes, warnings: { field: string; text: s
       document.querySelector<HTMLElement>(`[data-note="${CSS.escape(path)}"]`) ??
       document.querySelector<HTMLElement>(`[data-note="${CSS.escape(`${path}.0`)}"]`);
     if (note === null) {
-      homeless.push(`${path}: ${text}`);
+      homeless.push(`${subject(path)}: ${text}`);
       return;
     }
     note.textContent = `${note.textContent === "" ? "" : `${note.textContent}; `}${text}`;

@@ -3,7 +3,7 @@ import type { Report } from "rimewise";
 import { entered } from "./form.js";
 import type { State } from "./state.js";
 import type { Units } from "./units.js";
-import { CAUSE, CAUTION, EFFORT, FINDING, measurementName } from "./words.js";
+import { CAUSE, CAUTION, EFFORT, FINDING, measurementName, subject } from "./words.js";
 import { apartText, bySteps, figures, findingText, oddsText, percent, verdict } from "./view.js";
 
 export const DISCLAIMER =
@@ -41,7 +41,7 @@ export function textReport(state: State, units: Units, report: Report, when: Dat
   }
   if (report.warnings.length > 0) {
     lines.push("", "Odd");
-    for (const warning of report.warnings) lines.push(`  ${warning.field}: ${warning.text}`);
+    for (const warning of report.warnings) lines.push(`  ${subject(warning.field)}: ${warning.text}`);
   }
   if (report.cautions.length > 0) {
     lines.push("", "Cautions");

@@ -275,7 +275,8 @@ fn start(fluid: Fluid<'_>, machine: &Machine) -> Option<(Unknowns, Run, Jacobian
     Some((x, run, jacobian(machine, fluid, Fault::NONE, &x, &run)?))
 }
 
-fn balance(fluid: Fluid<'_>, machine: &Machine) -> Option<(Unknowns, Run)> {
+/// Finds the healthy balance.
+pub(crate) fn balance(fluid: Fluid<'_>, machine: &Machine) -> Option<(Unknowns, Run)> {
     let guess = machine.first_guess();
     if let Some((x, run, _)) = solve(machine, fluid, Fault::NONE, &guess, None) {
         return Some((x, run));

@@ -1,15 +1,15 @@
 //! What the diagnosis makes of machines that are just as the library holds them to be.
 //!
-//! Machines are drawn from its own model with its own spreads, faults from its own prior, readings with its own
-//! instruments. Where the diagnosis is not calibrated on these it is wrong by itself; and what it cannot tell here, no
-//! arithmetic tells from these readings. `cargo test -p rimewise --lib drawn -- --nocapture` prints the figures.
+//! Machines are drawn from its own model with its own spreads, single faults from its own prior, readings with its own
+//! instruments. Where the diagnosis is not calibrated on these it is wrong by itself, whatever real machines do; and it
+//! will hardly be right more often on machines that it knows less well. `cargo test -p rimewise --lib drawn -- --nocapture` prints the figures.
 
 use super::cause::Cause;
 use super::hypothesis::singles;
 use super::likelihood::SIGNATURE_FRACTION;
 use super::signature::{Ladder, climb};
 use crate::cycle::clamp_bias;
-use crate::expectation::{Expectation, off_design};
+use crate::expectation::{Expectation, balance, off_design};
 use crate::machine::nuisance::{Nuisance, Other};
 use crate::machine::{Fault, Fluid, Machine, Nominal, Run, solve};
 use crate::readings::{Readings, Uncertainty, Visit};
@@ -55,7 +55,7 @@ fn machine(
         Duty::Cooler => (3.0, 32.0, 9.0, 12.0, if receiver { 11.0 } else { 18.0 }, 4.0),
         Duty::AirConditioning => (26.7, 35.0, 17.0, 13.0, 9.0, 6.0),
     };
-    let system = System {
+    let mut system = System {
         metering: Some(metering),
         receiver: Some(receiver),
         duty: Some(duty),
@@ -70,24 +70,13 @@ fn machine(
         },
         ..System::default()
     };
-    let mut system = system;
     system.compressor.rated_load_a = Some(5.0);
     (find(refrigerant).unwrap(), system)
 }
 
 /// Solves the unit on its day, healthy and with its fault, in steps that Newton's method survives.
 fn run(fluid: Fluid<'_>, unit: &Machine, cause: Cause, severity: f32) -> Option<(Run, Run)> {
-    let mut x = unit.first_guess();
-    let mut healthy = None;
-    for step in 0..=6u8 {
-        let part = f32::from(step) / 6.0;
-        let mut between = *unit;
-        between.space_k = unit.design_space_k + part * (unit.space_k - unit.design_space_k);
-        between.ambient_k = unit.design_ambient_k + part * (unit.ambient_k - unit.design_ambient_k);
-        let (at, run, _) = solve(&between, fluid, Fault::NONE, &x, None)?;
-        (x, healthy) = (at, Some(run));
-    }
-    let healthy = healthy?;
+    let (mut x, healthy) = balance(fluid, unit)?;
     let mut faulty = healthy;
     for step in 1..=6u8 {
         let fault = Fault::new(cause, severity * f32::from(step) / 6.0);

@@ -125,11 +125,10 @@ pub(crate) fn weigh(
     deviation.doubt(&healthy.conditions);
     posterior.weigh(deviation, ladders, &factors, scratch, &together);
     let mut counted = readings;
-    let mut whole = 1.0;
+    let whole = crate::student::tail(posterior.best_square, deviation.size());
     // A reading that is more probably wrong than right says so, and the others are weighed without it.
     let suspect = posterior.doubtful(deviation);
     if let Some(suspect) = suspect {
-        whole = crate::student::tail(posterior.best_square, deviation.size());
         match suspect {
             Suspect::Channel(channel) => {
                 deviation.set(&healthy.mean, &healthy.covariance, &measured, Some(channel));

@@ -166,11 +166,6 @@ impl Posterior {
     }
     /// The reading that is more probably grossly wrong than right, where enough others are there to tell.
     pub(crate) fn doubtful(&self, deviation: &Deviation) -> Option<Suspect> {
-        let (suspect, probability) = self.suspect(deviation)?;
-        (probability > CONTRADICTS && deviation.size() >= ENOUGH_CHANNELS).then_some(suspect)
-    }
-    /// The reading that is most probably grossly wrong, and that probability.
-    fn suspect(&self, deviation: &Deviation) -> Option<(Suspect, f32)> {
         let all = self.tally.all.ln();
         let channels = deviation.channels().map(Suspect::Channel).zip(&self.wrong);
         let conditions = (0..CONDITIONS).map(Suspect::Condition).zip(&self.wrong_condition);
@@ -178,6 +173,8 @@ impl Posterior {
             .chain(conditions)
             .map(|(suspect, sum)| (suspect, libm::expf((sum.ln() - all).max(-80.0).min(0.0))))
             .max_by(|a, b| a.1.total_cmp(&b.1))
+            .filter(|(_, probability)| *probability > CONTRADICTS && deviation.size() >= ENOUGH_CHANNELS)
+            .map(|(suspect, _)| suspect)
     }
 }
 

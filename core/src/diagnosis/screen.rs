@@ -6,7 +6,7 @@ use super::signature::Ladder;
 use crate::student::{Factor, ln_student};
 use crate::symptom::{CHANNELS, Deviation, Vector};
 
-/// Pairs for which what two causes do together is solved, at most: more of them change nothing on the rig.
+/// Pairs for which what two causes do together is solved, at most: more of them change little on the rig.
 const SOLVED_PAIRS: usize = 8;
 
 /// The pairs that promise most.

@@ -72,6 +72,8 @@ crate::field::choice! {
         NotRunning = 10 "the machine is stopped: running readings are not judged",
         /// Space and ambient temperature stand where the other one belongs.
         ReadsLikeTheOther = 11 "reads as if space and ambient temperature were swapped: check both",
+        /// The readings would suit another refrigerant than the one named.
+        ReadsLikeAnother = 12 "the readings would suit another refrigerant: check the plate and what was charged",
     }
 }
 

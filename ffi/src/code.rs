@@ -667,6 +667,8 @@ pub enum RimewiseWarningKind {
     NotRunning = 10,
     /// Space and ambient temperature stand where the other one belongs.
     ReadsLikeTheOther = 11,
+    /// The readings would suit another refrigerant than the one named.
+    ReadsLikeAnother = 12,
 }
 
 /// Gives the name of a RimewiseWarningKind as text that lives as long as the program.

@@ -3,6 +3,7 @@
 #![allow(clippy::needless_range_loop)]
 
 pub mod blend_file;
+pub mod common;
 pub mod compile;
 pub mod curve;
 pub mod data;

@@ -1,5 +1,6 @@
 //! Writes the compiled tables into the library's source.
 
+use crate::common;
 use crate::compile::Compiled;
 use std::fmt::Write as _;
 use std::path::Path;
@@ -45,7 +46,7 @@ pub fn write(folder: &Path, all: &[Compiled]) -> Result<(), String> {
     }
     let module = format!(
         "//! The built-in refrigerants. Written by `cargo run --release -p rimewise-tables`; do not edit.\n\n\
-         use super::Refrigerant;\n\n{statics}\n\
+         pub(crate) mod common;\n\nuse super::Refrigerant;\n\n{statics}\n\
          /// Every built-in refrigerant, in the order of the numbers of their designations.\n\
          #[rustfmt::skip]\n\
          pub static ALL: [&Refrigerant<'static>; {}] = [\n{list}];\n\n\
@@ -54,6 +55,7 @@ pub fn write(folder: &Path, all: &[Compiled]) -> Result<(), String> {
          pub(crate) static NAMES: [(&str, &Refrigerant<'static>); {name_count}] = [\n{names}];\n",
         all.len()
     );
+    put("common.rs", common::module(all)?.as_bytes())?;
     put("mod.rs", module.as_bytes())
 }
 

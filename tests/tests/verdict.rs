@@ -123,6 +123,10 @@ fn the_wrong_refrigerant_lowers_the_fit() {
     let wrong = answer(&freezer(readings));
     assert!(wrong["fits"].as_f64().unwrap() < 0.2 * right["fits"].as_f64().unwrap(), "{}", wrong["fits"]);
     assert_eq!(wrong["decided"], false, "{}", wrong["causes"]);
+    let named = |report: &Value| {
+        report["warnings"].as_array().unwrap().iter().any(|w| w["field"] == "system.refrigerant")
+    };
+    assert!(named(&wrong) && !named(&right), "{} {}", wrong["warnings"], right["warnings"]);
 }
 
 #[test]

@@ -5,8 +5,7 @@
 //! will hardly be right more often on machines that it knows less well. `cargo test -p rimewise --lib drawn -- --nocapture` prints the figures.
 
 use super::cause::Cause;
-use super::hypothesis::singles;
-use super::likelihood::SIGNATURE_FRACTION;
+use super::hypothesis::{SIGNATURE_FRACTION, singles};
 use super::signature::{Ladder, climb};
 use crate::cycle::clamp_bias;
 use crate::expectation::{Expectation, balance, off_design};

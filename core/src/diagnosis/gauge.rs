@@ -59,7 +59,7 @@ pub(crate) fn notice(
         deviation.set(&healthy.mean, &healthy.covariance, measured, None);
         let mut sum = Sum::new();
         singles(ladders, &mut |hypothesis, steps| {
-            if let Some(ln) = ln_clean(deviation, factor, &hypothesis.shift, steps) {
+            if let Some(ln) = ln_clean(deviation, factor, hypothesis, steps) {
                 let others: f32 = factors.ln_each(hypothesis).iter().sum();
                 sum.add(hypothesis.ln_prior + ln + others);
             }

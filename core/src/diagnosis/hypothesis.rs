@@ -30,6 +30,9 @@ const SHOWS_NO_DROP: f32 = 0.1;
 /// Probability that gas that cannot condense acts by blanketing the surface rather than by its pressure (judged).
 const BLANKETS: f32 = 0.2;
 
+/// Standard deviation of a cause's signature as a fraction of itself.
+pub(crate) const SIGNATURE_FRACTION: f32 = 0.10;
+
 /// The most, beside the middle severities, that two causes do together beyond their sum.
 const MOST_TOGETHER: f32 = 2.0;
 
@@ -61,7 +64,11 @@ pub(crate) struct Step<'a> {
     share: f32,
 }
 
-impl Step<'_> {
+impl<'a> Step<'a> {
+    /// A step of which the whole is one standard deviation.
+    pub(crate) fn whole(from: &'a Vector, to: &'a Vector) -> Self {
+        Self { from, to, share: 1.0 }
+    }
     /// One standard deviation of the severity, as movement of the channels.
     pub(crate) fn deviation(&self) -> Vector {
         let mut moves = [0.0; CHANNELS];
@@ -76,7 +83,7 @@ impl Step<'_> {
 const LN_NOTHING: f32 = -1.0e30;
 
 impl Hypothesis {
-    const HEALTHY: Self = Self {
+    pub(crate) const HEALTHY: Self = Self {
         causes: [None, None],
         severities: [0.0; 2],
         presence: 0.0,
@@ -85,6 +92,18 @@ impl Hypothesis {
         shift: [0.0; CHANNELS],
     };
 
+    /// Something that is none of the ten causes.
+    pub(crate) fn unlisted(shift: Vector, ln_prior: f32) -> Self {
+        Self { ln_shares: [LN_NOTHING; 2], ln_prior, shift, ..Self::HEALTHY }
+    }
+    /// Standard deviation of its movement, channel by channel: a rename moves no machine.
+    pub(crate) fn spread(&self) -> Vector {
+        if self.is_listed() { self.shift.map(|shift| SIGNATURE_FRACTION * shift) } else { [0.0; CHANNELS] }
+    }
+    /// Whether it is healthy or one of the ten causes.
+    pub(crate) fn is_listed(&self) -> bool {
+        self.ln_shares != [LN_NOTHING; 2]
+    }
     /// The causes that are more probably there than too mild to count, or none.
     pub(crate) fn each_cause(&self) -> impl Iterator<Item = Cause> + '_ {
         let there = self.presence >= 0.5;

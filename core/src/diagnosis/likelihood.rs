@@ -1,18 +1,16 @@
 //! How well one node explains the readings: all of them, and all but each one.
 
-use super::hypothesis::Step;
+use super::hypothesis::{Hypothesis, Step};
 use super::tally::Sum;
 use crate::student::{Factor, ln_student};
 use crate::symptom::{CHANNELS, CONDITIONS, Deviation, Vector};
 
-/// Standard deviation of a cause's signature as a fraction of itself.
-pub(crate) const SIGNATURE_FRACTION: f32 = 0.10;
 /// Prior probability that any one reading is grossly wrong.
 const WRONG: f32 = 0.01;
 /// Density of a grossly wrong reading, per kelvin or per percent of current: anything within some 60.
 pub(crate) const LN_WRONG_DENSITY: f32 = -4.1;
 
-/// What a node's likelihood consists of; per-channel parts stand packed.
+/// What a hypothesis's likelihood consists of; per-channel parts stand packed.
 #[derive(Clone, Copy, Debug)]
 pub(crate) struct Likelihood {
     /// ln likelihood of all channels, with the chance that one reading is wrong.
@@ -27,16 +25,16 @@ pub(crate) struct Likelihood {
     pub(super) square: f32,
 }
 
-/// Factors the covariance of a node with this shift and these steps; gives the node's whitened residual.
+/// Factors the covariance of a hypothesis with these steps; gives its whitened residual.
 pub(crate) fn whiten(
     deviation: &Deviation,
     factor: &mut Factor,
-    shift: &Vector,
+    hypothesis: &Hypothesis,
     steps: &[Step<'_>],
 ) -> Option<Vector> {
-    let spread = shift.map(|shift| SIGNATURE_FRACTION * shift);
+    let spread = hypothesis.spread();
     let together = steps.iter().map(Step::deviation);
-    deviation.invert(factor, &spread, together).then(|| deviation.whiten(factor, shift))
+    deviation.invert(factor, &spread, together).then(|| deviation.whiten(factor, &hypothesis.shift))
 }
 
 /// The squared length of a whitened residual.
@@ -48,21 +46,21 @@ pub(crate) fn square(white: &Vector) -> f32 {
 pub(crate) fn ln_clean(
     deviation: &Deviation,
     factor: &mut Factor,
-    shift: &Vector,
+    hypothesis: &Hypothesis,
     steps: &[Step<'_>],
 ) -> Option<f32> {
-    let white = whiten(deviation, factor, shift, steps)?;
+    let white = whiten(deviation, factor, hypothesis, steps)?;
     Some(ln_student(square(&white), deviation.size(), factor.ln_det))
 }
 
-/// ln likelihood of a node, whole and in parts.
+/// ln likelihood of a hypothesis, whole and in parts.
 pub(crate) fn likelihood(
     deviation: &Deviation,
     factor: &mut Factor,
-    shift: &Vector,
+    hypothesis: &Hypothesis,
     steps: &[Step<'_>],
 ) -> Option<Likelihood> {
-    let white = whiten(deviation, factor, shift, steps)?;
+    let white = whiten(deviation, factor, hypothesis, steps)?;
     let size = deviation.size().min(CHANNELS);
     let square = square(&white);
     let weighted = factor.back(&white);

@@ -5,6 +5,7 @@
 //! (`tally`; `screen` passes over the pairs that lie far off), `next_measurement` and `rule_out` say what is left to do,
 //! and `decided` holds the rule for acting. `gauge`, `swapped` and `consistency` notice readings that cannot be meant.
 
+mod another_refrigerant;
 pub mod cause;
 mod consistency;
 mod decided;
@@ -40,6 +41,7 @@ use crate::symptom::{self, CHANNELS, Deviation, Measured};
 use cause::Cause;
 use evidence::Factors;
 use heapless::Vec;
+use hypothesis::{Hypothesis, Step};
 use next_measurement::{CANDIDATES, Information, Known, Predictive, measurement};
 use posterior::{KEPT, Posterior, Suspect};
 use signature::{Ladder, Node};
@@ -81,6 +83,8 @@ impl Default for Workspace {
 const WORTH_NAMING_BITS: f32 = 0.02;
 /// Nats below which a reading's word is not worth naming.
 const WORTH_NAMING_NATS: f32 = 0.15;
+/// Probability from which on the visit is said to read like another refrigerant.
+const NOT_LISTED: f32 = 0.2;
 /// Ratio of probabilities below which two causes are said to explain the readings alike.
 const ALIKE: f32 = 2.0;
 
@@ -120,10 +124,14 @@ pub(crate) fn weigh(
 
     let balance = &healthy.balance;
     let together = |nodes: [(Cause, &Node); 2]| signature::together(fluid, balance, nodes);
+    let condensing_pa = readings.discharge_pressure_kpa.map_or(balance.run.condensing_pa, |kpa| kpa * 1000.0);
+    let another = |each: &mut dyn FnMut(&Hypothesis, &[Step<'_>])| {
+        another_refrigerant::each(&today, condensing_pa, each);
+    };
     let measured = today.measured(&readings);
     deviation.set(&healthy.mean, &healthy.covariance, &measured, None);
     deviation.doubt(&healthy.conditions);
-    posterior.weigh(deviation, ladders, &factors, scratch, &together);
+    posterior.weigh(deviation, ladders, &factors, scratch, &together, &another);
     let mut counted = readings;
     let whole = crate::student::tail(posterior.best_square, deviation.size());
     // A reading that is more probably wrong than right says so, and the others are weighed without it.
@@ -136,7 +144,7 @@ pub(crate) fn weigh(
             }
             Suspect::Condition(condition) => deviation.disregard(condition),
         }
-        posterior.weigh(deviation, ladders, &factors, scratch, &together);
+        posterior.weigh(deviation, ladders, &factors, scratch, &together, &another);
     }
     // One reading may be wrong; where another one is too, what is left is too little to stand on.
     let another = suspect.and_then(|_| posterior.doubtful(deviation));
@@ -148,6 +156,11 @@ pub(crate) fn weigh(
         }
         let warning = Warning { section: "readings", field, kind: WarningKind::ContradictsOthers };
         let _ = report.warnings.push(warning);
+    }
+    let unlisted = posterior.unlisted();
+    if unlisted > NOT_LISTED {
+        let kind = WarningKind::ReadsLikeAnother;
+        let _ = report.warnings.push(Warning { section: "system", field: "refrigerant", kind });
     }
     let misread = like_gauge || swapped || another.is_some();
     let noise = candidate_noise(&measured, visit);
@@ -165,6 +178,8 @@ pub(crate) fn weigh(
     let cycle = Cycle::from_readings(Some(refrigerant), system, &counted, &visit.uncertainty);
     let mut fits = crate::student::tail(posterior.best_square, deviation.size())
         .min(consistency::probability(&cycle, &counted));
+    // What another refrigerant explains better, none of the causes explains.
+    fits *= 1.0 - unlisted;
     if another.is_some() {
         fits = fits.min(whole);
     }

@@ -107,7 +107,7 @@ fn predict(known: &Known<'_>, factor: &mut Factor, predictive: &mut [Predictive;
     for (k, (_, hypothesis)) in known.kept.iter().enumerate() {
         let shift = &hypothesis.shift;
         // The severity is taken as known here: what lies between two of them adds little to what a reading may show.
-        let Some(white) = whiten(deviation, factor, shift, &[]) else { continue };
+        let Some(white) = whiten(deviation, factor, hypothesis, &[]) else { continue };
         // The Student predictive is wider where the readings sit far out.
         let widen = (8.0 + square(&white)) / (8.0 + deviation.size() as f32);
         for i in 0..CHANNELS {

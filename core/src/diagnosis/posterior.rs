@@ -24,6 +24,7 @@ pub(crate) struct Posterior {
     wrong: [Sum; CHANNELS],
     wrong_condition: [Sum; CONDITIONS],
     severity: [MeanSeverity; Cause::COUNT],
+    unlisted: Sum,
     best_ln: f32,
     /// Squared distance of the hypothesis that explains the readings best.
     pub(crate) best_square: f32,
@@ -34,6 +35,9 @@ pub(crate) struct Posterior {
 /// Nats below the best explanation at which a pair is passed over, by a distance under the largest shifts' spread.
 const SCREEN_NATS: f32 = 3.0;
 
+/// Calls its argument with everything that is weighed and is none of the ten causes.
+pub(crate) type Unlisted<'a> = dyn Fn(&mut dyn FnMut(&Hypothesis, &[Step<'_>])) + 'a;
+
 impl Posterior {
     pub(crate) const NEW: Self = Self {
         tally: Tally::NEW,
@@ -43,6 +47,7 @@ impl Posterior {
         wrong: [Sum::new(); CHANNELS],
         wrong_condition: [Sum::new(); CONDITIONS],
         severity: [MeanSeverity::NEW; Cause::COUNT],
+        unlisted: Sum::new(),
         best_ln: -1.0e30,
         best_square: 0.0,
         kept: heapless::Vec::new(),
@@ -56,9 +61,11 @@ impl Posterior {
         factors: &Factors,
         [factor, full]: &mut [Factor; 2],
         together: &Together<'_>,
+        unlisted: &Unlisted<'_>,
     ) {
         self.clear();
         singles(ladders, &mut |hypothesis, steps| self.add(deviation, factors, full, hypothesis, steps));
+        unlisted(&mut |hypothesis, steps| self.add(deviation, factors, full, hypothesis, steps));
         // Most pairs lie far from the readings. A factor under a spread that no pair's own exceeds by much tells
         // them cheaply.
         let Some(screen) = Screen::new(deviation, ladders, factor) else { return };
@@ -88,6 +95,7 @@ impl Posterior {
         self.wrong = [Sum::new(); CHANNELS];
         self.wrong_condition = [Sum::new(); CONDITIONS];
         self.severity = [MeanSeverity::NEW; Cause::COUNT];
+        self.unlisted = Sum::new();
         self.best_ln = -1.0e30;
         self.best_square = 0.0;
         self.kept.clear();
@@ -101,16 +109,12 @@ impl Posterior {
         hypothesis: &Hypothesis,
         steps: &[Step<'_>],
     ) {
-        let Some(likelihood) = likelihood(deviation, factor, &hypothesis.shift, steps) else { return };
+        let Some(likelihood) = likelihood(deviation, factor, hypothesis, steps) else { return };
         let others = factors.ln_each(hypothesis);
         let sum: f32 = others.iter().sum();
         let ln = hypothesis.ln_prior + likelihood.ln_all + sum;
         self.tally.add(hypothesis, ln);
         self.clean.add(hypothesis, hypothesis.ln_prior + likelihood.ln_clean + sum);
-        if likelihood.ln_clean + sum > self.best_ln {
-            self.best_ln = likelihood.ln_clean + sum;
-            self.best_square = likelihood.square;
-        }
         for ((tally, wrong), without) in self
             .without_channel
             .iter_mut()
@@ -132,6 +136,13 @@ impl Posterior {
                 tally.add(hypothesis, ln - other);
             }
         }
+        if !hypothesis.is_listed() {
+            return self.unlisted.add(ln);
+        }
+        if likelihood.ln_clean + sum > self.best_ln {
+            self.best_ln = likelihood.ln_clean + sum;
+            self.best_square = likelihood.square;
+        }
         for (cause, severity) in hypothesis.causes.iter().zip(hypothesis.severities) {
             if let Some(mean) = cause.and_then(|cause| self.severity.get_mut(cause.index())) {
                 mean.add(severity, ln + hypothesis.ln_shares[0]);
@@ -150,6 +161,10 @@ impl Posterior {
     /// The probability that a cause is present; for `none`, that nothing is.
     pub(crate) fn probability(&self, cause: Cause) -> f32 {
         self.tally.probability(cause)
+    }
+    /// The probability of what is none of the ten causes.
+    pub(crate) fn unlisted(&self) -> f32 {
+        libm::expf((self.unlisted.ln() - self.tally.all.ln()).max(-80.0)).min(1.0)
     }
     /// The mean severity of a cause where it is present.
     pub(crate) fn severity(&self, cause: Cause) -> f32 {

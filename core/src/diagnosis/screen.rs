@@ -1,7 +1,8 @@
 //! Which pairs of causes are worth the whole sum: most lie far from the readings.
 
 use super::cause::Cause;
-use super::likelihood::{SIGNATURE_FRACTION, square};
+use super::hypothesis::SIGNATURE_FRACTION;
+use super::likelihood::square;
 use super::signature::Ladder;
 use crate::student::{Factor, ln_student};
 use crate::symptom::{CHANNELS, Deviation, Vector};

@@ -13,6 +13,7 @@
 //! # Ok::<(), rimewise::refrigerant::PropertyError>(())
 //! ```
 
+pub(crate) mod approximate;
 mod composition;
 mod curve;
 pub mod data;

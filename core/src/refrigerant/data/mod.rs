@@ -1,5 +1,7 @@
 //! The built-in refrigerants. Written by `cargo run --release -p rimewise-tables`; do not edit.
 
+pub(crate) mod common;
+
 use super::Refrigerant;
 
 /// R11, trichlorofluoromethane.

@@ -2,6 +2,7 @@
 
 pub mod answer;
 pub mod known;
+pub mod mistaken;
 pub mod outcome;
 pub mod report;
 pub mod sets;

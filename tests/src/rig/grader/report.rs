@@ -1,6 +1,7 @@
 //! The graded report: everything counted, as Markdown for people and JSON for comparing.
 
 use super::answer::{self, Answer, WORDS};
+use super::mistaken::{self, MISTAKES, Mistaken};
 use super::outcome::{Class, Truth};
 use super::sets::{self, CHANNELS, SETS, Set};
 use super::tally::Tally;
@@ -43,6 +44,8 @@ pub struct Half {
     pub confusion: [[u32; 11]; 10],
     /// Channel taken out of all readings; channel added to the six.
     pub channels: Vec<(String, Effect, Effect)>,
+    /// Healthy visits told wrongly, in the order of [`MISTAKES`]; first as they are.
+    pub mistaken: Vec<(String, Mistaken)>,
     /// Messages of answers that were errors.
     pub errors: BTreeMap<String, u32>,
 }
@@ -52,6 +55,7 @@ struct Graded {
     answers: Vec<Result<Answer, String>>,
     pump: Option<(Result<Answer, String>, Result<Answer, String>)>,
     channels: Vec<(usize, Option<f64>, Option<f64>)>,
+    mistaken: Vec<(usize, Result<Answer, String>)>,
 }
 
 fn grade_one(case: &Case, answer: Answerer<'_>, with_channels: bool) -> Graded {
@@ -60,6 +64,14 @@ fn grade_one(case: &Case, answer: Answerer<'_>, with_channels: bool) -> Graded {
     let answers: Vec<_> = SETS.iter().map(|(s, _)| ask(&sets::show(&case.visit, &case.truth, *s))).collect();
     let measured = case.visit["readings"]["pump_down_ended_by"] == "limit";
     let pump = measured.then(|| (answers[0].clone(), ask(&sets::without(&case.visit, "pump_down"))));
+    let mut mistaken = Vec::new();
+    if truth.class() == Class::Healthy {
+        for (k, (mistake, _)) in MISTAKES.iter().enumerate() {
+            if let Some(visit) = mistaken::tell(&case.visit, *mistake) {
+                mistaken.push((k, ask(&visit)));
+            }
+        }
+    }
     let mut channels = Vec::new();
     if with_channels && truth.class() != Class::Open {
         let six = sets::show(&case.visit, &case.truth, Set::Six);
@@ -79,7 +91,7 @@ fn grade_one(case: &Case, answer: Answerer<'_>, with_channels: bool) -> Graded {
             channels.push((k, left_out, added));
         }
     }
-    Graded { truth, answers, pump, channels }
+    Graded { truth, answers, pump, channels, mistaken }
 }
 
 /// Changes of the log probability of the truth: kept in all, added to the six.
@@ -116,10 +128,14 @@ pub fn grade(run: &Run, answer: Answerer<'_>) -> BTreeMap<String, Half> {
     for (_, g) in &graded {
         let half = out.entry(g.truth.half.clone()).or_insert_with(|| Half {
             sets: SETS.iter().map(|(_, name)| (name.to_string(), Tally::default())).collect(),
+            mistaken: MISTAKES.iter().map(|(_, name)| (name.to_string(), Mistaken::default())).collect(),
             ..Half::default()
         });
         for (tally, a) in half.sets.iter_mut().zip(&g.answers) {
             tally.1.add(&g.truth, a);
+        }
+        for (k, answer) in &g.mistaken {
+            half.mistaken[*k].1.add(answer);
         }
         let all = &g.answers[0];
         for a in &g.answers {
@@ -223,6 +239,7 @@ pub fn to_json(run: &Run, seed: u64, halves: &BTreeMap<String, Half>) -> Value {
             "pump_down": { "with": h.pump_down[0].json(), "without": h.pump_down[1].json() },
             "pump_down_weak_compressor": { "with": h.pump_down_weak[0].json(), "without": h.pump_down_weak[1].json() },
             "channels": channels,
+            "mistaken": mistaken::json(&h.mistaken),
             "errors": h.errors,
         });
     }
@@ -341,6 +358,7 @@ pub fn to_markdown(run: &Run, seed: u64, halves: &BTreeMap<String, Half>, unread
             };
             let _ = writeln!(m, "| {c} | {} | {} | {} | {} |", cell(left), left.n, cell(added), added.n);
         }
+        m.push_str(&mistaken::markdown(&h.mistaken));
         if !h.errors.is_empty() {
             let _ = writeln!(m, "\n### Visits answered with an error\n");
             for (why, n) in &h.errors {

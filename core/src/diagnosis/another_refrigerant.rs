@@ -1,0 +1,63 @@
+//! A healthy machine that holds another refrigerant than the one named.
+//!
+//! Its pressures, read as those of the refrigerant named, stand for temperatures that it does not have: too hot reads
+//! like gas that cannot condense or too large a charge, too cold like a shortage. None of the ten causes is there.
+
+use super::hypothesis::{Hypothesis, Step};
+use crate::expectation::Today;
+use crate::refrigerant::approximate::Approximate;
+use crate::refrigerant::data::common::COMMON;
+use crate::symptom::{
+    CHANNELS, DISCHARGE_LINE, DISCHARGE_PRESSURE, DRIER_OUTLET, EVAPORATOR_OUTLET, EVAPORATOR_PRESSURE,
+    LIQUID_LINE, LIQUID_PRESSURE, SUCTION_LINE, SUCTION_PRESSURE, Vector,
+};
+
+/// Prior probability that the machine holds another refrigerant than the one named (judged: plates get lost, and
+/// machines are refilled with what replaces the first charge).
+const ANOTHER: f32 = 0.01;
+/// Standard deviation of the discharge temperature, K: other gases heat otherwise when they are compressed.
+const LOOSE: Vector = {
+    let mut loose = [0.0; CHANNELS];
+    loose[DISCHARGE_LINE] = 8.0;
+    loose
+};
+
+/// Calls `each` with every common refrigerant but the one named.
+pub(crate) fn each(today: &Today<'_>, condensing_pa: f32, each: &mut dyn FnMut(&Hypothesis, &[Step<'_>])) {
+    let ln_prior = libm::logf(ANOTHER / COMMON.len() as f32);
+    let step = Step::whole(&Hypothesis::HEALTHY.shift, &LOOSE);
+    for other in COMMON.iter().filter(|other| other.designation != today.fluid.0.designation()) {
+        if let Some(shift) = shift(today, other, condensing_pa) {
+            each(&Hypothesis::unlisted(shift, ln_prior), &[step]);
+        }
+    }
+}
+
+/// How far the channels of a healthy machine seem to be moved where its pressures are another refrigerant's; `None`
+/// outside the table of the refrigerant named.
+fn shift(today: &Today<'_>, other: &Approximate, condensing_pa: f32) -> Option<Vector> {
+    let (named, readings, design) = (today.fluid, &today.readings, &today.visit.system.design);
+    let dew = |pa: f32| Some(named.dew_k(pa)? - other.dew_k(pa));
+    let middle = |pa: f32| Some(named.middle_k(pa)? - other.middle_k(pa));
+    // A sheet that gives pressures was read with the wrong name too.
+    let design_low_k = design.suction_pressure_kpa.map_or(Some(0.0), |kpa| dew(kpa * 1000.0))?;
+    let design_high_k = design.discharge_pressure_kpa.map_or(Some(0.0), |kpa| middle(kpa * 1000.0))?;
+    // Liquid leaves below the bubble point, which a wide glide brings further below the mean.
+    let glide = 0.5 * (other.dew_k(condensing_pa) - other.bubble_k(condensing_pa))
+        - (named.dew_k(condensing_pa)? - named.middle_k(condensing_pa)?);
+    let read = |kpa: Option<f32>, seems: &dyn Fn(f32) -> Option<f32>| match kpa {
+        Some(kpa) => seems(kpa * 1000.0),
+        None => Some(0.0),
+    };
+    let mut shift = [0.0; CHANNELS];
+    shift[SUCTION_PRESSURE] = read(readings.suction_pressure_kpa, &dew)? - design_low_k;
+    shift[EVAPORATOR_PRESSURE] = read(readings.evaporator_pressure_kpa, &dew)? - design_low_k;
+    shift[DISCHARGE_PRESSURE] = read(readings.discharge_pressure_kpa, &middle)? - design_high_k;
+    shift[LIQUID_PRESSURE] = read(readings.liquid_pressure_kpa, &middle)? - design_high_k;
+    shift[EVAPORATOR_OUTLET] = -design_low_k;
+    shift[SUCTION_LINE] = -design_low_k;
+    shift[DISCHARGE_LINE] = -design_high_k;
+    shift[LIQUID_LINE] = -design_high_k - glide;
+    shift[DRIER_OUTLET] = shift[LIQUID_LINE];
+    Some(shift)
+}

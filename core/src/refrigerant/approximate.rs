@@ -1,0 +1,57 @@
+//! Saturation from three numbers a curve, good to a few tenths of a kelvin: enough to tell one refrigerant from another
+//! without linking its table.
+
+/// Saturation of one refrigerant by Antoine's equation (1888), `T = b / (a - ln p) + c`.
+#[derive(Clone, Copy, Debug)]
+pub(crate) struct Approximate {
+    pub(crate) designation: &'static str,
+    dew: [f32; 3],
+    bubble: [f32; 3],
+}
+
+impl Approximate {
+    pub(crate) const fn new(designation: &'static str, dew: [f32; 3], bubble: [f32; 3]) -> Self {
+        Self { designation, dew, bubble }
+    }
+    pub(crate) fn dew_k(&self, pa: f32) -> f32 {
+        antoine(self.dew, pa)
+    }
+    pub(crate) fn bubble_k(&self, pa: f32) -> f32 {
+        antoine(self.bubble, pa)
+    }
+    /// The mean of bubble and dew.
+    pub(crate) fn middle_k(&self, pa: f32) -> f32 {
+        0.5 * (self.bubble_k(pa) + self.dew_k(pa))
+    }
+}
+
+/// No pressure of a refrigeration machine comes near the pole; the floor keeps what is no pressure finite.
+fn antoine([a, b, c]: [f32; 3], pa: f32) -> f32 {
+    b / (a - libm::logf(pa.max(1.0))).max(1.0) + c
+}
+
+#[cfg(test)]
+mod tests {
+    use super::super::data::common::COMMON;
+    use super::super::find;
+    use crate::quantity::Temperature;
+
+    #[test]
+    fn it_keeps_to_the_table() {
+        for approximate in &COMMON {
+            let table = find(approximate.designation).unwrap();
+            for celsius in (-45..=60).step_by(5) {
+                let k = Temperature::from_celsius(celsius as f32);
+                let dew = approximate.dew_k(table.dew_pressure(k).unwrap().pascals());
+                let bubble = approximate.bubble_k(table.bubble_pressure(k).unwrap().pascals());
+                for found in [dew, bubble] {
+                    assert!(
+                        (found - k.kelvins()).abs() < 0.4,
+                        "{} {celsius} degC: {found}",
+                        table.designation()
+                    );
+                }
+            }
+        }
+    }
+}

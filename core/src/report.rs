@@ -70,8 +70,8 @@ crate::field::choice! {
         TwoCausesAlike = 9 "one of two causes that explain the readings about equally well",
         /// The machine is said to be stopped.
         NotRunning = 10 "the machine is stopped: running readings are not judged",
-        /// Space and ambient temperature stand where the other one belongs.
-        ReadsLikeTheOther = 11 "reads as if space and ambient temperature were swapped: check both",
+        /// Two readings stand where the other one belongs; each is named by a warning of its own.
+        ReadsLikeTheOther = 11 "reads as if it and another reading were swapped: check both",
         /// The readings would suit another refrigerant than the one named.
         ReadsLikeAnother = 12 "the readings would suit another refrigerant: check the plate and what was charged",
     }

@@ -665,7 +665,7 @@ pub enum RimewiseWarningKind {
     TwoCausesAlike = 9,
     /// The machine is said to be stopped.
     NotRunning = 10,
-    /// Space and ambient temperature stand where the other one belongs.
+    /// Two readings stand where the other one belongs; each is named by a warning of its own.
     ReadsLikeTheOther = 11,
     /// The readings would suit another refrigerant than the one named.
     ReadsLikeAnother = 12,

@@ -3,7 +3,7 @@
 //! Its pressures, read as those of the refrigerant named, stand for temperatures that it does not have: too hot reads
 //! like gas that cannot condense or too large a charge, too cold like a shortage. None of the ten causes is there.
 
-use super::hypothesis::{Hypothesis, Step};
+use super::hypothesis::{Hypothesis, Step, Unlisted};
 use crate::expectation::Today;
 use crate::refrigerant::approximate::Approximate;
 use crate::refrigerant::data::common::COMMON;
@@ -28,7 +28,7 @@ pub(crate) fn each(today: &Today<'_>, condensing_pa: f32, each: &mut dyn FnMut(&
     let step = Step::whole(&Hypothesis::HEALTHY.shift, &LOOSE);
     for other in COMMON.iter().filter(|other| other.designation != today.fluid.0.designation()) {
         if let Some(shift) = shift(today, other, condensing_pa) {
-            each(&Hypothesis::unlisted(shift, ln_prior), &[step]);
+            each(&Hypothesis::unlisted(Unlisted::Refrigerant, shift, ln_prior), &[step]);
         }
     }
 }

@@ -36,10 +36,27 @@ pub(crate) const SIGNATURE_FRACTION: f32 = 0.10;
 /// The most, beside the middle severities, that two causes do together beyond their sum.
 const MOST_TOGETHER: f32 = 2.0;
 
+/// What a visit may show that is none of the ten causes: it was told wrongly.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(crate) enum Unlisted {
+    /// The machine holds another refrigerant than the one named.
+    Refrigerant,
+    /// Space and ambient temperature stand in each other's place.
+    SpaceAndAmbient,
+    /// The clamps at the evaporator's outlet and on the suction line do.
+    OutletAndSuctionLine,
+}
+
+impl Unlisted {
+    pub(crate) const COUNT: usize = 3;
+}
+
 /// What one node stands for: up to two causes, and how probable it is that they cost enough to count.
 #[derive(Clone, Copy, Debug)]
 pub(crate) struct Hypothesis {
     pub(crate) causes: [Option<Cause>; 2],
+    /// What it is where it is no cause.
+    pub(crate) unlisted: Option<Unlisted>,
     pub(crate) severities: [f32; 2],
     /// Probability that the causes count; what is left counts as healthy.
     pub(crate) presence: f32,
@@ -85,6 +102,7 @@ const LN_NOTHING: f32 = -1.0e30;
 impl Hypothesis {
     pub(crate) const HEALTHY: Self = Self {
         causes: [None, None],
+        unlisted: None,
         severities: [0.0; 2],
         presence: 0.0,
         ln_shares: [LN_NOTHING, 0.0],
@@ -93,16 +111,13 @@ impl Hypothesis {
     };
 
     /// Something that is none of the ten causes.
-    pub(crate) fn unlisted(shift: Vector, ln_prior: f32) -> Self {
-        Self { ln_shares: [LN_NOTHING; 2], ln_prior, shift, ..Self::HEALTHY }
+    pub(crate) fn unlisted(what: Unlisted, shift: Vector, ln_prior: f32) -> Self {
+        Self { unlisted: Some(what), ln_shares: [LN_NOTHING; 2], ln_prior, shift, ..Self::HEALTHY }
     }
-    /// Standard deviation of its movement, channel by channel: a rename moves no machine.
+    /// Standard deviation of its movement, channel by channel: what is told wrongly moves no machine.
     pub(crate) fn spread(&self) -> Vector {
-        if self.is_listed() { self.shift.map(|shift| SIGNATURE_FRACTION * shift) } else { [0.0; CHANNELS] }
-    }
-    /// Whether it is healthy or one of the ten causes.
-    pub(crate) fn is_listed(&self) -> bool {
-        self.ln_shares != [LN_NOTHING; 2]
+        let fraction = if self.unlisted.is_none() { SIGNATURE_FRACTION } else { 0.0 };
+        self.shift.map(|shift| fraction * shift)
     }
     /// The causes that are more probably there than too mild to count, or none.
     pub(crate) fn each_cause(&self) -> impl Iterator<Item = Cause> + '_ {
@@ -151,6 +166,7 @@ pub(crate) fn singles(ladders: &[Ladder; Cause::COUNT - 1], each: &mut dyn FnMut
                     let ln = |share: f32| if share > 0.0 { libm::logf(share) } else { LN_NOTHING };
                     let hypothesis = Hypothesis {
                         causes: [Some(*cause), None],
+                        unlisted: None,
                         severities: [here.severity, 0.0],
                         presence: share,
                         ln_shares: [ln(share), ln(1.0 - share)],
@@ -240,6 +256,7 @@ pub(crate) fn pairs(
                     }
                     let hypothesis = Hypothesis {
                         causes: [Some(*first), Some(*second)],
+                        unlisted: None,
                         severities: [a.severity, b.severity],
                         presence: 1.0,
                         ln_shares: [0.0, LN_NOTHING],

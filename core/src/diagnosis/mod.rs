@@ -3,7 +3,8 @@
 //! `signature` says how each cause moves the channels (`symptom`), `hypothesis` lists every cause and pair of causes,
 //! `likelihood` says how well each explains the readings, `evidence` adds what is no channel, `posterior` sums it all
 //! (`tally`; `screen` passes over the pairs that lie far off), `next_measurement` and `rule_out` say what is left to do,
-//! and `decided` holds the rule for acting. `gauge`, `swapped` and `consistency` notice readings that cannot be meant.
+//! and `decided` holds the rule for acting. `another_refrigerant`,
+//! `exchanged`, `gauge` and `consistency` notice what was told wrongly.
 
 mod another_refrigerant;
 pub mod cause;
@@ -12,6 +13,7 @@ mod decided;
 #[cfg(test)]
 mod drawn;
 mod evidence;
+mod exchanged;
 mod gauge;
 mod hypothesis;
 mod likelihood;
@@ -20,7 +22,6 @@ mod posterior;
 mod rule_out;
 mod screen;
 mod signature;
-mod swapped;
 mod tally;
 
 pub use decided::{CLEAR_AT, DECIDE_AT, FITS_AT_LEAST};
@@ -41,7 +42,7 @@ use crate::symptom::{self, CHANNELS, Deviation, Measured};
 use cause::Cause;
 use evidence::Factors;
 use heapless::Vec;
-use hypothesis::{Hypothesis, Step};
+use hypothesis::{Hypothesis, Step, Unlisted};
 use next_measurement::{CANDIDATES, Information, Known, Predictive, measurement};
 use posterior::{KEPT, Posterior, Suspect};
 use signature::{Ladder, Node};
@@ -83,7 +84,7 @@ impl Default for Workspace {
 const WORTH_NAMING_BITS: f32 = 0.02;
 /// Nats below which a reading's word is not worth naming.
 const WORTH_NAMING_NATS: f32 = 0.15;
-/// Probability from which on the visit is said to read like another refrigerant.
+/// Probability from which on something is said to be told wrongly.
 const NOT_LISTED: f32 = 0.2;
 /// Ratio of probabilities below which two causes are said to explain the readings alike.
 const ALIKE: f32 = 2.0;
@@ -120,18 +121,18 @@ pub(crate) fn weigh(
     let [scratch_factor, _] = scratch;
     let like_gauge =
         gauge::notice(&today, (healthy, deviation, scratch_factor), ladders, &factors, &mut report.warnings);
-    let swapped = swapped::notice(&nominal, &readings, &mut report.warnings);
 
     let balance = &healthy.balance;
     let together = |nodes: [(Cause, &Node); 2]| signature::together(fluid, balance, nodes);
     let condensing_pa = readings.discharge_pressure_kpa.map_or(balance.run.condensing_pa, |kpa| kpa * 1000.0);
-    let another = |each: &mut dyn FnMut(&Hypothesis, &[Step<'_>])| {
-        another_refrigerant::each(&today, condensing_pa, each);
-    };
     let measured = today.measured(&readings);
+    let unlisted = |each: &mut dyn FnMut(&Hypothesis, &[Step<'_>])| {
+        another_refrigerant::each(&today, condensing_pa, each);
+        exchanged::each(&nominal, &healthy.conditions, &measured, each);
+    };
     deviation.set(&healthy.mean, &healthy.covariance, &measured, None);
     deviation.doubt(&healthy.conditions);
-    posterior.weigh(deviation, ladders, &factors, scratch, &together, &another);
+    posterior.weigh(deviation, ladders, &factors, scratch, &together, &unlisted);
     let mut counted = readings;
     let whole = crate::student::tail(posterior.best_square, deviation.size());
     // A reading that is more probably wrong than right says so, and the others are weighed without it.
@@ -144,7 +145,7 @@ pub(crate) fn weigh(
             }
             Suspect::Condition(condition) => deviation.disregard(condition),
         }
-        posterior.weigh(deviation, ladders, &factors, scratch, &together, &another);
+        posterior.weigh(deviation, ladders, &factors, scratch, &together, &unlisted);
     }
     // One reading may be wrong; where another one is too, what is left is too little to stand on.
     let another = suspect.and_then(|_| posterior.doubtful(deviation));
@@ -157,11 +158,8 @@ pub(crate) fn weigh(
         let warning = Warning { section: "readings", field, kind: WarningKind::ContradictsOthers };
         let _ = report.warnings.push(warning);
     }
-    let unlisted = posterior.unlisted();
-    if unlisted > NOT_LISTED {
-        let kind = WarningKind::ReadsLikeAnother;
-        let _ = report.warnings.push(Warning { section: "system", field: "refrigerant", kind });
-    }
+    let swapped = exchanged::by_design(&nominal, &readings);
+    let told_wrongly = wrongly_told(posterior, swapped, &mut report.warnings);
     let misread = like_gauge || swapped || another.is_some();
     let noise = candidate_noise(&measured, visit);
     let known = Known {
@@ -178,8 +176,8 @@ pub(crate) fn weigh(
     let cycle = Cycle::from_readings(Some(refrigerant), system, &counted, &visit.uncertainty);
     let mut fits = crate::student::tail(posterior.best_square, deviation.size())
         .min(consistency::probability(&cycle, &counted));
-    // What another refrigerant explains better, none of the causes explains.
-    fits *= 1.0 - unlisted;
+    // What a visit told wrongly explains better, none of the causes explains.
+    fits *= 1.0 - told_wrongly;
     if another.is_some() {
         fits = fits.min(whole);
     }
@@ -203,6 +201,24 @@ pub(crate) fn weigh(
         }
     }
     Some(())
+}
+
+/// Warns of what was probably told wrongly; gives the probability that anything was.
+fn wrongly_told(posterior: &Posterior, swapped: bool, warnings: &mut Vec<Warning, 16>) -> f32 {
+    let refrigerant = posterior.unlisted(Unlisted::Refrigerant);
+    if refrigerant > NOT_LISTED {
+        let kind = WarningKind::ReadsLikeAnother;
+        let _ = warnings.push(Warning { section: "system", field: "refrigerant", kind });
+    }
+    let space = posterior.unlisted(Unlisted::SpaceAndAmbient);
+    if swapped || space > NOT_LISTED {
+        exchanged::warn(["space_c", "ambient_c"], warnings);
+    }
+    let outlet = posterior.unlisted(Unlisted::OutletAndSuctionLine);
+    if outlet > NOT_LISTED {
+        exchanged::warn(["evaporator_outlet_c", "suction_line_c"], warnings);
+    }
+    (refrigerant + space + outlet).min(1.0)
 }
 
 /// The readings of a stopped machine: without those that only a running machine shows.

@@ -2,7 +2,7 @@
 
 use super::cause::Cause;
 use super::evidence::Factors;
-use super::hypothesis::{Hypothesis, Step, Together, pairs, singles};
+use super::hypothesis::{Hypothesis, Step, Together, Unlisted, pairs, singles};
 use super::likelihood::{LN_WRONG, LN_WRONG_CONDITION, LN_WRONG_DENSITY, likelihood};
 use super::screen::{Promising, Screen};
 use super::signature::{Ladder, Node};
@@ -24,7 +24,7 @@ pub(crate) struct Posterior {
     wrong: [Sum; CHANNELS],
     wrong_condition: [Sum; CONDITIONS],
     severity: [MeanSeverity; Cause::COUNT],
-    unlisted: Sum,
+    unlisted: [Sum; Unlisted::COUNT],
     best_ln: f32,
     /// Squared distance of the hypothesis that explains the readings best.
     pub(crate) best_square: f32,
@@ -36,7 +36,7 @@ pub(crate) struct Posterior {
 const SCREEN_NATS: f32 = 3.0;
 
 /// Calls its argument with everything that is weighed and is none of the ten causes.
-pub(crate) type Unlisted<'a> = dyn Fn(&mut dyn FnMut(&Hypothesis, &[Step<'_>])) + 'a;
+pub(crate) type EachUnlisted<'a> = dyn Fn(&mut dyn FnMut(&Hypothesis, &[Step<'_>])) + 'a;
 
 impl Posterior {
     pub(crate) const NEW: Self = Self {
@@ -47,7 +47,7 @@ impl Posterior {
         wrong: [Sum::new(); CHANNELS],
         wrong_condition: [Sum::new(); CONDITIONS],
         severity: [MeanSeverity::NEW; Cause::COUNT],
-        unlisted: Sum::new(),
+        unlisted: [Sum::new(); Unlisted::COUNT],
         best_ln: -1.0e30,
         best_square: 0.0,
         kept: heapless::Vec::new(),
@@ -61,7 +61,7 @@ impl Posterior {
         factors: &Factors,
         [factor, full]: &mut [Factor; 2],
         together: &Together<'_>,
-        unlisted: &Unlisted<'_>,
+        unlisted: &EachUnlisted<'_>,
     ) {
         self.clear();
         singles(ladders, &mut |hypothesis, steps| self.add(deviation, factors, full, hypothesis, steps));
@@ -95,7 +95,7 @@ impl Posterior {
         self.wrong = [Sum::new(); CHANNELS];
         self.wrong_condition = [Sum::new(); CONDITIONS];
         self.severity = [MeanSeverity::NEW; Cause::COUNT];
-        self.unlisted = Sum::new();
+        self.unlisted = [Sum::new(); Unlisted::COUNT];
         self.best_ln = -1.0e30;
         self.best_square = 0.0;
         self.kept.clear();
@@ -136,8 +136,11 @@ impl Posterior {
                 tally.add(hypothesis, ln - other);
             }
         }
-        if !hypothesis.is_listed() {
-            return self.unlisted.add(ln);
+        if let Some(what) = hypothesis.unlisted {
+            if let Some(sum) = self.unlisted.get_mut(what as usize) {
+                sum.add(ln);
+            }
+            return;
         }
         if likelihood.ln_clean + sum > self.best_ln {
             self.best_ln = likelihood.ln_clean + sum;
@@ -162,9 +165,10 @@ impl Posterior {
     pub(crate) fn probability(&self, cause: Cause) -> f32 {
         self.tally.probability(cause)
     }
-    /// The probability of what is none of the ten causes.
-    pub(crate) fn unlisted(&self) -> f32 {
-        libm::expf((self.unlisted.ln() - self.tally.all.ln()).max(-80.0)).min(1.0)
+    /// The probability of something that is none of the ten causes.
+    pub(crate) fn unlisted(&self, what: Unlisted) -> f32 {
+        let ln = self.unlisted.get(what as usize).map_or(-1.0e30, Sum::ln);
+        libm::expf((ln - self.tally.all.ln()).max(-80.0)).min(1.0)
     }
     /// The mean severity of a cause where it is present.
     pub(crate) fn severity(&self, cause: Cause) -> f32 {

@@ -158,9 +158,8 @@ pub(crate) fn weigh(
         let warning = Warning { section: "readings", field, kind: WarningKind::ContradictsOthers };
         let _ = report.warnings.push(warning);
     }
-    let swapped = exchanged::by_design(&nominal, &readings);
-    let told_wrongly = wrongly_told(posterior, swapped, &mut report.warnings);
-    let misread = like_gauge || swapped || another.is_some();
+    let told_wrongly = wrongly_told(posterior, &mut report.warnings);
+    let misread = like_gauge || another.is_some();
     let noise = candidate_noise(&measured, visit);
     let known = Known {
         deviation,
@@ -204,14 +203,14 @@ pub(crate) fn weigh(
 }
 
 /// Warns of what was probably told wrongly; gives the probability that anything was.
-fn wrongly_told(posterior: &Posterior, swapped: bool, warnings: &mut Vec<Warning, 16>) -> f32 {
+fn wrongly_told(posterior: &Posterior, warnings: &mut Vec<Warning, 16>) -> f32 {
     let refrigerant = posterior.unlisted(Unlisted::Refrigerant);
     if refrigerant > NOT_LISTED {
         let kind = WarningKind::ReadsLikeAnother;
         let _ = warnings.push(Warning { section: "system", field: "refrigerant", kind });
     }
     let space = posterior.unlisted(Unlisted::SpaceAndAmbient);
-    if swapped || space > NOT_LISTED {
+    if space > NOT_LISTED {
         exchanged::warn(["space_c", "ambient_c"], warnings);
     }
     let outlet = posterior.unlisted(Unlisted::OutletAndSuctionLine);

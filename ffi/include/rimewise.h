@@ -1179,8 +1179,10 @@ enum RimewiseWarningKind
     RIMEWISE_WARNING_KIND_TWO_CAUSES_ALIKE = 9,
     // The machine is said to be stopped.
     RIMEWISE_WARNING_KIND_NOT_RUNNING = 10,
-    // Space and ambient temperature stand where the other one belongs.
+    // Two readings stand where the other one belongs; each is named by a warning of its own.
     RIMEWISE_WARNING_KIND_READS_LIKE_THE_OTHER = 11,
+    // The readings would suit another refrigerant than the one named.
+    RIMEWISE_WARNING_KIND_READS_LIKE_ANOTHER = 12,
 };
 #ifndef __cplusplus
 #if __STDC_VERSION__ >= 202311L

@@ -130,6 +130,24 @@ fn the_wrong_refrigerant_lowers_the_fit() {
 }
 
 #[test]
+fn clamps_on_each_others_pipe_are_named_and_do_not_decide() {
+    let mut readings = healthy(-20.0, 28.0);
+    let outlet = readings["evaporator_outlet_c"].clone();
+    readings["evaporator_outlet_c"] = readings["suction_line_c"].clone();
+    readings["suction_line_c"] = outlet;
+    let report = answer(&freezer(readings));
+    for field in ["readings.evaporator_outlet_c", "readings.suction_line_c"] {
+        let named = report["warnings"]
+            .as_array()
+            .unwrap()
+            .iter()
+            .any(|w| w["field"] == field && w["text"].as_str().unwrap().contains("swapped"));
+        assert!(named, "{field}: {}", report["warnings"]);
+    }
+    assert_eq!(report["decided"], false, "{}", report["causes"]);
+}
+
+#[test]
 fn one_gross_misreading_is_named_and_does_not_decide() {
     let mut readings = healthy(-20.0, 28.0);
     readings["discharge_line_c"] = json!(22.0);

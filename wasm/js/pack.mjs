@@ -46,11 +46,15 @@ for (const table of tables) {
   for (let byte = FIXED + PIECE * table.pieces; byte < table.length; byte++) columns.push(module[table.at + byte]);
 }
 
-const places = Buffer.alloc(12 * tables.length);
-tables.forEach((table, n) => {
-  places.writeUInt32LE(table.at, 12 * n);
-  places.writeUInt32LE(table.length, 12 * n + 4);
-  places.writeUInt32LE(table.pieces, 12 * n + 8);
+// Where each table lies, behind the end of the one before, and its length, byte by byte in columns too.
+const places = Buffer.alloc(8 * tables.length);
+let before = 0;
+tables.forEach(({ at, length }, n) => {
+  const place = Buffer.alloc(8);
+  place.writeUInt32LE(at - before, 0);
+  place.writeUInt32LE(length, 4);
+  place.forEach((byte, column) => (places[column * tables.length + n] = byte));
+  before = at + length;
 });
 const rest = Buffer.from(module);
 for (const table of tables) rest.fill(0, table.at, table.at + table.length);
@@ -60,7 +64,8 @@ const all = Buffer.concat([rest, Buffer.from(columns), places, end]);
 
 const file = `${to}.plain`;
 writeFileSync(file, all);
-const packed = execFileSync("xz", ["--format=lzma", "-9e", "--stdout", file], { maxBuffer: 1 << 26 });
+// Neither code nor columns of bytes are aligned, so the place of a byte tells nothing (pb=0).
+const packed = execFileSync("xz", ["--format=lzma", "--lzma1=preset=9e,pb=0", "--stdout", file], { maxBuffer: 1 << 26 });
 rmSync(file);
 // The packer leaves the size open and ends with a mark; the reader wants to know the size beforehand.
 packed.writeBigUInt64LE(BigInt(all.length), 5);

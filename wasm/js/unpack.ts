@@ -14,10 +14,16 @@ export function unpack(input: Uint8Array): Uint8Array<ArrayBuffer> {
     number,
     number,
   ];
+  const column = (byte: number, n: number) => all[all.length - 16 - (8 - byte) * tables + n] as number;
+  const number = (byte: number, n: number) => [3, 2, 1, 0].reduce((sum, k) => 256 * sum + column(byte + k, n), 0);
+  let before = 0;
   const places = Array.from({ length: tables }, (_, n) => {
-    const at = all.length - 16 - 12 * (tables - n);
-    const [start, length, pieces] = [0, 4, 8].map((byte) => view.getUint32(at + byte, true)) as [number, number, number];
-    return { start, curves: start + fixed, tail: start + fixed + piece * pieces, end: start + length };
+    const start = before + number(0, n);
+    const end = start + number(4, n);
+    before = end;
+    const curves = start + fixed;
+    // Behind the whole pieces stand names.
+    return { start, curves, tail: end - ((end - curves) % piece), end };
   });
   let from = size;
   for (let byte = 0; byte < fixed; byte++) {

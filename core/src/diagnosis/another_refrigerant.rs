@@ -37,27 +37,28 @@ pub(crate) fn each(today: &Today<'_>, condensing_pa: f32, each: &mut dyn FnMut(&
 /// outside the table of the refrigerant named.
 fn shift(today: &Today<'_>, other: &Approximate, condensing_pa: f32) -> Option<Vector> {
     let (named, readings, design) = (today.fluid, &today.readings, &today.visit.system.design);
-    let dew = |pa: f32| Some(named.dew_k(pa)? - other.dew_k(pa));
-    let middle = |pa: f32| Some(named.middle_k(pa)? - other.middle_k(pa));
-    // A sheet that gives pressures was read with the wrong name too.
-    let design_low_k = design.suction_pressure_kpa.map_or(Some(0.0), |kpa| dew(kpa * 1000.0))?;
-    let design_high_k = design.discharge_pressure_kpa.map_or(Some(0.0), |kpa| middle(kpa * 1000.0))?;
-    // Liquid leaves below the bubble point, which a wide glide brings further below the mean.
-    let glide = 0.5 * (other.dew_k(condensing_pa) - other.bubble_k(condensing_pa))
-        - (named.dew_k(condensing_pa)? - named.middle_k(condensing_pa)?);
-    let read = |kpa: Option<f32>, seems: &dyn Fn(f32) -> Option<f32>| match kpa {
-        Some(kpa) => seems(kpa * 1000.0),
-        None => Some(0.0),
+    // How much warmer a pressure reads than it is: dew points on the low side, the mean of bubble and dew on the high.
+    let warmer = |kpa: Option<f32>, low: bool| {
+        let Some(pa) = kpa.map(|kpa| kpa * 1000.0) else { return Some(0.0) };
+        let read = if low { named.dew_k(pa)? } else { named.middle_k(pa)? };
+        Some(read - if low { other.dew_k(pa) } else { other.middle_k(pa) })
     };
+    // A sheet that gives pressures was read with the wrong name too.
+    let low = warmer(design.suction_pressure_kpa, true)?;
+    let high = warmer(design.discharge_pressure_kpa, false)?;
+    // Liquid leaves below the bubble point, which a wide glide brings further below the mean.
+    let half_glide = |dew: f32, middle: f32| dew - middle;
+    let glide = half_glide(other.dew_k(condensing_pa), other.middle_k(condensing_pa))
+        - half_glide(named.dew_k(condensing_pa)?, named.middle_k(condensing_pa)?);
     let mut shift = [0.0; CHANNELS];
-    shift[SUCTION_PRESSURE] = read(readings.suction_pressure_kpa, &dew)? - design_low_k;
-    shift[EVAPORATOR_PRESSURE] = read(readings.evaporator_pressure_kpa, &dew)? - design_low_k;
-    shift[DISCHARGE_PRESSURE] = read(readings.discharge_pressure_kpa, &middle)? - design_high_k;
-    shift[LIQUID_PRESSURE] = read(readings.liquid_pressure_kpa, &middle)? - design_high_k;
-    shift[EVAPORATOR_OUTLET] = -design_low_k;
-    shift[SUCTION_LINE] = -design_low_k;
-    shift[DISCHARGE_LINE] = -design_high_k;
-    shift[LIQUID_LINE] = -design_high_k - glide;
-    shift[DRIER_OUTLET] = shift[LIQUID_LINE];
+    shift[SUCTION_PRESSURE] = warmer(readings.suction_pressure_kpa, true)? - low;
+    shift[EVAPORATOR_PRESSURE] = warmer(readings.evaporator_pressure_kpa, true)? - low;
+    shift[DISCHARGE_PRESSURE] = warmer(readings.discharge_pressure_kpa, false)? - high;
+    shift[LIQUID_PRESSURE] = warmer(readings.liquid_pressure_kpa, false)? - high;
+    shift[EVAPORATOR_OUTLET] = -low;
+    shift[SUCTION_LINE] = -low;
+    shift[DISCHARGE_LINE] = -high;
+    shift[LIQUID_LINE] = -high - glide;
+    shift[DRIER_OUTLET] = -high - glide;
     Some(shift)
 }

@@ -6,22 +6,19 @@
 pub(crate) struct Approximate {
     pub(crate) designation: &'static str,
     dew: [f32; 3],
-    bubble: [f32; 3],
+    middle: [f32; 3],
 }
 
 impl Approximate {
-    pub(crate) const fn new(designation: &'static str, dew: [f32; 3], bubble: [f32; 3]) -> Self {
-        Self { designation, dew, bubble }
+    pub(crate) const fn new(designation: &'static str, dew: [f32; 3], middle: [f32; 3]) -> Self {
+        Self { designation, dew, middle }
     }
     pub(crate) fn dew_k(&self, pa: f32) -> f32 {
         antoine(self.dew, pa)
     }
-    pub(crate) fn bubble_k(&self, pa: f32) -> f32 {
-        antoine(self.bubble, pa)
-    }
     /// The mean of bubble and dew.
     pub(crate) fn middle_k(&self, pa: f32) -> f32 {
-        0.5 * (self.bubble_k(pa) + self.dew_k(pa))
+        antoine(self.middle, pa)
     }
 }
 

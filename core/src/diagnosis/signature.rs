@@ -67,6 +67,20 @@ fn severities(cause: Cause, nominal: &Nominal) -> [f32; SEVERITIES] {
     }
 }
 
+/// Capacity or COP, over healthy, that the severest node of a cause should come down to.
+const FAR_ENOUGH: f32 = 0.6;
+/// The same above which the mildest node tells nothing, and makes room for a more severe one.
+const NEAR_ENOUGH: f32 = 0.98;
+/// The number of steps beyond the usual severities that are tried on machines on which a cause costs less.
+const BEYOND: usize = 2;
+
+/// Severities beyond the usual ones: a quarter less is left of what is lost, a third more is added.
+fn further(cause: Cause, last: f32) -> [f32; BEYOND] {
+    let adds = matches!(cause, Cause::Overcharge | Cause::FloodBack | Cause::NonCondensables);
+    let next = |severity: f32| if adds { 1.33 * severity } else { 1.0 - 0.75 * (1.0 - severity) };
+    [next(last), next(next(last))]
+}
+
 /// Solves one cause's ladder, each severity from the one before.
 pub(crate) fn climb(
     nodes: &mut Ladder,
@@ -80,7 +94,15 @@ pub(crate) fn climb(
     let base = symptom::predicted(fluid, &healthy.run);
     let (mut x, mut slopes) = (healthy.at, healthy.jacobian);
     let mut reached = 0.0;
-    for severity in severities(cause, nominal) {
+    let spanned = severities(cause, nominal);
+    let beyond = spanned.last().map_or([0.0; BEYOND], |last| further(cause, *last));
+    for severity in spanned.into_iter().chain(beyond) {
+        if nodes.is_full()
+            && (nodes.last().is_some_and(|last| last.impact < FAR_ENOUGH)
+                || nodes.first().is_some_and(|first| first.impact < NEAR_ENOUGH))
+        {
+            break;
+        }
         let attempt = |from: &_, severity, slopes: Option<&_>| {
             solve(&healthy.machine, fluid, Fault::new(cause, severity), from, slopes)
         };
@@ -101,7 +123,12 @@ pub(crate) fn climb(
             *shift = moved - base;
         }
         let impact = (run.capacity / healthy.run.capacity).min(run.cop / healthy.run.cop);
-        if nodes.push(Node { severity, shift, impact, at }).is_err() || last {
+        let node = Node { severity, shift, impact, at };
+        if nodes.is_full() {
+            let _ = nodes.remove(0);
+        }
+        let _ = nodes.push(node);
+        if last {
             break;
         }
         (x, reached) = (at, severity);

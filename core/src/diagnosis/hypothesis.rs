@@ -60,8 +60,6 @@ pub(crate) struct Hypothesis {
     pub(crate) severities: [f32; 2],
     /// Probability that the causes count; what is left counts as healthy.
     pub(crate) presence: f32,
-    /// Its logarithm, and that of what is left.
-    pub(crate) ln_shares: [f32; 2],
     pub(crate) ln_prior: f32,
     pub(crate) shift: Vector,
 }
@@ -96,23 +94,19 @@ impl<'a> Step<'a> {
     }
 }
 
-/// The logarithm of no weight at all.
-const LN_NOTHING: f32 = -1.0e30;
-
 impl Hypothesis {
     pub(crate) const HEALTHY: Self = Self {
         causes: [None, None],
         unlisted: None,
         severities: [0.0; 2],
         presence: 0.0,
-        ln_shares: [LN_NOTHING, 0.0],
         ln_prior: 0.0,
         shift: [0.0; CHANNELS],
     };
 
     /// Something that is none of the ten causes.
     pub(crate) fn unlisted(what: Unlisted, shift: Vector, ln_prior: f32) -> Self {
-        Self { unlisted: Some(what), ln_shares: [LN_NOTHING; 2], ln_prior, shift, ..Self::HEALTHY }
+        Self { unlisted: Some(what), ln_prior, shift, ..Self::HEALTHY }
     }
     /// Standard deviation of its movement, channel by channel: what is told wrongly moves no machine.
     pub(crate) fn spread(&self) -> Vector {
@@ -163,13 +157,11 @@ pub(crate) fn singles(ladders: &[Ladder; Cause::COUNT - 1], each: &mut dyn FnMut
                         continue;
                     }
                     let share = presence / weight;
-                    let ln = |share: f32| if share > 0.0 { libm::logf(share) } else { LN_NOTHING };
                     let hypothesis = Hypothesis {
                         causes: [Some(*cause), None],
                         unlisted: None,
                         severities: [here.severity, 0.0],
                         presence: share,
-                        ln_shares: [ln(share), ln(1.0 - share)],
                         ln_prior: single + libm::logf(weight / weights),
                         shift: here.shift,
                     };
@@ -259,7 +251,6 @@ pub(crate) fn pairs(
                         unlisted: None,
                         severities: [a.severity, b.severity],
                         presence: 1.0,
-                        ln_shares: [0.0, LN_NOTHING],
                         ln_prior: pair + libm::logf(both),
                         shift,
                     };

@@ -148,7 +148,7 @@ impl Posterior {
         }
         for (cause, severity) in hypothesis.causes.iter().zip(hypothesis.severities) {
             if let Some(mean) = cause.and_then(|cause| self.severity.get_mut(cause.index())) {
-                mean.add(severity, ln + hypothesis.ln_shares[0]);
+                mean.add(severity, hypothesis.presence, ln);
             }
         }
         if let Err(new) = self.kept.push((ln, *hypothesis)) {
@@ -168,7 +168,7 @@ impl Posterior {
     /// The probability of something that is none of the ten causes.
     pub(crate) fn unlisted(&self, what: Unlisted) -> f32 {
         let ln = self.unlisted.get(what as usize).map_or(-1.0e30, Sum::ln);
-        libm::expf((ln - self.tally.all.ln()).max(-80.0)).min(1.0)
+        libm::expf((ln - self.tally.ln()).max(-80.0)).min(1.0)
     }
     /// The mean severity of a cause where it is present.
     pub(crate) fn severity(&self, cause: Cause) -> f32 {
@@ -185,7 +185,7 @@ impl Posterior {
     }
     /// The reading that is more probably grossly wrong than right, where enough others are there to tell.
     pub(crate) fn doubtful(&self, deviation: &Deviation) -> Option<Suspect> {
-        let all = self.tally.all.ln();
+        let all = self.tally.ln();
         let channels = deviation.channels().map(Suspect::Channel).zip(&self.wrong);
         let conditions = (0..CONDITIONS).map(Suspect::Condition).zip(&self.wrong_condition);
         channels

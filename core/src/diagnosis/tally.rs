@@ -27,29 +27,52 @@ impl Sum {
     }
 }
 
-/// Sums over classes that give ln odds in the end.
+/// Nats below the heaviest weight at which a weight no longer counts beside it.
+const NEGLIGIBLE_NATS: f32 = 16.0;
+
+/// Weights of the causes and of everything, relative to the heaviest that was added.
 #[derive(Clone, Copy, Debug)]
 pub(crate) struct Tally {
-    with: [Sum; Cause::COUNT],
-    pub(super) all: Sum,
+    with: [f32; Cause::COUNT],
+    all: f32,
+    top: f32,
 }
 
 impl Tally {
-    pub(crate) const NEW: Self = Self { with: [Sum::new(); Cause::COUNT], all: Sum::new() };
+    pub(crate) const NEW: Self = Self { with: [0.0; Cause::COUNT], all: 0.0, top: -1.0e30 };
 
     pub(super) fn add(&mut self, hypothesis: &Hypothesis, ln: f32) {
-        self.all.add(ln);
-        let [present, healthy] = hypothesis.ln_shares;
+        let mut weight = 1.0;
+        if ln > self.top {
+            let lighter = libm::expf((self.top - ln).max(-80.0));
+            for sum in self.with.iter_mut().chain([&mut self.all]) {
+                *sum *= lighter;
+            }
+            self.top = ln;
+        } else if ln > self.top - NEGLIGIBLE_NATS {
+            weight = libm::expf(ln - self.top);
+        } else {
+            return;
+        }
+        self.all += weight;
+        if hypothesis.unlisted.is_some() {
+            return;
+        }
+        let present = hypothesis.presence * weight;
         let named = hypothesis.causes.iter().flatten().map(|cause| (*cause, present));
-        for (cause, share) in named.chain([(Cause::None, healthy)]) {
+        for (cause, weight) in named.chain([(Cause::None, weight - present)]) {
             if let Some(sum) = self.with.get_mut(cause.index()) {
-                sum.add(ln + share);
+                *sum += weight;
             }
         }
     }
+    /// The logarithm of the whole weight.
+    pub(super) fn ln(&self) -> f32 {
+        self.top + libm::logf(self.all.max(1.0e-30))
+    }
     pub(super) fn probability(&self, cause: Cause) -> f32 {
-        let with = self.with.get(cause.index()).map_or(-1.0e30, Sum::ln);
-        libm::expf((with - self.all.ln()).max(-80.0)).min(1.0)
+        let with = self.with.get(cause.index()).copied().unwrap_or(0.0);
+        (with / self.all.max(1.0e-30)).min(1.0)
     }
     pub(super) fn ln_odds(&self, cause: Cause) -> f32 {
         let p = self.probability(cause).max(1.0e-6).min(1.0 - 1.0e-6);
@@ -68,12 +91,16 @@ pub(super) struct MeanSeverity {
 impl MeanSeverity {
     pub(super) const NEW: Self = Self { weight: 0.0, top: -1.0e30, mean: 0.0 };
 
-    pub(super) fn add(&mut self, severity: f32, ln: f32) {
+    /// Adds a severity with a share of the weight whose logarithm is given.
+    pub(super) fn add(&mut self, severity: f32, share: f32, ln: f32) {
+        if share <= 0.0 {
+            return;
+        }
         if ln > self.top {
             self.weight *= libm::expf((self.top - ln).max(-80.0));
             self.top = ln;
         }
-        let weight = libm::expf((ln - self.top).max(-80.0));
+        let weight = share * libm::expf((ln - self.top).max(-80.0));
         self.weight += weight;
         self.mean += (severity - self.mean) * weight / self.weight;
     }

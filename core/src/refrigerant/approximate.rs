@@ -38,15 +38,15 @@ mod tests {
         for approximate in &COMMON {
             let table = find(approximate.designation).unwrap();
             for celsius in (-45..=60).step_by(5) {
-                let k = Temperature::from_celsius(celsius as f32);
-                let dew = approximate.dew_k(table.dew_pressure(k).unwrap().pascals());
-                let bubble = approximate.bubble_k(table.bubble_pressure(k).unwrap().pascals());
-                for found in [dew, bubble] {
-                    assert!(
-                        (found - k.kelvins()).abs() < 0.4,
-                        "{} {celsius} degC: {found}",
-                        table.designation()
-                    );
+                let dew_k = Temperature::from_celsius(celsius as f32);
+                let pressure = table.dew_pressure(dew_k).unwrap();
+                let bubble_k = table.bubble_temperature(pressure).unwrap().kelvins();
+                let dew_k = dew_k.kelvins();
+                let pa = pressure.pascals();
+                for (found, table_k) in
+                    [(approximate.dew_k(pa), dew_k), (approximate.middle_k(pa), 0.5 * (dew_k + bubble_k))]
+                {
+                    assert!((found - table_k).abs() < 0.4, "{} {celsius} degC: {found}", table.designation());
                 }
             }
         }

@@ -195,6 +195,9 @@ impl Page<'_> {
                 format!("CLEARED: nothing that costs 5 % or more ({}).", percent(probability))
             }
             (true, cause) => format!("DECIDED: {} ({}).", words(cause), percent(probability)),
+            (false, _) if report.fits.is_some_and(|fits| fits < rimewise::diagnosis::FITS_AT_LEAST) => {
+                "NOT DECIDED: none of the causes explains these readings.".to_owned()
+            }
             (false, _) if report.warnings.iter().any(|w| w.kind == WarningKind::TwoCausesAlike) => {
                 let [one, other] = [&report.causes[0], &report.causes[1]]
                     .map(|c| format!("{} ({})", words(c.cause), percent(c.probability)));
@@ -212,9 +215,9 @@ impl Page<'_> {
         self.line(&format!("  {verdict}"));
         if report.fits.is_some_and(|fits| fits < rimewise::diagnosis::FITS_AT_LEAST) {
             self.line(
-                "  The readings fit none of the causes weighed here. Check them against each other, then the",
+                "  Check them against each other, then the load, the door, the controls, and whether this is the",
             );
-            self.line("  load, the door, the controls, and whether this is the refrigerant on the plate.");
+            self.line("  refrigerant on the plate.");
         }
         for entry in report.causes.iter().filter(|c| c.probability >= 0.03).take(5) {
             let severity = entry

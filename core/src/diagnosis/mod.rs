@@ -88,6 +88,8 @@ const WORTH_NAMING_NATS: f32 = 0.15;
 const NOT_LISTED: f32 = 0.2;
 /// Ratio of probabilities below which two causes are said to explain the readings alike.
 const ALIKE: f32 = 2.0;
+/// Probability that the first of the two should have.
+const LIKELY: f32 = 0.2;
 
 /// Weighs a visit into the report; `None` where the refrigerant's table or the model has no place for this machine.
 pub(crate) fn weigh(
@@ -190,6 +192,7 @@ pub(crate) fn weigh(
     rule_out::split(posterior, deviation, &factors, information, out, open);
     if let [first, second, ..] = &report.causes
         && !report.decided
+        && first.probability > LIKELY
         && first.probability < ALIKE * second.probability
         && first.cause != Cause::None
         && second.cause != Cause::None

@@ -117,7 +117,7 @@ export function verdict(report: Report): Verdict {
     };
   }
   return {
-    title: `Not decided. Leading: ${CAUSE[report.leading]}, ${sure}`,
+    title: odd ? "Not decided. No cause explains these readings" : `Not decided. Leading: ${CAUSE[report.leading]}, ${sure}`,
     text: odd || "Not sure enough to act on. What to measure next is listed below.",
     tone: "open",
   };

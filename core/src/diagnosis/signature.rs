@@ -124,10 +124,12 @@ pub(crate) fn climb(
         }
         let impact = (run.capacity / healthy.run.capacity).min(run.cop / healthy.run.cop);
         let node = Node { severity, shift, impact, at };
-        if nodes.is_full() {
-            let _ = nodes.remove(0);
+        if let Err(mut severer) = nodes.push(node) {
+            // The mildest makes room: each takes the place below it.
+            for place in nodes.iter_mut().rev() {
+                core::mem::swap(place, &mut severer);
+            }
         }
-        let _ = nodes.push(node);
         if last {
             break;
         }

@@ -41,6 +41,10 @@ const FLASH_SPAN_K: f32 = 60.0;
 /// and comes back hot, and friction stays, while a stroke that draws less also works less (judged).
 const WORK_OF_LOST_FLOW: f32 = 0.65;
 
+/// The share of the liquid line's refrigerant that lies behind the drier (judged); on a capillary machine the drier sits
+/// at the capillary's inlet, with nothing behind it.
+const BEHIND_DRIER: f32 = 0.5;
+
 /// What the machine does at one trial of the unknowns. Temperatures in kelvin, pressures in pascal.
 #[derive(Clone, Copy, Debug)]
 pub(crate) struct Run {
@@ -225,7 +229,9 @@ impl Machine {
         let condenser_part =
             self.condenser_charge * (liquid_region - self.liquid_fraction - 0.6 * outlet_vapor);
         let evaporator_part = self.evaporator_charge * ((self.dry_fraction - dry) + 3.0 * wet);
-        let line_part = -self.line_charge * (4.0 * flash_vapor).min(1.0);
+        let behind = if self.capillary { 0.0 } else { BEHIND_DRIER };
+        let line_vapor = outlet_vapor + behind * (flash_vapor - outlet_vapor);
+        let line_part = -self.line_charge * (4.0 * line_vapor).min(1.0);
         let added = self.charge - fault.severity(Cause::Undercharge) + fault.severity(Cause::Overcharge);
         let left = added - evaporator_part - line_part;
         let left = if self.receiver {

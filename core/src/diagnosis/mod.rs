@@ -151,14 +151,8 @@ pub(crate) fn weigh(
     }
     // One reading may be wrong; where another one is too, what is left is too little to stand on.
     let another = suspect.and_then(|_| posterior.doubtful(deviation));
-    for field in [suspect, another].into_iter().flatten().filter_map(Suspect::field) {
-        if let Some(position) = Readings::FIELDS.iter().position(|f| f.name == field)
-            && let Some(number) = counted.number_mut(position)
-        {
-            *number = None;
-        }
-        let warning = Warning { section: "readings", field, kind: WarningKind::ContradictsOthers };
-        let _ = report.warnings.push(warning);
+    for suspect in [suspect, another].into_iter().flatten() {
+        discount(suspect, &mut counted, &mut report.warnings);
     }
     let told_wrongly = wrongly_told(posterior, &mut report.warnings);
     let misread = like_gauge || another.is_some();
@@ -190,8 +184,26 @@ pub(crate) fn weigh(
     next(information, report.decided, &mut report.next);
     let (out, open) = (&mut report.ruled_out, &mut report.still_open);
     rule_out::split(posterior, deviation, &factors, information, out, open);
-    if let [first, second, ..] = &report.causes
-        && !report.decided
+    if !report.decided {
+        name_alike(&report.causes, &mut report.warnings);
+    }
+    Some(())
+}
+
+/// Takes a reading that contradicts the others out of those that count, with a warning.
+fn discount(suspect: Suspect, counted: &mut Readings, warnings: &mut Vec<Warning, 16>) {
+    let Some(field) = suspect.field() else { return };
+    if let Some(position) = Readings::FIELDS.iter().position(|f| f.name == field)
+        && let Some(number) = counted.number_mut(position)
+    {
+        *number = None;
+    }
+    let _ = warnings.push(Warning { section: "readings", field, kind: WarningKind::ContradictsOthers });
+}
+
+/// Names the two likeliest causes where they explain the readings about equally well.
+fn name_alike(causes: &[CauseProbability], warnings: &mut Vec<Warning, 16>) {
+    if let [first, second, ..] = causes
         && first.probability > LIKELY
         && first.probability < ALIKE * second.probability
         && first.cause != Cause::None
@@ -199,10 +211,9 @@ pub(crate) fn weigh(
     {
         for alike in [first, second] {
             let kind = WarningKind::TwoCausesAlike;
-            let _ = report.warnings.push(Warning { section: "causes", field: alike.cause.name(), kind });
+            let _ = warnings.push(Warning { section: "causes", field: alike.cause.name(), kind });
         }
     }
-    Some(())
 }
 
 /// Warns of what was probably told wrongly; gives the probability that anything was.

@@ -1,4 +1,4 @@
-//! Sums of weights that are kept as logarithms: over everything, over each cause, and the severity within it.
+//! Sums of weights whose logarithms are given: over everything, over each cause, and the severity within it.
 
 use super::cause::Cause;
 use super::hypothesis::Hypothesis;

@@ -141,6 +141,8 @@ pub struct Report {
     /// The most probable cause, `none` included.
     pub leading: Cause,
     /// How probable readings as odd as these are under the best explanation; `None` where nothing could be judged.
+    ///
+    /// Lowered by the probability that the visit was told wrongly: another refrigerant, readings in each other's place.
     pub fits: Option<f32>,
     /// The readings' words for and against the leading causes, the strongest first.
     pub evidence: Vec<Evidence, 48>,

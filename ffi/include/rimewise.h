@@ -1712,6 +1712,8 @@ typedef struct RimewiseReport {
     int32_t leading;
     // How probable readings as odd as these are under the best explanation, 0 to 1.
     //
+    // Lowered by the probability that the visit was told wrongly: another refrigerant, readings in each other's place.
+    //
     // Below 0.01 nothing is decided: check the readings against each other, the load, the door, the controls and the
     // refrigerant itself.
     float fits;

@@ -195,6 +195,8 @@ pub struct RimewiseReport {
     pub leading: i32,
     /// How probable readings as odd as these are under the best explanation, 0 to 1.
     ///
+    /// Lowered by the probability that the visit was told wrongly: another refrigerant, readings in each other's place.
+    ///
     /// Below 0.01 nothing is decided: check the readings against each other, the load, the door, the controls and the
     /// refrigerant itself.
     pub fits: f32,

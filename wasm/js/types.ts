@@ -778,7 +778,10 @@ export interface Report {
   decided: boolean;
   /** The most probable cause, `none` included. */
   leading: Cause;
-  /** How probable readings as odd as these are under the best explanation; null where nothing could be judged. */
+  /**
+   * How probable readings as odd as these are under the best explanation; null where nothing could be judged.
+   * Lowered by the probability that the visit was told wrongly: another refrigerant, readings in each other's place.
+   */
   fits: number | null;
   /** The readings' words for and against the leading causes, the strongest first. */
   evidence: Evidence[];

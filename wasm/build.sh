@@ -61,8 +61,10 @@ if [ ! -x node_modules/.bin/wasm-opt ] || [ package-lock.json -nt node_modules/.
   say "installing the JavaScript tools"
   npm ci --silent
 fi
-# What counts is how well it packs: functions that stay apart pack better than those inlined where they are called once.
-node_modules/.bin/wasm-opt -O3 --converge --one-caller-inline-max-function-size=20 --enable-bulk-memory --enable-bulk-memory-opt \
+# What counts is how well it packs: functions that stay apart pack better than those inlined, and what is computed
+# twice packs better than what is kept in one more local.
+node_modules/.bin/wasm-opt -O3 --converge --one-caller-inline-max-function-size=20 \
+  --flexible-inline-max-function-size=1 --skip-pass=local-cse --enable-bulk-memory --enable-bulk-memory-opt \
   --enable-sign-ext --enable-mutable-globals --enable-nontrapping-float-to-int --enable-multivalue \
   --enable-reference-types --enable-call-indirect-overlong --skip-pass=memory-packing --strip-debug --strip-producers \
   js/glue/rimewise_bg.wasm -o js/glue/rimewise_bg.wasm

@@ -32,6 +32,9 @@ pub(crate) struct Posterior {
     pub(crate) kept: heapless::Vec<(f32, Hypothesis), KEPT>,
 }
 
+/// Nats below the best explanation at which a pair is passed over, by a distance under the largest shifts' spread.
+const SCREEN_NATS: f32 = 1.0;
+
 /// Calls its argument with everything that is weighed and is none of the ten causes.
 pub(crate) type EachUnlisted<'a> = dyn Fn(&mut dyn FnMut(&Hypothesis, &[Step<'_>])) + 'a;
 
@@ -64,7 +67,7 @@ impl Posterior {
         singles(ladders, &mut |hypothesis, steps| self.add(deviation, factors, full, hypothesis, steps));
         unlisted(&mut |hypothesis, steps| self.add(deviation, factors, full, hypothesis, steps));
         // Most pairs lie far from the readings. A factor under a spread that no pair's own exceeds by much tells
-        // them cheaply; those that cannot explain the readings better than what was found are passed over.
+        // them cheaply.
         let Some(screen) = Screen::new(deviation, ladders, factor) else { return };
         let promise = |hypothesis: &Hypothesis| {
             let others: f32 = factors.ln_each(hypothesis).iter().sum();
@@ -77,7 +80,7 @@ impl Posterior {
             promising.holds(nodes.map(|(cause, _)| Some(cause))).then(|| together(nodes)).flatten()
         };
         pairs(ladders, &together, &mut |hypothesis, steps| {
-            if promise(hypothesis) > self.best_ln {
+            if promise(hypothesis) > self.best_ln - SCREEN_NATS {
                 self.add(deviation, factors, full, hypothesis, steps);
             }
         });

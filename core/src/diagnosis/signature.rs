@@ -5,8 +5,9 @@ use crate::expectation::{Balance, Expectation};
 use crate::machine::{Fault, Fluid, Nominal, Unknowns, solve};
 use crate::symptom::{self, CHANNELS, Vector};
 
-/// The severities solved for each cause.
-pub(crate) const SEVERITIES: usize = 3;
+/// The severities solved for each cause: the usual ones, and one beyond them on machines on which those cost little.
+pub(crate) const SEVERITIES: usize = USUAL + 1;
+const USUAL: usize = 3;
 
 /// One cause at one severity.
 #[derive(Clone, Copy, Debug)]
@@ -49,9 +50,9 @@ impl Node {
 pub(crate) type Ladder = heapless::Vec<Node, SEVERITIES>;
 
 /// The severities that span a cost of some 3 % to some 40 % on most machines of the kind.
-fn severities(cause: Cause, nominal: &Nominal) -> [f32; SEVERITIES] {
+fn severities(cause: Cause, nominal: &Nominal) -> [f32; USUAL] {
     match cause {
-        Cause::None => [0.0; SEVERITIES],
+        Cause::None => [0.0; USUAL],
         Cause::Undercharge if nominal.receiver => [0.30, 0.45, 0.66],
         Cause::Undercharge => [0.08, 0.21, 0.42],
         Cause::Overcharge if nominal.receiver => [0.45, 0.70, 1.00],
@@ -68,17 +69,12 @@ fn severities(cause: Cause, nominal: &Nominal) -> [f32; SEVERITIES] {
 }
 
 /// Capacity or COP, over healthy, that the severest node of a cause should come down to.
-const FAR_ENOUGH: f32 = 0.6;
-/// The same above which the mildest node tells nothing, and makes room for a more severe one.
-const NEAR_ENOUGH: f32 = 0.98;
-/// The number of steps beyond the usual severities that are tried on machines on which a cause costs less.
-const BEYOND: usize = 2;
+const FAR_ENOUGH: f32 = 0.75;
 
-/// Severities beyond the usual ones: a quarter less is left of what is lost, a third more is added.
-fn further(cause: Cause, last: f32) -> [f32; BEYOND] {
+/// A severity beyond the usual ones: a quarter less is left of what is lost, a third more is added.
+fn further(cause: Cause, severity: f32) -> f32 {
     let adds = matches!(cause, Cause::Overcharge | Cause::FloodBack | Cause::NonCondensables);
-    let next = |severity: f32| if adds { 1.33 * severity } else { 1.0 - 0.75 * (1.0 - severity) };
-    [next(last), next(next(last))]
+    if adds { 1.33 * severity } else { 1.0 - 0.75 * (1.0 - severity) }
 }
 
 /// Solves one cause's ladder, each severity from the one before.
@@ -94,13 +90,10 @@ pub(crate) fn climb(
     let base = symptom::predicted(fluid, &healthy.run);
     let (mut x, mut slopes) = (healthy.at, healthy.jacobian);
     let mut reached = 0.0;
-    let spanned = severities(cause, nominal);
-    let beyond = spanned.last().map_or([0.0; BEYOND], |last| further(cause, *last));
-    for severity in spanned.into_iter().chain(beyond) {
-        if nodes.is_full()
-            && (nodes.last().is_some_and(|last| last.impact < FAR_ENOUGH)
-                || nodes.first().is_some_and(|first| first.impact < NEAR_ENOUGH))
-        {
+    let usual = severities(cause, nominal);
+    let beyond = usual.last().map(|last| further(cause, *last));
+    for severity in usual.into_iter().chain(beyond) {
+        if nodes.len() >= USUAL && nodes.last().is_some_and(|last| last.impact < FAR_ENOUGH) {
             break;
         }
         let attempt = |from: &_, severity, slopes: Option<&_>| {
@@ -124,12 +117,7 @@ pub(crate) fn climb(
         }
         let impact = (run.capacity / healthy.run.capacity).min(run.cop / healthy.run.cop);
         let node = Node { severity, shift, impact, at };
-        if let Err(mut severer) = nodes.push(node) {
-            // The mildest makes room: each takes the place below it.
-            for place in nodes.iter_mut().rev() {
-                core::mem::swap(place, &mut severer);
-            }
-        }
+        let _ = nodes.push(node);
         if last {
             break;
         }

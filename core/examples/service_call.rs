@@ -190,14 +190,13 @@ impl Page<'_> {
             if p > 0.99 { "over 99 %".to_owned() } else { format!("{:.0} %", 100.0 * p) }
         };
         let probability = report.causes.iter().find(|c| c.cause == leading).map_or(0.0, |c| c.probability);
+        let odd = report.fits.is_some_and(|fits| fits < rimewise::diagnosis::FITS_AT_LEAST);
         let verdict = match (report.decided, leading) {
             (true, Cause::None) => {
                 format!("CLEARED: nothing that costs 5 % or more ({}).", percent(probability))
             }
             (true, cause) => format!("DECIDED: {} ({}).", words(cause), percent(probability)),
-            (false, _) if report.fits.is_some_and(|fits| fits < rimewise::diagnosis::FITS_AT_LEAST) => {
-                "NOT DECIDED: none of the causes explains these readings.".to_owned()
-            }
+            (false, _) if odd => "NOT DECIDED: none of the causes explains these readings.".to_owned(),
             (false, _) if report.warnings.iter().any(|w| w.kind == WarningKind::TwoCausesAlike) => {
                 let [one, other] = [&report.causes[0], &report.causes[1]]
                     .map(|c| format!("{} ({})", words(c.cause), percent(c.probability)));
@@ -213,7 +212,7 @@ impl Page<'_> {
             ),
         };
         self.line(&format!("  {verdict}"));
-        if report.fits.is_some_and(|fits| fits < rimewise::diagnosis::FITS_AT_LEAST) {
+        if odd {
             self.line(
                 "  Check them against each other, then the load, the door, the controls, and whether this is the",
             );

@@ -47,9 +47,8 @@ fn shift(today: &Today<'_>, other: &Approximate, condensing_pa: f32) -> Option<V
     let low = warmer(design.suction_pressure_kpa, true)?;
     let high = warmer(design.discharge_pressure_kpa, false)?;
     // Liquid leaves below the bubble point, which a wide glide brings further below the mean.
-    let half_glide = |dew: f32, middle: f32| dew - middle;
-    let glide = half_glide(other.dew_k(condensing_pa), other.middle_k(condensing_pa))
-        - half_glide(named.dew_k(condensing_pa)?, named.middle_k(condensing_pa)?);
+    let glide = (other.dew_k(condensing_pa) - other.middle_k(condensing_pa))
+        - (named.dew_k(condensing_pa)? - named.middle_k(condensing_pa)?);
     let mut shift = [0.0; CHANNELS];
     shift[SUCTION_PRESSURE] = warmer(readings.suction_pressure_kpa, true)? - low;
     shift[EVAPORATOR_PRESSURE] = warmer(readings.evaporator_pressure_kpa, true)? - low;

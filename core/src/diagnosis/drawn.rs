@@ -2,7 +2,8 @@
 //!
 //! Machines are drawn from its own model with its own spreads, single faults from its own prior, readings with its own
 //! instruments. Where the diagnosis is not calibrated on these it is wrong by itself, whatever real machines do; and it
-//! will hardly be right more often on machines that it knows less well. `cargo test -p rimewise --lib drawn -- --nocapture` prints the figures.
+//! will hardly be right more often on machines that it knows less well. `cargo test -p rimewise --lib drawn --
+//! --nocapture` prints the figures.
 
 use super::cause::Cause;
 use super::hypothesis::{SIGNATURE_FRACTION, singles};

@@ -139,7 +139,7 @@ fn presence(cause: Cause, node: &Node) -> f32 {
     if presence < NEGLIGIBLE { 0.0 } else { presence }
 }
 
-/// Calls `each` with healthy and every cause at six severities.
+/// Calls `each` with healthy and every cause at two severities a step of its ladder.
 pub(crate) fn singles(ladders: &[Ladder; Cause::COUNT - 1], each: &mut dyn FnMut(&Hypothesis, &[Step<'_>])) {
     each(&Hypothesis { ln_prior: libm::logf(PRIOR_NONE), ..Hypothesis::HEALTHY }, &[]);
     let single = libm::logf((1.0 - PRIOR_NONE - PRIOR_PAIR) / 9.0);
@@ -204,7 +204,7 @@ fn climbing(ladder: &Ladder) -> impl Iterator<Item = (&Vector, &Node)> {
 /// Tells what two causes do together beyond the sum of what each does alone, where it is known.
 pub(crate) type Together<'a> = dyn Fn([(Cause, &Node); 2]) -> Option<Vector> + 'a;
 
-/// Calls `each` with every pair of causes at nine severities.
+/// Calls `each` with every pair of causes at every two nodes of their ladders.
 ///
 /// A pair of which one is too mild to count is a single cause, which has its own hypotheses.
 ///

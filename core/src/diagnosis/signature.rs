@@ -1,4 +1,4 @@
-//! How each cause, at each of three severities, would move the channels away from healthy.
+//! How each cause, at each of a few severities, would move the channels away from healthy.
 
 use super::cause::Cause;
 use crate::expectation::{Balance, Expectation};
@@ -116,9 +116,7 @@ pub(crate) fn climb(
             *shift = moved - base;
         }
         let impact = (run.capacity / healthy.run.capacity).min(run.cop / healthy.run.cop);
-        let node = Node { severity, shift, impact, at };
-        let _ = nodes.push(node);
-        if last {
+        if nodes.push(Node { severity, shift, impact, at }).is_err() || last {
             break;
         }
         (x, reached) = (at, severity);

@@ -23,12 +23,12 @@ export const CAUSE: Record<Cause, string> = {
   non_condensables: "Air or nitrogen in the circuit",
 };
 
-/** What the severity of a cause is a fraction of. */
 /** What a warning is about: a cause by its words, anything else by its path. */
 export function subject(path: string): string {
   return Object.entries(CAUSE).find(([name]) => path === `causes.${name}`)?.[1] ?? path;
 }
 
+/** What the severity of a cause is a fraction of. */
 export const SEVERITY: Record<Exclude<Cause, "none">, string> = {
   undercharge: "of the charge missing",
   overcharge: "of the charge too much",

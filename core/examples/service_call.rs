@@ -8,9 +8,11 @@ mod common;
 
 use common::words::{finding_words, reading, words};
 use common::{Input, Units, arguments, lines};
-use rimewise::diagnosis::cause::Cause;
+use rimewise::cause::Cause;
+use rimewise::diagnosis::CauseAndMeasurements;
 use rimewise::json::{OwnedVisit, answer_visit, read_visit, write_error};
-use rimewise::report::{CauseAndMeasurements, Report, WarningKind};
+use rimewise::report::Report;
+use rimewise::warning::WarningKind;
 use std::process::ExitCode;
 
 /// An invented freezer: a tired compressor on a warm day, with its pump-down test done.
@@ -185,20 +187,21 @@ impl Page<'_> {
     fn wrong(&mut self) {
         self.heading("What is wrong, and how sure");
         let report = self.report;
-        let leading = report.leading;
+        let leading = report.diagnosis.leading;
         let percent = |p: f32| {
             if p > 0.99 { "over 99 %".to_owned() } else { format!("{:.0} %", 100.0 * p) }
         };
-        let probability = report.causes.iter().find(|c| c.cause == leading).map_or(0.0, |c| c.probability);
-        let odd = report.fits.is_some_and(|fits| fits < rimewise::diagnosis::FITS_AT_LEAST);
-        let verdict = match (report.decided, leading) {
+        let probability =
+            report.diagnosis.causes.iter().find(|c| c.cause == leading).map_or(0.0, |c| c.probability);
+        let odd = report.diagnosis.fits.is_some_and(|fits| fits < rimewise::diagnosis::FITS_AT_LEAST);
+        let verdict = match (report.diagnosis.decided, leading) {
             (true, Cause::None) => {
                 format!("CLEARED: nothing that costs 5 % or more ({}).", percent(probability))
             }
             (true, cause) => format!("DECIDED: {} ({}).", words(cause), percent(probability)),
             (false, _) if odd => "NOT DECIDED: none of the causes explains these readings.".to_owned(),
             (false, _) if report.warnings.iter().any(|w| w.kind == WarningKind::TwoCausesAlike) => {
-                let [one, other] = [&report.causes[0], &report.causes[1]]
+                let [one, other] = [&report.diagnosis.causes[0], &report.diagnosis.causes[1]]
                     .map(|c| format!("{} ({})", words(c.cause), percent(c.probability)));
                 format!(
                     "NOT DECIDED between {one} and {other}: both explain the readings about equally well. Do not \
@@ -218,7 +221,7 @@ impl Page<'_> {
             );
             self.line("  refrigerant on the plate.");
         }
-        for entry in report.causes.iter().filter(|c| c.probability >= 0.03).take(5) {
+        for entry in report.diagnosis.causes.iter().filter(|c| c.probability >= 0.03).take(5) {
             let severity = entry
                 .severity
                 .filter(|s| *s >= 0.005)
@@ -227,9 +230,10 @@ impl Page<'_> {
         }
         self.heading("Why");
         let mut any = false;
-        for entry in report.causes.iter().take(2).filter(|c| c.probability >= 0.1) {
+        for entry in report.diagnosis.causes.iter().take(2).filter(|c| c.probability >= 0.1) {
             for (says, sign) in [("for", 1.0f32), ("against", -1.0)] {
                 let list: Vec<String> = report
+                    .diagnosis
                     .evidence
                     .iter()
                     .filter(|e| e.cause == entry.cause && e.weight_nats * sign > 0.0)
@@ -253,6 +257,7 @@ impl Page<'_> {
         self.heading("What to measure next");
         let list: Vec<String> = self
             .report
+            .diagnosis
             .next
             .iter()
             .take(4)
@@ -283,10 +288,10 @@ impl Page<'_> {
                 })
                 .collect()
         };
-        let out = joined(&self.report.ruled_out, "by");
-        let leading = self.report.leading;
+        let out = joined(&self.report.diagnosis.ruled_out, "by");
+        let leading = self.report.diagnosis.leading;
         let open: Vec<CauseAndMeasurements> =
-            self.report.still_open.iter().filter(|e| e.cause != leading).cloned().collect();
+            self.report.diagnosis.still_open.iter().filter(|e| e.cause != leading).cloned().collect();
         let open = joined(&open, "closed by");
         if !out.is_empty() {
             self.heading("Ruled out");

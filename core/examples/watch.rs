@@ -12,7 +12,7 @@ mod common;
 
 use common::words::{finding_words, reading, words};
 use common::{Input, arguments};
-use rimewise::diagnosis::cause::Cause;
+use rimewise::cause::Cause;
 use rimewise::json::{OwnedVisit, read_visit, write_report};
 use rimewise::monitor::{CHANNELS, Event, Monitor, Sample, SampleProblem, Settings, SteadyReadings};
 use rimewise::readings::Readings;
@@ -146,16 +146,16 @@ impl Stream {
             common::print("\nThere is nothing to diagnose.");
             return Ok(());
         }
-        let verdict = match (report.decided, report.leading) {
+        let verdict = match (report.diagnosis.decided, report.diagnosis.leading) {
             (true, Cause::None) => "CLEARED",
             (true, _) => "DECIDED",
             (false, _) => "NOT DECIDED, most probable",
         };
-        common::print(&format!("\n{verdict}: {}", words(report.leading)));
-        for cause in report.causes.iter().filter(|cause| cause.probability >= 0.05) {
+        common::print(&format!("\n{verdict}: {}", words(report.diagnosis.leading)));
+        for cause in report.diagnosis.causes.iter().filter(|cause| cause.probability >= 0.05) {
             common::print(&format!("  {:4.0} %  {}", 100.0 * cause.probability, words(cause.cause)));
         }
-        for next in report.next.iter().take(3) {
+        for next in report.diagnosis.next.iter().take(3) {
             common::print(&format!(
                 "  measure next: {} ({:.2} bit, effort: {})",
                 reading(next.measurement),

@@ -8,7 +8,8 @@ use crate::invalid::Invalid;
 use crate::motor;
 use crate::readings::Visit;
 use crate::refrigerant::Refrigerant;
-use crate::report::{Report, WarningKind};
+use crate::report::Report;
+use crate::warning::{WarningKind, warn};
 use heapless::Vec;
 
 /// Diagnoses one visit.
@@ -42,16 +43,25 @@ pub fn diagnose_in(
     report.clear();
     report.cycle = Cycle::from_readings(refrigerant, &visit.system, &visit.readings, &visit.uncertainty);
     match refrigerant {
-        None => report.warn("system", "refrigerant", WarningKind::RefrigerantUnknown),
+        None => warn(&mut report.warnings, "system", "refrigerant", WarningKind::RefrigerantUnknown),
         Some(refrigerant) => {
             if visit.readings.running == Some(false) {
-                report.warn("readings", "running", WarningKind::NotRunning);
+                warn(&mut report.warnings, "readings", "running", WarningKind::NotRunning);
             }
             if visit.readings.minutes_running.is_some_and(|m| m < SETTLED_MINUTES) {
-                report.warn("readings", "minutes_running", WarningKind::NotSettled);
+                warn(&mut report.warnings, "readings", "minutes_running", WarningKind::NotSettled);
             }
-            if diagnosis::weigh(workspace, refrigerant, visit, report).is_none() {
-                report.warn("system", "design", WarningKind::OutsideModel);
+            if diagnosis::weigh(
+                workspace,
+                refrigerant,
+                visit,
+                &mut report.diagnosis,
+                &mut report.expected,
+                &mut report.warnings,
+            )
+            .is_none()
+            {
+                warn(&mut report.warnings, "system", "design", WarningKind::OutsideModel);
             }
         }
     }
@@ -60,7 +70,7 @@ pub fn diagnose_in(
     let safety = refrigerant.and_then(Refrigerant::safety_class);
     let glide_k = refrigerant.map(|r| r.glide().kelvins());
     let mut suggested: Vec<_, 8> = Vec::new();
-    for next in &report.next {
+    for next in &report.diagnosis.next {
         let _ = suggested.push(next.measurement);
     }
     report.cautions = caution::cautions(safety, glide_k, visit, &suggested);

@@ -2,7 +2,7 @@
 //!
 //! Costs come from the people who bear them. Where one is missing that matters, nothing is recommended.
 
-use crate::diagnosis::cause::Cause;
+use crate::cause::Cause;
 
 /// What things cost, in one currency of the caller's choice; `None` is not known.
 #[derive(Clone, Copy, Debug, Default, PartialEq)]

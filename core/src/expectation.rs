@@ -1,15 +1,15 @@
 //! What this machine would show if it were healthy, here and now, with everything that is not known of it.
 
 use crate::estimate::Estimate;
+use crate::expected::Expected;
 use crate::machine::nuisance::{Nuisance, Other};
 use crate::machine::{Fault, Fluid, Jacobian, Machine, Nominal, Run, Unknowns, jacobian, solve};
 use crate::readings::{Readings, Visit};
-use crate::report::Expected;
-use crate::student::Factor;
 use crate::symptom::{
     self, CHANNELS, CONDITIONS, Conditions, DISCREPANCY, Deviation, Matrix, Measured, Vector,
 };
 use crate::system::System;
+use crate::triangular::Factor;
 
 /// Today's visit beside the nominal machine.
 pub(crate) struct Today<'a> {

@@ -16,7 +16,7 @@
 //! let report = diagnose(Some(&R290), &Visit { readings, ..Visit::default() })?;
 //! let superheat = report.cycle.compressor_superheat_k.expect("both readings are there");
 //! assert!((superheat.value - 20.2).abs() < 0.3 && superheat.u < 1.2);
-//! assert!(!report.decided, "two readings decide nothing");
+//! assert!(!report.diagnosis.decided, "two readings decide nothing");
 //! # Ok::<(), rimewise::Invalid>(())
 //! ```
 //!
@@ -27,6 +27,7 @@
 #![forbid(unsafe_code)]
 
 mod answer;
+pub mod cause;
 pub mod caution;
 pub mod charge;
 mod check;
@@ -36,6 +37,7 @@ pub mod decision;
 pub mod diagnosis;
 pub mod estimate;
 mod expectation;
+pub mod expected;
 pub mod field;
 pub mod invalid;
 #[cfg(feature = "json")]
@@ -50,9 +52,11 @@ pub mod readings;
 pub mod refrigerant;
 pub mod report;
 mod sort;
-mod student;
+mod student_t;
 mod symptom;
 pub mod system;
+mod triangular;
+pub mod warning;
 
 pub use answer::{diagnose, diagnose_in};
 pub use check::check;

@@ -570,6 +570,41 @@ typedef uint32_t RimewiseExpectedValid;
 #endif // __STDC_VERSION__ >= 202311L
 #endif // __cplusplus
 
+// What makes the machine behave as it does, in the order that breaks ties.
+enum RimewiseCause
+#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+  : int32_t
+#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+ {
+    // Nothing that costs 5 % or more of capacity or COP.
+    RIMEWISE_CAUSE_NONE = 0,
+    // Less refrigerant than the machine needs.
+    RIMEWISE_CAUSE_UNDERCHARGE = 1,
+    // More refrigerant than the machine needs.
+    RIMEWISE_CAUSE_OVERCHARGE = 2,
+    // A restriction in the liquid line: drier, strainer, kinked pipe.
+    RIMEWISE_CAUSE_LIQUID_LINE_RESTRICTION = 3,
+    // The metering device passes too little.
+    RIMEWISE_CAUSE_METERING_UNDERFEED = 4,
+    // The metering device passes too much and liquid returns to the compressor.
+    RIMEWISE_CAUSE_FLOOD_BACK = 5,
+    // The compressor pumps less than it should.
+    RIMEWISE_CAUSE_WEAK_COMPRESSOR = 6,
+    // Too little air over the condenser.
+    RIMEWISE_CAUSE_CONDENSER_AIRFLOW = 7,
+    // Too little air over the evaporator.
+    RIMEWISE_CAUSE_EVAPORATOR_AIRFLOW = 8,
+    // Air or nitrogen in the refrigerant circuit.
+    RIMEWISE_CAUSE_NON_CONDENSABLES = 9,
+};
+#ifndef __cplusplus
+#if __STDC_VERSION__ >= 202311L
+typedef enum RimewiseCause RimewiseCause;
+#else
+typedef int32_t RimewiseCause;
+#endif // __STDC_VERSION__ >= 202311L
+#endif // __cplusplus
+
 // What can hurt.
 enum RimewiseCautionCode
 #if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
@@ -658,41 +693,6 @@ enum RimewiseCompressorScale
 typedef enum RimewiseCompressorScale RimewiseCompressorScale;
 #else
 typedef int32_t RimewiseCompressorScale;
-#endif // __STDC_VERSION__ >= 202311L
-#endif // __cplusplus
-
-// What makes the machine behave as it does, in the order that breaks ties.
-enum RimewiseCause
-#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
-  : int32_t
-#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
- {
-    // Nothing that costs 5 % or more of capacity or COP.
-    RIMEWISE_CAUSE_NONE = 0,
-    // Less refrigerant than the machine needs.
-    RIMEWISE_CAUSE_UNDERCHARGE = 1,
-    // More refrigerant than the machine needs.
-    RIMEWISE_CAUSE_OVERCHARGE = 2,
-    // A restriction in the liquid line: drier, strainer, kinked pipe.
-    RIMEWISE_CAUSE_LIQUID_LINE_RESTRICTION = 3,
-    // The metering device passes too little.
-    RIMEWISE_CAUSE_METERING_UNDERFEED = 4,
-    // The metering device passes too much and liquid returns to the compressor.
-    RIMEWISE_CAUSE_FLOOD_BACK = 5,
-    // The compressor pumps less than it should.
-    RIMEWISE_CAUSE_WEAK_COMPRESSOR = 6,
-    // Too little air over the condenser.
-    RIMEWISE_CAUSE_CONDENSER_AIRFLOW = 7,
-    // Too little air over the evaporator.
-    RIMEWISE_CAUSE_EVAPORATOR_AIRFLOW = 8,
-    // Air or nitrogen in the refrigerant circuit.
-    RIMEWISE_CAUSE_NON_CONDENSABLES = 9,
-};
-#ifndef __cplusplus
-#if __STDC_VERSION__ >= 202311L
-typedef enum RimewiseCause RimewiseCause;
-#else
-typedef int32_t RimewiseCause;
 #endif // __STDC_VERSION__ >= 202311L
 #endif // __cplusplus
 
@@ -1157,41 +1157,6 @@ typedef int32_t RimewiseSightGlass;
 #endif // __STDC_VERSION__ >= 202311L
 #endif // __cplusplus
 
-// What is suspicious about an input that is answered all the same.
-enum RimewiseWarningKind
-#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
-  : int32_t
-#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
- {
-    // The pressure fits far better after adding one atmosphere.
-    RIMEWISE_WARNING_KIND_READS_LIKE_GAUGE = 1,
-    // The reading contradicts the others.
-    RIMEWISE_WARNING_KIND_CONTRADICTS_OTHERS = 2,
-    // The machine has run too short a time to have settled.
-    RIMEWISE_WARNING_KIND_NOT_SETTLED = 5,
-    // The refrigerant is not known, so pressures say nothing.
-    RIMEWISE_WARNING_KIND_REFRIGERANT_UNKNOWN = 6,
-    // The point lies outside what the machine model can follow.
-    RIMEWISE_WARNING_KIND_OUTSIDE_MODEL = 7,
-    // The record cannot be used.
-    RIMEWISE_WARNING_KIND_RECORD_UNUSED = 8,
-    // Two causes explain the readings about equally well; each is named by a warning of its own.
-    RIMEWISE_WARNING_KIND_TWO_CAUSES_ALIKE = 9,
-    // The machine is said to be stopped.
-    RIMEWISE_WARNING_KIND_NOT_RUNNING = 10,
-    // Two readings stand where the other one belongs; each is named by a warning of its own.
-    RIMEWISE_WARNING_KIND_READS_LIKE_THE_OTHER = 11,
-    // The readings would suit another refrigerant than the one named.
-    RIMEWISE_WARNING_KIND_READS_LIKE_ANOTHER = 12,
-};
-#ifndef __cplusplus
-#if __STDC_VERSION__ >= 202311L
-typedef enum RimewiseWarningKind RimewiseWarningKind;
-#else
-typedef int32_t RimewiseWarningKind;
-#endif // __STDC_VERSION__ >= 202311L
-#endif // __cplusplus
-
 // The device that meters liquid into the evaporator.
 enum RimewiseMetering
 #if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
@@ -1233,6 +1198,41 @@ enum RimewiseDuty
 typedef enum RimewiseDuty RimewiseDuty;
 #else
 typedef int32_t RimewiseDuty;
+#endif // __STDC_VERSION__ >= 202311L
+#endif // __cplusplus
+
+// What is suspicious about an input that is answered all the same.
+enum RimewiseWarningKind
+#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+  : int32_t
+#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+ {
+    // The pressure fits far better after adding one atmosphere.
+    RIMEWISE_WARNING_KIND_READS_LIKE_GAUGE = 1,
+    // The reading contradicts the others.
+    RIMEWISE_WARNING_KIND_CONTRADICTS_OTHERS = 2,
+    // The machine has run too short a time to have settled.
+    RIMEWISE_WARNING_KIND_NOT_SETTLED = 5,
+    // The refrigerant is not known, so pressures say nothing.
+    RIMEWISE_WARNING_KIND_REFRIGERANT_UNKNOWN = 6,
+    // The point lies outside what the machine model can follow.
+    RIMEWISE_WARNING_KIND_OUTSIDE_MODEL = 7,
+    // The record cannot be used.
+    RIMEWISE_WARNING_KIND_RECORD_UNUSED = 8,
+    // Two causes explain the readings about equally well; each is named by a warning of its own.
+    RIMEWISE_WARNING_KIND_TWO_CAUSES_ALIKE = 9,
+    // The machine is said to be stopped.
+    RIMEWISE_WARNING_KIND_NOT_RUNNING = 10,
+    // Two readings stand where the other one belongs; each is named by a warning of its own.
+    RIMEWISE_WARNING_KIND_READS_LIKE_THE_OTHER = 11,
+    // The readings would suit another refrigerant than the one named.
+    RIMEWISE_WARNING_KIND_READS_LIKE_ANOTHER = 12,
+};
+#ifndef __cplusplus
+#if __STDC_VERSION__ >= 202311L
+typedef enum RimewiseWarningKind RimewiseWarningKind;
+#else
+typedef int32_t RimewiseWarningKind;
 #endif // __STDC_VERSION__ >= 202311L
 #endif // __cplusplus
 
@@ -2567,6 +2567,11 @@ RimewiseStatus rimewise_charge_estimate(const struct RimewiseChargeState *measur
 RimewiseStatus rimewise_handling(const struct RimewiseRefrigerant *refrigerant,
                                  struct RimewiseHandling *handling);
 
+// Gives the name of a RimewiseCause as text that lives as long as the program.
+//
+// Errors: UNKNOWN_CODE.
+RimewiseStatus rimewise_cause_text(int32_t code, const char **text);
+
 // Gives the name of a RimewiseCautionCode as text that lives as long as the program.
 //
 // Errors: UNKNOWN_CODE.
@@ -2581,11 +2586,6 @@ RimewiseStatus rimewise_step_text(int32_t code, const char **text);
 //
 // Errors: UNKNOWN_CODE.
 RimewiseStatus rimewise_compressor_scale_text(int32_t code, const char **text);
-
-// Gives the name of a RimewiseCause as text that lives as long as the program.
-//
-// Errors: UNKNOWN_CODE.
-RimewiseStatus rimewise_cause_text(int32_t code, const char **text);
 
 // Gives the name of a RimewiseEffort as text that lives as long as the program.
 //
@@ -2637,11 +2637,6 @@ RimewiseStatus rimewise_start_noise_text(int32_t code, const char **text);
 // Errors: UNKNOWN_CODE.
 RimewiseStatus rimewise_sight_glass_text(int32_t code, const char **text);
 
-// Gives the name of a RimewiseWarningKind as text that lives as long as the program.
-//
-// Errors: UNKNOWN_CODE.
-RimewiseStatus rimewise_warning_kind_text(int32_t code, const char **text);
-
 // Gives the name of a RimewiseMetering as text that lives as long as the program.
 //
 // Errors: UNKNOWN_CODE.
@@ -2651,6 +2646,11 @@ RimewiseStatus rimewise_metering_text(int32_t code, const char **text);
 //
 // Errors: UNKNOWN_CODE.
 RimewiseStatus rimewise_duty_text(int32_t code, const char **text);
+
+// Gives the name of a RimewiseWarningKind as text that lives as long as the program.
+//
+// Errors: UNKNOWN_CODE.
+RimewiseStatus rimewise_warning_kind_text(int32_t code, const char **text);
 
 // Reads a rating map at evaporating and condensing dew temperature, degC.
 //

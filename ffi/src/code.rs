@@ -4,6 +4,44 @@ use crate::boundary::put;
 use crate::status::{RimewiseStatus, RimewiseStatus as Status};
 use core::ffi::c_char;
 
+/// What makes the machine behave as it does, in the order that breaks ties.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[repr(i32)]
+pub enum RimewiseCause {
+    /// Nothing that costs 5 % or more of capacity or COP.
+    None = 0,
+    /// Less refrigerant than the machine needs.
+    Undercharge = 1,
+    /// More refrigerant than the machine needs.
+    Overcharge = 2,
+    /// A restriction in the liquid line: drier, strainer, kinked pipe.
+    LiquidLineRestriction = 3,
+    /// The metering device passes too little.
+    MeteringUnderfeed = 4,
+    /// The metering device passes too much and liquid returns to the compressor.
+    FloodBack = 5,
+    /// The compressor pumps less than it should.
+    WeakCompressor = 6,
+    /// Too little air over the condenser.
+    CondenserAirflow = 7,
+    /// Too little air over the evaporator.
+    EvaporatorAirflow = 8,
+    /// Air or nitrogen in the refrigerant circuit.
+    NonCondensables = 9,
+}
+
+/// Gives the name of a RimewiseCause as text that lives as long as the program.
+///
+/// Errors: UNKNOWN_CODE.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn rimewise_cause_text(code: i32, text: *mut *const c_char) -> RimewiseStatus {
+    match rimewise::cause::Cause::from_code(code) {
+        // SAFETY: the contract of the header.
+        Some(known) => unsafe { put(text, known.c_name().as_ptr()) },
+        None => Status::UnknownCode,
+    }
+}
+
 /// What can hurt.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 #[repr(i32)]
@@ -101,44 +139,6 @@ pub unsafe extern "C" fn rimewise_compressor_scale_text(
     text: *mut *const c_char,
 ) -> RimewiseStatus {
     match rimewise::compressor::rating::Scale::from_code(code) {
-        // SAFETY: the contract of the header.
-        Some(known) => unsafe { put(text, known.c_name().as_ptr()) },
-        None => Status::UnknownCode,
-    }
-}
-
-/// What makes the machine behave as it does, in the order that breaks ties.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-#[repr(i32)]
-pub enum RimewiseCause {
-    /// Nothing that costs 5 % or more of capacity or COP.
-    None = 0,
-    /// Less refrigerant than the machine needs.
-    Undercharge = 1,
-    /// More refrigerant than the machine needs.
-    Overcharge = 2,
-    /// A restriction in the liquid line: drier, strainer, kinked pipe.
-    LiquidLineRestriction = 3,
-    /// The metering device passes too little.
-    MeteringUnderfeed = 4,
-    /// The metering device passes too much and liquid returns to the compressor.
-    FloodBack = 5,
-    /// The compressor pumps less than it should.
-    WeakCompressor = 6,
-    /// Too little air over the condenser.
-    CondenserAirflow = 7,
-    /// Too little air over the evaporator.
-    EvaporatorAirflow = 8,
-    /// Air or nitrogen in the refrigerant circuit.
-    NonCondensables = 9,
-}
-
-/// Gives the name of a RimewiseCause as text that lives as long as the program.
-///
-/// Errors: UNKNOWN_CODE.
-#[unsafe(no_mangle)]
-pub unsafe extern "C" fn rimewise_cause_text(code: i32, text: *mut *const c_char) -> RimewiseStatus {
-    match rimewise::diagnosis::cause::Cause::from_code(code) {
         // SAFETY: the contract of the header.
         Some(known) => unsafe { put(text, known.c_name().as_ptr()) },
         None => Status::UnknownCode,
@@ -645,44 +645,6 @@ pub unsafe extern "C" fn rimewise_sight_glass_text(code: i32, text: *mut *const 
     }
 }
 
-/// What is suspicious about an input that is answered all the same.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-#[repr(i32)]
-pub enum RimewiseWarningKind {
-    /// The pressure fits far better after adding one atmosphere.
-    ReadsLikeGauge = 1,
-    /// The reading contradicts the others.
-    ContradictsOthers = 2,
-    /// The machine has run too short a time to have settled.
-    NotSettled = 5,
-    /// The refrigerant is not known, so pressures say nothing.
-    RefrigerantUnknown = 6,
-    /// The point lies outside what the machine model can follow.
-    OutsideModel = 7,
-    /// The record cannot be used.
-    RecordUnused = 8,
-    /// Two causes explain the readings about equally well; each is named by a warning of its own.
-    TwoCausesAlike = 9,
-    /// The machine is said to be stopped.
-    NotRunning = 10,
-    /// Two readings stand where the other one belongs; each is named by a warning of its own.
-    ReadsLikeTheOther = 11,
-    /// The readings would suit another refrigerant than the one named.
-    ReadsLikeAnother = 12,
-}
-
-/// Gives the name of a RimewiseWarningKind as text that lives as long as the program.
-///
-/// Errors: UNKNOWN_CODE.
-#[unsafe(no_mangle)]
-pub unsafe extern "C" fn rimewise_warning_kind_text(code: i32, text: *mut *const c_char) -> RimewiseStatus {
-    match rimewise::report::WarningKind::from_code(code) {
-        // SAFETY: the contract of the header.
-        Some(known) => unsafe { put(text, known.c_name().as_ptr()) },
-        None => Status::UnknownCode,
-    }
-}
-
 /// The device that meters liquid into the evaporator.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 #[repr(i32)]
@@ -727,6 +689,44 @@ pub enum RimewiseDuty {
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn rimewise_duty_text(code: i32, text: *mut *const c_char) -> RimewiseStatus {
     match rimewise::system::Duty::from_code(code) {
+        // SAFETY: the contract of the header.
+        Some(known) => unsafe { put(text, known.c_name().as_ptr()) },
+        None => Status::UnknownCode,
+    }
+}
+
+/// What is suspicious about an input that is answered all the same.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[repr(i32)]
+pub enum RimewiseWarningKind {
+    /// The pressure fits far better after adding one atmosphere.
+    ReadsLikeGauge = 1,
+    /// The reading contradicts the others.
+    ContradictsOthers = 2,
+    /// The machine has run too short a time to have settled.
+    NotSettled = 5,
+    /// The refrigerant is not known, so pressures say nothing.
+    RefrigerantUnknown = 6,
+    /// The point lies outside what the machine model can follow.
+    OutsideModel = 7,
+    /// The record cannot be used.
+    RecordUnused = 8,
+    /// Two causes explain the readings about equally well; each is named by a warning of its own.
+    TwoCausesAlike = 9,
+    /// The machine is said to be stopped.
+    NotRunning = 10,
+    /// Two readings stand where the other one belongs; each is named by a warning of its own.
+    ReadsLikeTheOther = 11,
+    /// The readings would suit another refrigerant than the one named.
+    ReadsLikeAnother = 12,
+}
+
+/// Gives the name of a RimewiseWarningKind as text that lives as long as the program.
+///
+/// Errors: UNKNOWN_CODE.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn rimewise_warning_kind_text(code: i32, text: *mut *const c_char) -> RimewiseStatus {
+    match rimewise::warning::WarningKind::from_code(code) {
         // SAFETY: the contract of the header.
         Some(known) => unsafe { put(text, known.c_name().as_ptr()) },
         None => Status::UnknownCode,

@@ -3,8 +3,8 @@
 use crate::boundary::{Sized4, read, writable, write_sized};
 use crate::status::{RimewiseStatus, RimewiseStatus as Status};
 use core::mem::size_of;
+use rimewise::cause::Cause;
 use rimewise::decision::{self, Action, Costs};
-use rimewise::diagnosis::cause::Cause;
 
 /// Most ways to go on in a decision.
 pub const RIMEWISE_ALTERNATIVES_MAX: usize = 12;

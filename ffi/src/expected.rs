@@ -1,7 +1,7 @@
 //! What this machine would show if it were healthy, here and now.
 
 use crate::estimate::{Collector, RimewiseEstimate};
-use rimewise::report::Expected;
+use rimewise::expected::Expected;
 
 /// A bit of the valid mask of RimewiseExpected.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]

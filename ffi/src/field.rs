@@ -1,7 +1,7 @@
 //! The permanent number of every field of a visit, for errors and warnings.
 
 use core::ffi::{CStr, c_char};
-use rimewise::diagnosis::cause::Cause;
+use rimewise::cause::Cause;
 use rimewise::measurement::Measurement;
 
 use crate::boundary::put;

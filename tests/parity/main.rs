@@ -6,12 +6,13 @@
 //! * `cases.bin`: the visits as the C structs of `tests/parity/answer.c`;
 //! * `digests.txt`: a digest of core's report on each case, taken from the report itself and not through the C API.
 
+use rimewise::diagnosis::CauseAndMeasurements;
 use rimewise::estimate::Estimate;
 use rimewise::invalid::Problem;
 use rimewise::json::{answer_visit, read_visit};
 use rimewise::measurement::Measurement;
 use rimewise::readings::{Readings, Visit};
-use rimewise::report::{CauseAndMeasurements, Report};
+use rimewise::report::Report;
 use rimewise_tests::rig::math::Rng;
 use rimewise_tests::rig::set;
 use serde_json::{Map, Value, json};
@@ -59,7 +60,7 @@ fn make(folder: &str, count: u64) -> io::Result<()> {
                 let designation = owned.refrigerant.map_or("", |r| r.designation());
                 let digest = match rimewise::diagnose(owned.refrigerant, &visit) {
                     Ok(report) => {
-                        *leading.entry(report.leading.name()).or_insert(0) += 1;
+                        *leading.entry(report.diagnosis.leading.name()).or_insert(0) += 1;
                         format!("{index} report {:08x}", fnv(&report_words(&report)))
                     }
                     Err(invalid) => {
@@ -234,10 +235,10 @@ fn fnv(words: &[u32]) -> u32 {
 /// The words of a report in the order that `tests/parity/answer.c` takes them.
 fn report_words(report: &Report) -> Vec<u32> {
     let mut words = vec![
-        u32::from(report.decided),
-        report.leading.code() as u32,
-        u32::from(report.fits.is_some()),
-        report.fits.unwrap_or(0.0).to_bits(),
+        u32::from(report.diagnosis.decided),
+        report.diagnosis.leading.code() as u32,
+        u32::from(report.diagnosis.fits.is_some()),
+        report.diagnosis.fits.unwrap_or(0.0).to_bits(),
     ];
     let optional = |words: &mut Vec<u32>, value: Option<f32>| {
         words.push(u32::from(value.is_some()));
@@ -248,19 +249,19 @@ fn report_words(report: &Report) -> Vec<u32> {
         let Estimate { value, u } = estimate.unwrap_or_default();
         words.extend([value.to_bits(), u.to_bits()]);
     };
-    for cause in &report.causes {
+    for cause in &report.diagnosis.causes {
         words.extend([cause.cause.code() as u32, cause.probability.to_bits()]);
         optional(&mut words, cause.severity);
     }
-    words.push(report.evidence.len() as u32);
-    for e in &report.evidence {
+    words.push(report.diagnosis.evidence.len() as u32);
+    for e in &report.diagnosis.evidence {
         words.extend([e.cause.code() as u32, e.reading.code() as u32, e.weight_nats.to_bits()]);
     }
-    words.push(report.next.len() as u32);
-    for n in &report.next {
+    words.push(report.diagnosis.next.len() as u32);
+    for n in &report.diagnosis.next {
         words.extend([n.measurement.code() as u32, n.effort.code() as u32, n.information_bits.to_bits()]);
     }
-    for list in [&report.ruled_out[..], &report.still_open[..]] {
+    for list in [&report.diagnosis.ruled_out[..], &report.diagnosis.still_open[..]] {
         words.push(list.len() as u32);
         for CauseAndMeasurements { cause, measurements } in list {
             words.extend([cause.code() as u32, measurements.len() as u32]);

@@ -1,6 +1,7 @@
 //! Hose, weigh-in, charge indicator, standing pressure, handling, cautions and decision, against values of others.
 #![allow(clippy::disallowed_methods, reason = "a check on the host, against std's own functions")]
 
+use rimewise::cause::Cause;
 use rimewise::caution::{Caution, CautionCode, Step, cautions};
 use rimewise::charge::composition::{self, ChargeAs};
 use rimewise::charge::hose::{self, Hose};
@@ -8,7 +9,6 @@ use rimewise::charge::indicator::{self, Blindness, Blinds, Charge, State};
 use rimewise::charge::standing::{self, Standing, Verdict};
 use rimewise::charge::weigh_in::{self, Plan, WeighIn};
 use rimewise::decision::{self, Action, Costs};
-use rimewise::diagnosis::cause::Cause;
 use rimewise::estimate::Estimate;
 use rimewise::measurement::Measurement;
 use rimewise::quantity::{Pressure, Temperature};

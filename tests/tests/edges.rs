@@ -3,6 +3,7 @@
 //! A function is registered by its file and name. The last check reads the sources: a public function that is not
 //! registered, or a registered one that is gone, fails.
 
+use rimewise::cause::Cause;
 use rimewise::caution::{self, Caution, CautionCode, Step};
 use rimewise::charge::composition;
 use rimewise::charge::hose::{self, Hose};
@@ -14,7 +15,6 @@ use rimewise::compressor::pump_down::{self, Conditions, PumpDown};
 use rimewise::compressor::rating::{self, Map, Polynomial, Quantity, Scale};
 use rimewise::compressor::{current, start, superheat};
 use rimewise::decision::{self, Costs};
-use rimewise::diagnosis::cause::Cause;
 use rimewise::estimate::Estimate;
 use rimewise::measurement::Measurement;
 use rimewise::motor::capacitor::{self, Tolerance};

@@ -1,13 +1,13 @@
 //! Motor, capacitor, supply and compressor checks against published values and worked examples.
 #![allow(clippy::disallowed_methods, reason = "a check on the host, against std's own functions")]
 
+use rimewise::cause::Cause;
 use rimewise::compressor::current::{self, Current};
 use rimewise::compressor::efficiency::{self, Enthalpies};
 use rimewise::compressor::pump_down::{self, Conditions, PumpDown};
 use rimewise::compressor::rating::{Map, NoRating, Polynomial, Quantity, Scale, distance_outside};
 use rimewise::compressor::start::{self, Start};
 use rimewise::compressor::superheat;
-use rimewise::diagnosis::cause::Cause;
 use rimewise::estimate::Estimate;
 use rimewise::motor::capacitor::{self, Condition, Tolerance};
 use rimewise::motor::finding::FindingKind;
@@ -703,7 +703,9 @@ fn odds(change: impl Fn(&mut Readings), cause: Cause, other: Cause) -> f32 {
     visit.readings.ambient_c = Some(27.0);
     change(&mut visit.readings);
     let report = rimewise::diagnose(Some(&R290), &visit).expect("a visit a machine can show");
-    let of = |cause| report.causes.iter().find(|c| c.cause == cause).map_or(0.0, |c| c.probability).max(1e-9);
+    let of = |cause| {
+        report.diagnosis.causes.iter().find(|c| c.cause == cause).map_or(0.0, |c| c.probability).max(1e-9)
+    };
     let (a, b) = (of(cause), of(other));
     println!("{cause:?} {a:.4}, {other:?} {b:.4}");
     a / b

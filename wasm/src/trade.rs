@@ -3,10 +3,10 @@
 
 use crate::answer::Answer;
 use crate::refrigerant::with;
+use rimewise::cause::Cause;
 use rimewise::charge::{composition, hose, indicator, standing, weigh_in};
 use rimewise::compressor::{pump_down, rating, start};
 use rimewise::decision::{self, Action, Costs};
-use rimewise::diagnosis::cause::Cause;
 use rimewise::estimate::Estimate;
 use rimewise::motor::{balance, capacitor, insulation, ohmmeter, temperature, terminals};
 use rimewise::quantity::{Pressure, Temperature};

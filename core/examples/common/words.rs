@@ -1,6 +1,6 @@
 //! The names of the library in a technician's words.
 
-use rimewise::diagnosis::cause::Cause;
+use rimewise::cause::Cause;
 use rimewise::measurement::Measurement;
 use rimewise::motor::finding::{Finding, FindingKind};
 

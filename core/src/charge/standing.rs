@@ -4,7 +4,7 @@
 //! bubble curve there is another gas with the refrigerant, or another refrigerant. Below the dew curve no liquid is
 //! left: mostly a lost charge, but a small charge in a large circuit may be all vapour when warm (common practice).
 
-use crate::diagnosis::cause::Cause;
+use crate::cause::Cause;
 use crate::estimate::Estimate;
 use crate::normal::{below, combine, density, ln, positive, usable};
 use crate::quantity::{Pressure, Temperature};

@@ -4,7 +4,7 @@
 //! moves. A compressor that pulls low and leaks back after it stops has a leak that its speed outruns. Behind a
 //! liquid-line valve a rise may just be refrigerant boiling from oil or from the evaporator, and says nothing.
 
-use crate::diagnosis::cause::Cause;
+use crate::cause::Cause;
 use crate::estimate::Estimate;
 use crate::normal::{below, combine, density, ln, positive};
 use crate::readings::{PumpDownEnd, PumpDownValve};

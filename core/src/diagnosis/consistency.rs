@@ -6,7 +6,7 @@
 use crate::cycle::Cycle;
 use crate::estimate::Estimate;
 use crate::readings::Readings;
-use crate::student::tail;
+use crate::student_t::tail;
 
 /// Kelvin by which real machines blur these limits: pressure drops between the ports, uneven air, gas pockets.
 const BLUR_K: f32 = 1.0;

@@ -1,7 +1,7 @@
 //! The rule for acting: when a cause counts as decided, and when a machine counts as cleared.
 
-use super::cause::Cause;
-use crate::report::CauseProbability;
+use super::outcome::CauseProbability;
+use crate::cause::Cause;
 
 /// Probability from which a cause is decided.
 ///

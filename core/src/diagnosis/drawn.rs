@@ -5,9 +5,9 @@
 //! will hardly be right more often on machines that it knows less well. `cargo test -p rimewise --lib drawn --
 //! --nocapture` prints the figures.
 
-use super::cause::Cause;
 use super::hypothesis::{SIGNATURE_FRACTION, singles};
 use super::signature::{Ladder, climb};
+use crate::cause::Cause;
 use crate::cycle::clamp_bias;
 use crate::expectation::{Expectation, balance, off_design};
 use crate::machine::nuisance::{Nuisance, Other};
@@ -215,7 +215,7 @@ fn grade(only: fn(usize) -> bool, scale: f32) -> [Shares; 2] {
         visits += 1;
         let alike = [Cause::LiquidLineRestriction, Cause::MeteringUnderfeed].contains(&there);
         for (i, shares) in shares.iter_mut().enumerate().filter(|(i, _)| *i == 0 || !alike) {
-            let leading = &report.causes[0];
+            let leading = &report.diagnosis.causes[0];
             if let Some(bin) = bins[i].get_mut((10.0 * leading.probability) as usize) {
                 bin.0 += leading.probability;
                 bin.1 += f32::from(u8::from(leading.cause == there));
@@ -223,7 +223,7 @@ fn grade(only: fn(usize) -> bool, scale: f32) -> [Shares; 2] {
             let of = if there == Cause::None { &mut healthy[i] } else { &mut faulty[i] };
             *of += 1.0;
             let named = leading.cause != Cause::None;
-            match (report.decided, there) {
+            match (report.diagnosis.decided, there) {
                 (false, _) => {}
                 // What is there but too mild to count may be named.
                 (true, Cause::None) => {

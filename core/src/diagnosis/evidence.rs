@@ -1,7 +1,7 @@
 //! Evidence that stands beside the channels: the pump-down, the standing pressure, and what was seen and heard.
 
-use super::cause::Cause;
 use super::hypothesis::Hypothesis;
+use crate::cause::Cause;
 use crate::charge::standing::{self, Standing};
 use crate::compressor::pump_down::{self, Conditions, PumpDown};
 use crate::measurement::Measurement;

@@ -5,9 +5,8 @@
 
 use super::hypothesis::{Hypothesis, Step, Unlisted};
 use crate::machine::Nominal;
-use crate::report::{Warning, WarningKind};
 use crate::symptom::{CHANNELS, Conditions, EVAPORATOR_OUTLET, Measured, SUCTION_LINE, Vector};
-use heapless::Vec;
+use crate::warning::{WarningKind, Warnings};
 
 /// Prior probability that two readings stand in each other's place (judged).
 const EXCHANGED: f32 = 0.005;
@@ -40,9 +39,8 @@ pub(crate) fn each(
 }
 
 /// Warns of both readings.
-pub(crate) fn warn(fields: [&'static str; 2], warnings: &mut Vec<Warning, 16>) {
+pub(crate) fn warn(fields: [&'static str; 2], warnings: &mut Warnings) {
     for field in fields {
-        let kind = WarningKind::ReadsLikeTheOther;
-        let _ = warnings.push(Warning { section: "readings", field, kind });
+        crate::warning::warn(warnings, "readings", field, WarningKind::ReadsLikeTheOther);
     }
 }

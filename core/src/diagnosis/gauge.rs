@@ -1,19 +1,18 @@
 //! Notices pressures that read like gauge pressures: with one atmosphere added, the visit makes far more sense.
 
-use super::cause::Cause;
 use super::evidence::Factors;
 use super::hypothesis::singles;
 use super::likelihood::ln_clean;
 use super::signature::Ladder;
 use super::tally::Sum;
+use crate::cause::Cause;
 use crate::expectation::{Expectation, Today};
 use crate::readings::Readings;
-use crate::report::{Warning, WarningKind};
-use crate::student::Factor;
 use crate::symptom::{
     CHANNELS, DISCHARGE_PRESSURE, Deviation, EVAPORATOR_PRESSURE, LIQUID_PRESSURE, Measured, SUCTION_PRESSURE,
 };
-use heapless::Vec;
+use crate::triangular::Factor;
+use crate::warning::{WarningKind, Warnings};
 
 /// One standard atmosphere, kPa.
 const ATMOSPHERE_KPA: f32 = 101.325;
@@ -38,7 +37,7 @@ pub(crate) fn notice(
     work: (&Expectation, &mut Deviation, &mut Factor),
     ladders: &[Ladder; Cause::COUNT - 1],
     factors: &Factors,
-    warnings: &mut Vec<Warning, 16>,
+    warnings: &mut Warnings,
 ) -> bool {
     let (healthy, deviation, factor) = work;
     let as_measured = today.measured(&today.readings);
@@ -74,7 +73,7 @@ pub(crate) fn notice(
     }
     for (field, pressure) in pressures(&mut added) {
         if pressure.is_some() {
-            let _ = warnings.push(Warning { section: "readings", field, kind: WarningKind::ReadsLikeGauge });
+            crate::warning::warn(warnings, "readings", field, WarningKind::ReadsLikeGauge);
         }
     }
     true

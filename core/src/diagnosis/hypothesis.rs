@@ -1,7 +1,7 @@
 //! Every explanation that is weighed: healthy, each cause at several severities, each pair of causes.
 
-use super::cause::Cause;
 use super::signature::{Ladder, Node, SEVERITIES};
+use crate::cause::Cause;
 use crate::normal::below;
 use crate::symptom::{CHANNELS, DISCHARGE_PRESSURE, DRIER_OUTLET, LIQUID_LINE, Vector};
 

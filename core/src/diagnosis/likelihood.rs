@@ -2,8 +2,9 @@
 
 use super::hypothesis::{Hypothesis, Step};
 use super::tally::Sum;
-use crate::student::{Factor, ln_student};
+use crate::student_t::ln_student;
 use crate::symptom::{CHANNELS, CONDITIONS, Deviation, Vector};
+use crate::triangular::Factor;
 
 /// Prior probability that any one reading is grossly wrong.
 const WRONG: f32 = 0.01;

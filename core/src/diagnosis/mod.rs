@@ -7,7 +7,6 @@
 //! `exchanged`, `gauge` and `consistency` notice what was told wrongly.
 
 mod another_refrigerant;
-pub mod cause;
 mod consistency;
 mod decided;
 #[cfg(test)]
@@ -18,6 +17,7 @@ mod gauge;
 mod hypothesis;
 mod likelihood;
 mod next_measurement;
+mod outcome;
 mod posterior;
 mod rule_out;
 mod screen;
@@ -25,21 +25,23 @@ mod signature;
 mod tally;
 
 pub use decided::{CLEAR_AT, DECIDE_AT, FITS_AT_LEAST};
+pub use outcome::{CauseAndMeasurements, CauseProbability, Diagnosis, Evidence, NextMeasurement};
 pub(crate) use signature::climb;
 
+use crate::cause::Cause;
 use crate::charge::standing::Standing;
 use crate::compressor::pump_down::{Conditions, PumpDown};
 use crate::cycle::Cycle;
 use crate::estimate::Estimate;
 use crate::expectation::{Expectation, Today};
+use crate::expected::Expected;
 use crate::machine::{Fluid, Nominal};
 use crate::readings::{Readings, Visit};
 use crate::refrigerant::Refrigerant;
-use crate::report::{CauseProbability, Evidence, Expected, NextMeasurement, Report, Warning, WarningKind};
 use crate::sort::sort_by;
-use crate::student::Factor;
 use crate::symptom::{self, CHANNELS, Deviation, Measured};
-use cause::Cause;
+use crate::triangular::Factor;
+use crate::warning::{WarningKind, Warnings, warn};
 use evidence::Factors;
 use heapless::Vec;
 use hypothesis::{Hypothesis, Step, Unlisted};
@@ -91,12 +93,14 @@ const ALIKE: f32 = 2.0;
 /// Probability that the first of the two should have.
 const LIKELY: f32 = 0.2;
 
-/// Weighs a visit into the report; `None` where the refrigerant's table or the model has no place for this machine.
+/// Weighs a visit; `None` where the refrigerant's table or the model has no place for this machine.
 pub(crate) fn weigh(
     work: &mut Workspace,
     refrigerant: &Refrigerant<'_>,
     visit: &Visit<'_>,
-    report: &mut Report,
+    diagnosis: &mut Diagnosis,
+    expected: &mut Expected,
+    warnings: &mut Warnings,
 ) -> Option<()> {
     let Workspace { healthy, ladders, deviation, factors: scratch, posterior, predictive, information } =
         work;
@@ -109,20 +113,18 @@ pub(crate) fn weigh(
     let today = Today { fluid, nominal, visit, readings };
     healthy.set(fluid, &nominal, &readings)?;
     if !visit.record.is_empty() && !healthy.learn(&today, deviation, scratch) {
-        let warning = Warning { section: "system", field: "record", kind: WarningKind::RecordUnused };
-        let _ = report.warnings.push(warning);
+        warn(warnings, "system", "record", WarningKind::RecordUnused);
     }
     for (ladder, cause) in ladders.iter_mut().zip(Cause::ALL.iter().skip(1)) {
         climb(ladder, fluid, &nominal, healthy, *cause);
     }
-    healthy.expect(fluid, system, &mut report.expected);
-    let conditions = conditions(&report.expected, &readings);
-    report.expected.pump_down_kpa = conditions
+    healthy.expect(fluid, system, expected);
+    let conditions = conditions(expected, &readings);
+    expected.pump_down_kpa = conditions
         .and_then(|c| crate::compressor::pump_down::expected_kpa(&c, visit.uncertainty.pressure_kpa(20.0)));
     let factors = factors(refrigerant, visit, conditions);
     let [scratch_factor, _] = scratch;
-    let like_gauge =
-        gauge::notice(&today, (healthy, deviation, scratch_factor), ladders, &factors, &mut report.warnings);
+    let like_gauge = gauge::notice(&today, (healthy, deviation, scratch_factor), ladders, &factors, warnings);
 
     let balance = &healthy.balance;
     let together = |nodes: [(Cause, &Node); 2]| signature::together(fluid, balance, nodes);
@@ -136,7 +138,7 @@ pub(crate) fn weigh(
     deviation.doubt(&healthy.conditions);
     posterior.weigh(deviation, ladders, &factors, scratch, &together, &unlisted);
     let mut counted = readings;
-    let whole = crate::student::tail(posterior.best_square, deviation.size());
+    let whole = crate::student_t::tail(posterior.best_square, deviation.size());
     // A reading that is more probably wrong than right says so, and the others are weighed without it.
     let suspect = posterior.doubtful(deviation);
     if let Some(suspect) = suspect {
@@ -152,9 +154,9 @@ pub(crate) fn weigh(
     // One reading may be wrong; where another one is too, what is left is too little to stand on.
     let another = suspect.and_then(|_| posterior.doubtful(deviation));
     for suspect in [suspect, another].into_iter().flatten() {
-        discount(suspect, &mut counted, &mut report.warnings);
+        discount(suspect, &mut counted, warnings);
     }
-    let told_wrongly = wrongly_told(posterior, &mut report.warnings);
+    let told_wrongly = wrongly_told(posterior, warnings);
     let misread = like_gauge || another.is_some();
     let noise = candidate_noise(&measured, visit);
     let known = Known {
@@ -169,40 +171,40 @@ pub(crate) fn weigh(
     next_measurement::information(&known, scratch_factor, predictive, information);
 
     let cycle = Cycle::from_readings(Some(refrigerant), system, &counted, &visit.uncertainty);
-    let mut fits = crate::student::tail(posterior.best_square, deviation.size())
+    let mut fits = crate::student_t::tail(posterior.best_square, deviation.size())
         .min(consistency::probability(&cycle, &counted));
     // What a visit told wrongly explains better, none of the causes explains.
     fits *= 1.0 - told_wrongly;
     if another.is_some() {
         fits = fits.min(whole);
     }
-    sort(posterior, &mut report.causes);
-    report.leading = report.causes[0].cause;
-    report.decided = decided::decided(&report.causes, fits, misread);
-    report.fits = Some(fits);
-    words(posterior, deviation, &factors, &report.causes, &mut report.evidence);
-    next(information, report.decided, &mut report.next);
-    let (out, open) = (&mut report.ruled_out, &mut report.still_open);
+    sort(posterior, &mut diagnosis.causes);
+    diagnosis.leading = diagnosis.causes[0].cause;
+    diagnosis.decided = decided::decided(&diagnosis.causes, fits, misread);
+    diagnosis.fits = Some(fits);
+    words(posterior, deviation, &factors, &diagnosis.causes, &mut diagnosis.evidence);
+    next(information, diagnosis.decided, &mut diagnosis.next);
+    let (out, open) = (&mut diagnosis.ruled_out, &mut diagnosis.still_open);
     rule_out::split(posterior, deviation, &factors, information, out, open);
-    if !report.decided {
-        name_alike(&report.causes, &mut report.warnings);
+    if !diagnosis.decided {
+        name_alike(&diagnosis.causes, warnings);
     }
     Some(())
 }
 
 /// Takes a reading that contradicts the others out of those that count, with a warning.
-fn discount(suspect: Suspect, counted: &mut Readings, warnings: &mut Vec<Warning, 16>) {
+fn discount(suspect: Suspect, counted: &mut Readings, warnings: &mut Warnings) {
     let Some(field) = suspect.field() else { return };
     if let Some(position) = Readings::FIELDS.iter().position(|f| f.name == field)
         && let Some(number) = counted.number_mut(position)
     {
         *number = None;
     }
-    let _ = warnings.push(Warning { section: "readings", field, kind: WarningKind::ContradictsOthers });
+    warn(warnings, "readings", field, WarningKind::ContradictsOthers);
 }
 
 /// Names the two likeliest causes where they explain the readings about equally well.
-fn name_alike(causes: &[CauseProbability], warnings: &mut Vec<Warning, 16>) {
+fn name_alike(causes: &[CauseProbability], warnings: &mut Warnings) {
     if let [first, second, ..] = causes
         && first.probability > LIKELY
         && first.probability < ALIKE * second.probability
@@ -211,17 +213,17 @@ fn name_alike(causes: &[CauseProbability], warnings: &mut Vec<Warning, 16>) {
     {
         for alike in [first, second] {
             let kind = WarningKind::TwoCausesAlike;
-            let _ = warnings.push(Warning { section: "causes", field: alike.cause.name(), kind });
+            warn(warnings, "causes", alike.cause.name(), kind);
         }
     }
 }
 
 /// Warns of what was probably told wrongly; gives the probability that anything was.
-fn wrongly_told(posterior: &Posterior, warnings: &mut Vec<Warning, 16>) -> f32 {
+fn wrongly_told(posterior: &Posterior, warnings: &mut Warnings) -> f32 {
     let refrigerant = posterior.unlisted(Unlisted::Refrigerant);
     if refrigerant > NOT_LISTED {
         let kind = WarningKind::ReadsLikeAnother;
-        let _ = warnings.push(Warning { section: "system", field: "refrigerant", kind });
+        warn(warnings, "system", "refrigerant", kind);
     }
     let space = posterior.unlisted(Unlisted::SpaceAndAmbient);
     if space > NOT_LISTED {

@@ -4,15 +4,15 @@
 //! it is a mixture, and the information is the entropy of the mixture over causes before minus the expected one
 //! after, summed on a grid.
 
-use super::cause::Cause;
 use super::evidence::{Factors, outcomes};
 use super::hypothesis::Hypothesis;
 use super::likelihood::{square, whiten};
 use super::posterior::KEPT;
+use crate::cause::Cause;
 use crate::compressor::pump_down::{self, Conditions};
 use crate::measurement::Measurement;
-use crate::student::Factor;
 use crate::symptom::{CHANNELS, Deviation, Matrix, READING, Vector};
+use crate::triangular::Factor;
 
 /// Grid points over the predictive.
 const GRID: u8 = 20;

@@ -1,14 +1,14 @@
 //! The probability of every cause, singly and in pairs, with severity integrated out.
 
-use super::cause::Cause;
 use super::evidence::Factors;
 use super::hypothesis::{Hypothesis, Step, Together, Unlisted, pairs, singles};
 use super::likelihood::{LN_WRONG, LN_WRONG_CONDITION, LN_WRONG_DENSITY, likelihood};
 use super::screen::{Promising, Screen};
 use super::signature::{Ladder, Node};
 use super::tally::{MeanSeverity, Sum, Tally};
-use crate::student::Factor;
+use crate::cause::Cause;
 use crate::symptom::{CHANNELS, CONDITION, CONDITIONS, Deviation, READING};
+use crate::triangular::Factor;
 
 /// Hypotheses kept for what to measure next; the rest carry too little weight to matter there.
 pub(crate) const KEPT: usize = 16;

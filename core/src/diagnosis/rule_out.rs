@@ -1,12 +1,12 @@
 //! Which causes are excluded and by what, and what would close the others.
 
-use super::cause::Cause;
 use super::evidence::Factors;
 use super::next_measurement::{CANDIDATES, Information, measurement};
 use super::posterior::Posterior;
+use crate::cause::Cause;
 
+use super::outcome::CauseAndMeasurements;
 use crate::measurement::Measurement;
-use crate::report::CauseAndMeasurements;
 use crate::symptom::{CHANNELS, Deviation, READING};
 use heapless::Vec;
 

@@ -1,11 +1,12 @@
 //! Which pairs of causes are worth the whole sum: most lie far from the readings.
 
-use super::cause::Cause;
 use super::hypothesis::SIGNATURE_FRACTION;
 use super::likelihood::square;
 use super::signature::Ladder;
-use crate::student::{Factor, ln_student};
+use crate::cause::Cause;
+use crate::student_t::ln_student;
 use crate::symptom::{CHANNELS, Deviation, Vector};
+use crate::triangular::Factor;
 
 /// Pairs for which what two causes do together is solved, at most: more of them change little on the rig.
 const SOLVED_PAIRS: usize = 8;

@@ -1,6 +1,6 @@
 //! How each cause, at each of a few severities, would move the channels away from healthy.
 
-use super::cause::Cause;
+use crate::cause::Cause;
 use crate::expectation::{Balance, Expectation};
 use crate::machine::{Fault, Fluid, Nominal, Unknowns, solve};
 use crate::symptom::{self, CHANNELS, Vector};

@@ -1,7 +1,7 @@
 //! Sums of weights whose logarithms are given: over everything, over each cause, and the severity within it.
 
-use super::cause::Cause;
 use super::hypothesis::Hypothesis;
+use crate::cause::Cause;
 
 /// A sum of exponentials kept as its logarithm.
 #[derive(Clone, Copy, Debug)]

@@ -1,8 +1,9 @@
 //! Writes reports and errors as one line of JSON.
 
 use super::read::FieldError;
+use crate::diagnosis::CauseAndMeasurements;
 use crate::estimate::Estimate;
-use crate::report::{CauseAndMeasurements, Report};
+use crate::report::Report;
 use std::fmt::Write;
 
 /// One line of JSON in the making.
@@ -132,7 +133,7 @@ pub fn write_report(report: &Report) -> String {
     }
     line.close();
     line.name("causes");
-    line.list(report.causes.iter(), |line, cause| {
+    line.list(report.diagnosis.causes.iter(), |line, cause| {
         line.open();
         line.name("cause");
         line.text(cause.cause.name());
@@ -142,13 +143,13 @@ pub fn write_report(report: &Report) -> String {
         line.close();
     });
     line.name("decided");
-    line.boolean(report.decided);
+    line.boolean(report.diagnosis.decided);
     line.name("leading");
-    line.text(report.leading.name());
+    line.text(report.diagnosis.leading.name());
     line.name("fits");
-    line.value(report.fits);
+    line.value(report.diagnosis.fits);
     line.name("evidence");
-    line.list(report.evidence.iter(), |line, evidence| {
+    line.list(report.diagnosis.evidence.iter(), |line, evidence| {
         line.open();
         line.name("cause");
         line.text(evidence.cause.name());
@@ -160,7 +161,7 @@ pub fn write_report(report: &Report) -> String {
         line.close();
     });
     line.name("next");
-    line.list(report.next.iter(), |line, next| {
+    line.list(report.diagnosis.next.iter(), |line, next| {
         line.open();
         line.name("measurement");
         line.text(next.measurement.name());
@@ -180,8 +181,8 @@ pub fn write_report(report: &Report) -> String {
             line.close();
         });
     };
-    causes(&mut line, "ruled_out", "by", &report.ruled_out);
-    causes(&mut line, "still_open", "closed_by", &report.still_open);
+    causes(&mut line, "ruled_out", "by", &report.diagnosis.ruled_out);
+    causes(&mut line, "still_open", "closed_by", &report.diagnosis.still_open);
     line.name("warnings");
     line.list(report.warnings.iter(), |line, warning| {
         line.open();

@@ -1,6 +1,6 @@
 //! The published directions: which way each reading moves with each cause, held against what the model predicts.
 
-use crate::diagnosis::cause::Cause;
+use crate::cause::Cause;
 use crate::expectation::Expectation;
 use crate::machine::{Fluid, Nominal};
 use crate::readings::{Readings, Uncertainty};

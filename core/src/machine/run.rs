@@ -3,7 +3,7 @@
 use super::calibrate::{Machine, efficiency, polytropic, transfer_units, volumetric};
 use super::fluid::Fluid;
 use super::positive;
-use crate::diagnosis::cause::Cause;
+use crate::cause::Cause;
 
 /// The unknowns of the model.
 ///

@@ -4,9 +4,11 @@
 //!   `--check` compares with what is committed instead of writing.
 //! * `grade -- generate --seed 1 --visits 2000 --out FILE.jsonl` writes cases, one JSON object a line.
 //! * `grade -- ladder` works the severities of every cause on every type out anew.
+//! * `grade -- continuity` moves every reading of the committed visits and writes `tests/CONTINUITY.md`; `--print`
+//!   prints it instead, `--points 40` sweeps finer.
 //! * `grade -- sweep TYPE` prints every cause's sweep on one type, a CSV.
 
-use rimewise_tests::rig::grader::report;
+use rimewise_tests::rig::grader::{continuity, report};
 use rimewise_tests::rig::set::{self, Run};
 use serde_json::{Value, json};
 use std::path::{Path, PathBuf};
@@ -37,6 +39,7 @@ fn main() -> ExitCode {
             print!("{}", set::sweeps(args.get(1).map_or("", String::as_str)));
             Ok(())
         }
+        Some("continuity") => judge_continuity(&args),
         _ => grade(&half, seed, visits, &args),
     };
     match result {
@@ -46,6 +49,23 @@ fn main() -> ExitCode {
             ExitCode::FAILURE
         }
     }
+}
+
+/// Prints a page or writes it beside `GRADES.md`.
+fn publish(args: &[String], name: &str, text: &str) -> Result<(), String> {
+    if args.iter().any(|a| a == "--print") {
+        print!("{text}");
+        return Ok(());
+    }
+    let file = Path::new(env!("CARGO_MANIFEST_DIR")).join(name);
+    std::fs::write(&file, text).map_err(|e| format!("{}: {e}", file.display()))
+}
+
+fn judge_continuity(args: &[String]) -> Result<(), String> {
+    let points = option(args, "--points").and_then(|s| s.parse().ok()).unwrap_or(16);
+    let visits = continuity::visits();
+    let found = continuity::sweeps(&visits, points, &|_, _| true, &rimewise::json::answer_visit);
+    publish(args, "CONTINUITY.md", &found.markdown(visits.len(), 40))
 }
 
 fn lines(run: &Run) -> String {

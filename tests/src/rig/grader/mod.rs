@@ -1,9 +1,11 @@
 //! The judge: what is said about a case against what is really so.
 
 pub mod answer;
+pub mod continuity;
 pub mod known;
 pub mod mistaken;
 pub mod outcome;
 pub mod report;
+pub mod said;
 pub mod sets;
 pub mod tally;

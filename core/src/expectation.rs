@@ -169,7 +169,7 @@ impl Expectation {
         for (direction, sd) in &DISCREPANCY {
             add_outer(cross, direction, direction, SHARED * sd * sd);
         }
-        deviation.set(&then.shown, own, &measured, None);
+        deviation.set(&then.shown, own, &measured);
         if deviation.size() < 2 {
             return false;
         }

@@ -17,9 +17,24 @@ pub const CLEAR_AT: f32 = 0.85;
 /// Below this the readings fit no explanation, and nothing is decided.
 pub const FITS_AT_LEAST: f32 = 0.01;
 
-/// Whether acting on the leading entry is justified; never where readings look like others than they are said to be.
-pub(crate) fn decided(causes: &[CauseProbability; Cause::COUNT], fits: f32, misread: bool) -> bool {
+/// Probability from which on something is said to be told wrongly, and nothing is decided beside it.
+pub(super) const TOLD_WRONGLY: f32 = 0.2;
+
+/// What speaks against acting on a visit as a whole.
+pub(super) struct Doubts {
+    /// How probable readings as odd as these are.
+    pub(super) fits: f32,
+    /// Probability that the visit was told wrongly.
+    pub(super) told_wrongly: f32,
+    /// How far the machine is from having settled, 0 to 1.
+    pub(super) unsettled: f32,
+}
+
+/// Whether acting on the leading entry is justified; never where the visit as a whole is in doubt.
+pub(super) fn decided(causes: &[CauseProbability; Cause::COUNT], doubts: &Doubts) -> bool {
     let leading = causes[0];
     let needed = if leading.cause == Cause::None { CLEAR_AT } else { DECIDE_AT };
-    !misread && fits >= FITS_AT_LEAST && leading.probability >= needed
+    doubts.told_wrongly < TOLD_WRONGLY
+        && doubts.fits >= FITS_AT_LEAST
+        && leading.probability * (1.0 - doubts.unsettled) >= needed
 }

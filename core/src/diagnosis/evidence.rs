@@ -2,13 +2,13 @@
 
 use super::hypothesis::Hypothesis;
 use crate::cause::Cause;
-use crate::charge::standing::{self, Standing};
+use crate::charge::standing::{self, Circuit, Standing};
 use crate::compressor::pump_down::{self, Conditions, PumpDown};
 use crate::measurement::Measurement;
 use crate::readings::{Observations, SightGlass, StartNoise};
 
 /// Flow losses at which the pump-down's likelihood is computed; between them it is interpolated.
-const LOSSES: [f32; 7] = [0.0, 0.1, 0.2, 0.3, 0.4, 0.55, 0.7];
+const LOSSES: [f32; 8] = [0.0, 0.1, 0.2, 0.3, 0.4, 0.55, 0.7, 0.95];
 
 /// The kinds of evidence, in the order of [`Factors::ln_each`].
 const PUMP_DOWN: usize = 0;
@@ -22,7 +22,7 @@ const ICED: usize = 5;
 #[derive(Clone, Copy, Debug)]
 pub(crate) struct Factors {
     pump_down: Option<[f32; LOSSES.len()]>,
-    standing: Option<[f32; Cause::COUNT]>,
+    standing: Option<(Standing, Circuit)>,
     observations: Observations,
 }
 
@@ -51,14 +51,14 @@ impl Factors {
 
     pub(crate) fn new(
         pump_down: Option<(PumpDown, Conditions)>,
-        standing: Option<Standing>,
+        standing: Option<(Standing, Circuit)>,
         observations: Observations,
     ) -> Self {
         Self {
             pump_down: pump_down.map(|(seen, conditions)| {
                 LOSSES.map(|loss| pump_down::ln_likelihood(&seen, &conditions, loss))
             }),
-            standing: standing.map(|standing| standing::evidence(&standing)),
+            standing,
             observations,
         }
     }
@@ -80,14 +80,12 @@ impl Factors {
     pub(crate) fn ln_each(&self, hypothesis: &Hypothesis) -> [f32; Self::COUNT] {
         let mut ln = [0.0; Self::COUNT];
         if let Some(table) = &self.pump_down {
-            ln[PUMP_DOWN] = interpolate(table, hypothesis.loss());
+            ln[PUMP_DOWN] = interpolate(table, hypothesis.severity(Cause::WeakCompressor));
         }
-        if let Some(table) = &self.standing {
-            // Whichever of two causes explains it better.
-            ln[STANDING] = hypothesis
-                .each_cause()
-                .map(|cause| table.get(cause.index()).copied().unwrap_or(0.0))
-                .fold(-1.0e30, f32::max);
+        if let Some((standing, circuit)) = &self.standing {
+            let lost = hypothesis.severity(Cause::Undercharge) - hypothesis.severity(Cause::Overcharge);
+            let excess = hypothesis.severity(Cause::NonCondensables);
+            ln[STANDING] = standing::ln_likelihood(standing, *circuit, 1.0 - lost, excess);
         }
         let seen = &self.observations;
         if let Some(noise) = seen.start_noise {

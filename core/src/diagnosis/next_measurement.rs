@@ -86,7 +86,9 @@ pub(crate) fn information(
     if let Some(conditions) = known.conditions.filter(|_| !given[0]) {
         let mut limits = [(0.0f32, 1.0f32); KEPT];
         for (slot, (_, _, hypothesis)) in limits.iter_mut().zip(kept.each()) {
-            if let Some(limit) = pump_down::limit_kpa(&conditions, hypothesis.loss()) {
+            if let Some(limit) =
+                pump_down::limit_kpa(&conditions, hypothesis.severity(Cause::WeakCompressor).min(0.95))
+            {
                 *slot = (libm::logf(limit.value), (limit.u / limit.value).max(0.05));
             }
         }

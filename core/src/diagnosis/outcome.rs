@@ -59,6 +59,8 @@ pub struct Diagnosis {
     ///
     /// Lowered by the probability that the visit was told wrongly: another refrigerant, readings in each other's place.
     pub fits: Option<f32>,
+    /// Probability that something is wrong which none of the causes explains.
+    pub unidentified: f32,
     /// The readings' words for and against the leading causes, the strongest first.
     pub evidence: Vec<Evidence, 48>,
     /// What to measure next, the most telling first.
@@ -95,6 +97,7 @@ impl Diagnosis {
         decided: false,
         leading: Cause::None,
         fits: None,
+        unidentified: 0.0,
         evidence: Vec::new(),
         next: Vec::new(),
         ruled_out: Vec::new(),
@@ -107,6 +110,7 @@ impl Diagnosis {
         self.decided = false;
         self.leading = Cause::None;
         self.fits = None;
+        self.unidentified = 0.0;
         self.evidence.clear();
         self.next.clear();
         self.ruled_out.clear();

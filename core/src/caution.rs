@@ -3,7 +3,7 @@
 use crate::charge::composition::{self, ChargeAs};
 use crate::field::choice;
 use crate::measurement::{Effort, Measurement};
-use crate::readings::Visit;
+use crate::readings::{Readings, Visit};
 use crate::refrigerant::SafetyClass;
 
 choice! {
@@ -199,12 +199,8 @@ pub fn cautions(
 
 /// The measurements that a visit holds.
 fn taken<'v>(visit: &'v Visit<'_>) -> impl Iterator<Item = Measurement> + 'v {
-    let numbers = visit.readings.numbers();
-    let mut position = 0;
-    let read = numbers.into_iter().filter_map(move |number| {
-        position += 1;
-        number.and_then(|_| Measurement::from_code(position))
-    });
+    let numbers = visit.readings.numbers().into_iter().zip(Readings::FIELDS);
+    let read = numbers.filter_map(|(number, field)| number.and_then(|_| Measurement::from_code(field.code)));
     let lines = [
         visit.readings.line_voltages_v.map(|_| Measurement::LineVoltages),
         visit.readings.line_currents_a.map(|_| Measurement::LineCurrents),

@@ -1,10 +1,12 @@
 //! Refuses what no machine can show, before anything is computed from it.
 
+use crate::decision::Costs;
 use crate::field::{Field, Kind};
 use crate::invalid::{Invalid, Problem};
 use crate::quantity::Pressure;
-use crate::readings::{Readings, Visit};
+use crate::readings::{Call, Readings, Uncertainty, Visit};
 use crate::refrigerant::Refrigerant;
+use crate::system::{CompressorPlate, Design, System};
 
 /// Checks every number of a visit; the refrigerant's table bounds the pressures where it is known.
 ///
@@ -12,19 +14,18 @@ use crate::refrigerant::Refrigerant;
 /// The first field that no machine can show, with what is wrong with it.
 pub fn check(refrigerant: Option<&Refrigerant<'_>>, visit: &Visit<'_>) -> Result<(), Invalid> {
     let system = &visit.system;
-    section("system.design", crate::system::Design::FIELDS, &system.design.numbers())?;
-    section("system.compressor", crate::system::CompressorPlate::FIELDS, &system.compressor.numbers())?;
+    section("system.design", Design::FIELDS, &system.design.numbers())?;
+    section("system.compressor", CompressorPlate::FIELDS, &system.compressor.numbers())?;
     if system.compressor.phases.is_some_and(|n| n != 1.0 && n != 3.0) {
         return Err(invalid("system.compressor", "phases", Problem::PhasesUnknown));
     }
-    number("system", "charge_kg", Kind::Mass, system.charge_kg)?;
-    number(
-        "system",
-        "run_capacitor_tolerance_percent",
-        Kind::Percent,
-        system.run_capacitor_tolerance_percent,
-    )?;
-    section("uncertainty", crate::readings::Uncertainty::FIELDS, &visit.uncertainty.numbers())?;
+    section("system", System::FIELDS, &system.numbers())?;
+    section("uncertainty", Uncertainty::FIELDS, &visit.uncertainty.numbers())?;
+    section("", Call::FIELDS, &visit.call.numbers())?;
+    section("costs", Costs::FIELDS, &visit.costs.numbers())?;
+    for cost in visit.costs.repair {
+        number("costs", "repair", Kind::Money, cost)?;
+    }
     readings(refrigerant, visit, &visit.readings)?;
     for (n, record) in visit.record.iter().enumerate() {
         readings(refrigerant, visit, record).map_err(|e| Invalid { record: Some(n), ..e })?;

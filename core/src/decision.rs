@@ -3,21 +3,33 @@
 //! Costs come from the people who bear them. Where one is missing that matters, nothing is recommended.
 
 use crate::cause::Cause;
+use crate::field::section;
 
-/// What things cost, in one currency of the caller's choice; `None` is not known.
-#[derive(Clone, Copy, Debug, Default, PartialEq)]
-pub struct Costs {
-    /// Coming out once more.
-    pub visit: Option<f32>,
-    /// The next test, its time and parts.
-    pub test: Option<f32>,
-    /// The repair of each cause in the order of [`Cause`]; that of `none` is not looked at. A weak compressor's is
-    /// its replacement, see `compressor`.
-    pub repair: [Option<f32>; Cause::COUNT],
-    /// A new compressor, fitted.
-    pub compressor: Option<f32>,
-    /// What is lost when the machine is left with its fault: the goods at risk times the chance that they spoil.
-    pub product_at_risk: Option<f32>,
+section! {
+    /// What things cost, in one currency of the caller's choice; `None` is not known.
+    Costs at "costs" {
+        /// Coming out once more.
+        visit: Money = 540,
+        /// An hour of work.
+        hour: Money = 541,
+        /// A new compressor, fitted.
+        compressor: Money = 542,
+        /// A new machine, installed.
+        machine: Money = 543,
+        /// What is lost each day that the machine does not do its work.
+        loss_a_day: Money = 544,
+        /// Days that the loss is reckoned over.
+        horizon_days: Days = 545,
+        /// The next test, its time and parts.
+        test: Money = 546,
+        /// What is lost when the machine is left with its fault: the goods at risk times the chance that they spoil.
+        product_at_risk: Money = 547,
+    }
+    besides {
+        /// The repair of each cause in the order of [`Cause`]; that of `none` is not looked at. A weak compressor's is
+        /// its replacement, see `compressor`.
+        repair: [Option<f32>; Cause::COUNT],
+    }
 }
 
 /// A way to go on.

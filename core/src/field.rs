@@ -1,4 +1,6 @@
-//! What every optional number of a visit has in common: its name, its unit's kind and the range a machine can show.
+//! What every field of a visit has in common: its name, its permanent number, its shape, and the range a machine can show.
+
+use core::marker::PhantomData;
 
 /// What kind of value a field holds, which fixes the range that a real machine can show.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -31,6 +33,14 @@ pub enum Kind {
     Mass,
     /// A time, minutes.
     Minutes,
+    /// A time, hours.
+    Hours,
+    /// A number of times an hour.
+    PerHour,
+    /// An amount of money, in the caller's one currency.
+    Money,
+    /// A time, days.
+    Days,
     /// A percentage that is a standard uncertainty or a tolerance.
     Percent,
     /// A standard uncertainty of a temperature, K.
@@ -55,6 +65,10 @@ impl Kind {
             Self::Phases => (1.0, 3.0),
             Self::Mass => (0.001, 10_000.0),
             Self::Minutes => (0.0, 1.0e6),
+            Self::Hours => (0.0, 1.0e5),
+            Self::PerHour => (0.0, 3600.0),
+            Self::Money => (0.0, 1.0e9),
+            Self::Days => (0.0, 36_500.0),
             Self::Percent => (0.0, 100.0),
             Self::Spread => (0.0, 50.0),
         }
@@ -66,34 +80,223 @@ impl Kind {
     }
 }
 
-/// One optional number of a visit: its name in every interface, and its kind.
+/// One optional number of a visit: its name in every interface, its permanent number, and its kind.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Field {
     /// The name, unit included, the same in Rust, C, JavaScript and JSON.
     pub name: &'static str,
+    /// The permanent number at the boundary, one for every field of a visit.
+    pub code: i32,
     /// The kind, which fixes the unit and the range.
     pub kind: Kind,
 }
 
-/// Declares a struct of optional numbers, with the table of its fields.
-macro_rules! optional_numbers {
+/// What shape the value of a field has, for whoever reads or writes it by name.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Shape {
+    /// A number.
+    Number(Kind),
+    /// Three numbers, one a phase.
+    Three(Kind),
+    /// True or false.
+    Flag,
+    /// One of a few names.
+    Choice(&'static Choices),
+    /// Any of a few names.
+    Set(&'static Choices),
+}
+
+/// The names that a choice can take, with their permanent numbers.
+#[derive(Debug, PartialEq, Eq)]
+pub struct Choices {
+    /// The name of the choice itself, as Rust has it.
+    pub name: &'static str,
+    /// One sentence about it.
+    pub doc: &'static str,
+    /// The permanent number, the name, and one sentence.
+    pub list: &'static [(i32, &'static str, &'static str)],
+}
+
+/// One field of a visit, of whatever shape.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Entry {
+    /// The name, unit included, the same in Rust, C, JavaScript and JSON.
+    pub name: &'static str,
+    /// The permanent number at the boundary, one for every field of a visit.
+    pub code: i32,
+    /// The shape of its value.
+    pub shape: Shape,
+    /// What it holds, in a sentence or two.
+    pub doc: &'static str,
+}
+
+/// The value of a field, of whatever shape.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum Value {
+    /// A number; positive infinity where a meter reads open.
+    Number(f32),
+    /// Three numbers, one a phase.
+    Three([f32; 3]),
+    /// True or false.
+    Flag(bool),
+    /// The permanent number of a choice.
+    Choice(i32),
+    /// The permanent numbers of several, one bit each.
+    Set(u32),
+}
+
+/// A part of a visit whose fields can be read and written by their position in [`Section::ENTRIES`].
+pub trait Section: Default {
+    /// Its path in a visit, such as `system.design`.
+    const PATH: &'static str;
+    /// Every field, the numbers first.
+    const ENTRIES: &'static [Entry];
+    /// Reads a field; nothing where it is not known or there is none at this position.
+    fn get(&self, position: usize) -> Option<Value>;
+    /// Writes a field, or clears it; false where there is none or the value has another shape.
+    fn set(&mut self, position: usize, value: Option<Value>) -> bool;
+}
+
+/// A choice with permanent numbers and names.
+pub trait Choice: Copy + 'static {
+    /// The names and numbers.
+    const CHOICES: &'static Choices;
+    /// The permanent number at the boundary.
+    fn code(self) -> i32;
+    /// Finds the choice of a number, or nothing where the number is unknown.
+    fn from_code(code: i32) -> Option<Self>;
+}
+
+/// Any number of the members of one choice, whose numbers lie below 32.
+#[derive(Debug)]
+pub struct Set<T> {
+    bits: u32,
+    of: PhantomData<T>,
+}
+
+impl<T> Clone for Set<T> {
+    fn clone(&self) -> Self {
+        *self
+    }
+}
+impl<T> Copy for Set<T> {}
+impl<T> Default for Set<T> {
+    fn default() -> Self {
+        Self::from_bits(0)
+    }
+}
+impl<T> PartialEq for Set<T> {
+    fn eq(&self, other: &Self) -> bool {
+        self.bits == other.bits
+    }
+}
+impl<T> Eq for Set<T> {}
+
+impl<T> Set<T> {
+    /// Reads a set whose bit n stands for the member with the number n.
+    pub const fn from_bits(bits: u32) -> Self {
+        Self { bits, of: PhantomData }
+    }
+    /// Bit n for the member with the number n.
+    pub const fn bits(self) -> u32 {
+        self.bits
+    }
+}
+
+impl<T: Choice> Set<T> {
+    /// Makes a set of these members.
+    pub fn of(members: &[T]) -> Self {
+        Self::from_bits(members.iter().fold(0, |bits, member| bits | Self::bit(*member)))
+    }
+    fn bit(member: T) -> u32 {
+        u32::try_from(member.code()).ok().and_then(|n| 1u32.checked_shl(n)).unwrap_or(0)
+    }
+    /// Whether a member is in it.
+    pub fn has(self, member: T) -> bool {
+        self.bits & Self::bit(member) != 0
+    }
+}
+
+/// An optional value of a struct that reads and writes itself as a [`Value`].
+pub(crate) trait Slot {
+    const SHAPE: Shape;
+    fn read(&self) -> Option<Value>;
+    fn write(&mut self, value: Option<Value>) -> bool;
+}
+
+impl Slot for Option<bool> {
+    const SHAPE: Shape = Shape::Flag;
+    fn read(&self) -> Option<Value> {
+        self.map(Value::Flag)
+    }
+    fn write(&mut self, value: Option<Value>) -> bool {
+        *self = match value {
+            None => None,
+            Some(Value::Flag(flag)) => Some(flag),
+            Some(_) => return false,
+        };
+        true
+    }
+}
+
+impl<T: Choice> Slot for Option<T> {
+    const SHAPE: Shape = Shape::Choice(T::CHOICES);
+    fn read(&self) -> Option<Value> {
+        self.map(|choice| Value::Choice(choice.code()))
+    }
+    fn write(&mut self, value: Option<Value>) -> bool {
+        *self = match value {
+            None => None,
+            Some(Value::Choice(code)) => match T::from_code(code) {
+                Some(choice) => Some(choice),
+                None => return false,
+            },
+            Some(_) => return false,
+        };
+        true
+    }
+}
+
+impl<T: Choice> Slot for Option<Set<T>> {
+    const SHAPE: Shape = Shape::Set(T::CHOICES);
+    fn read(&self) -> Option<Value> {
+        self.map(|set| Value::Set(set.bits))
+    }
+    fn write(&mut self, value: Option<Value>) -> bool {
+        *self = match value {
+            None => None,
+            Some(Value::Set(bits)) => Some(Set::from_bits(bits)),
+            Some(_) => return false,
+        };
+        true
+    }
+}
+
+/// Declares a struct of optional numbers and others, with the table of its fields and their permanent numbers.
+macro_rules! section {
     (
-        $(#[$doc:meta])* $name:ident {
-            $( $(#[$field_doc:meta])* $field:ident: $kind:ident, )*
+        $(#[doc = $doc:literal])* $name:ident at $path:literal {
+            $( $(#[doc = $field_doc:literal])* $field:ident: $kind:ident = $code:literal, )*
         }
-        $( others { $( $(#[$other_doc:meta])* $other:ident: $type:ty, )* } )?
+        $( threes { $( $(#[doc = $three_doc:literal])* $three:ident: $three_kind:ident = $three_code:literal, )* } )?
+        $( others { $( $(#[doc = $other_doc:literal])* $other:ident: $type:ty = $other_code:literal, )* } )?
+        $( besides { $( $(#[doc = $besides_doc:literal])* $besides:ident: $besides_type:ty, )* } )?
     ) => {
-        $(#[$doc])*
+        $(#[doc = $doc])*
         #[derive(Clone, Copy, Debug, Default, PartialEq)]
         pub struct $name {
-            $( $(#[$field_doc])* pub $field: Option<f32>, )*
-            $( $( $(#[$other_doc])* pub $other: $type, )* )?
+            $( $(#[doc = $field_doc])* pub $field: Option<f32>, )*
+            $( $( $(#[doc = $three_doc])* pub $three: Option<[f32; 3]>, )* )?
+            $( $( $(#[doc = $other_doc])* pub $other: Option<$type>, )* )?
+            $( $( $(#[doc = $besides_doc])* pub $besides: $besides_type, )* )?
         }
 
         impl $name {
-            /// The optional numbers of this struct in their permanent order.
+            /// The optional numbers of this struct in the order of their declaration.
             pub const FIELDS: &'static [$crate::field::Field] = &[
-                $( $crate::field::Field { name: stringify!($field), kind: $crate::field::Kind::$kind } ),*
+                $( $crate::field::Field {
+                    name: stringify!($field), code: $code, kind: $crate::field::Kind::$kind,
+                } ),*
             ];
 
             /// Reads the optional numbers in the order of [`Self::FIELDS`].
@@ -105,6 +308,62 @@ macro_rules! optional_numbers {
             pub fn number_mut(&mut self, index: usize) -> Option<&mut Option<f32>> {
                 let all: [&mut Option<f32>; Self::FIELDS.len()] = [$( &mut self.$field ),*];
                 all.into_iter().nth(index)
+            }
+        }
+
+        impl $crate::field::Section for $name {
+            const PATH: &'static str = $path;
+            const ENTRIES: &'static [$crate::field::Entry] = &[
+                $( $crate::field::Entry {
+                    name: stringify!($field),
+                    code: $code,
+                    shape: $crate::field::Shape::Number($crate::field::Kind::$kind),
+                    doc: concat!($($field_doc, "\n"),*),
+                }, )*
+                $( $( $crate::field::Entry {
+                    name: stringify!($three),
+                    code: $three_code,
+                    shape: $crate::field::Shape::Three($crate::field::Kind::$three_kind),
+                    doc: concat!($($three_doc, "\n"),*),
+                }, )* )?
+                $( $( $crate::field::Entry {
+                    name: stringify!($other),
+                    code: $other_code,
+                    shape: <Option<$type> as $crate::field::Slot>::SHAPE,
+                    doc: concat!($($other_doc, "\n"),*),
+                }, )* )?
+            ];
+            fn get(&self, position: usize) -> Option<$crate::field::Value> {
+                let mut at = 0usize;
+                $( if position == at { return self.$field.map($crate::field::Value::Number); } at += 1; )*
+                $( $( if position == at { return self.$three.map($crate::field::Value::Three); } at += 1; )* )?
+                $( $( if position == at { return $crate::field::Slot::read(&self.$other); } at += 1; )* )?
+                let _ = at;
+                None
+            }
+            fn set(&mut self, position: usize, value: Option<$crate::field::Value>) -> bool {
+                let mut at = 0usize;
+                $( if position == at {
+                    self.$field = match value {
+                        None => None,
+                        Some($crate::field::Value::Number(number)) => Some(number),
+                        Some(_) => return false,
+                    };
+                    return true;
+                } at += 1; )*
+                $( $( if position == at {
+                    self.$three = match value {
+                        None => None,
+                        Some($crate::field::Value::Three(three)) => Some(three),
+                        Some(_) => return false,
+                    };
+                    return true;
+                } at += 1; )* )?
+                $( $( if position == at {
+                    return $crate::field::Slot::write(&mut self.$other, value);
+                } at += 1; )* )?
+                let _ = at;
+                false
             }
         }
     };
@@ -130,15 +389,34 @@ macro_rules! c_text {
     };
 }
 
+/// The same for a name.
+macro_rules! c_name {
+    ($name:ident) => {
+        const {
+            static BYTES: [u8; concat!(stringify!($name), "\0").len()] = {
+                let mut bytes = [0; concat!(stringify!($name), "\0").len()];
+                bytes.copy_from_slice(concat!(stringify!($name), "\0").as_bytes());
+                bytes
+            };
+            match core::ffi::CStr::from_bytes_with_nul(&BYTES) {
+                Ok(text) => text,
+                Err(_) => c"",
+            }
+        }
+    };
+}
+
 /// Declares a choice with its permanent numbers and its names in every interface.
 macro_rules! choice {
     (
-        $(#[$doc:meta])* $name:ident { $( $(#[$variant_doc:meta])* $variant:ident = $number:literal $text:literal, )* }
+        $(#[doc = $doc:literal])* $name:ident {
+            $( $(#[doc = $variant_doc:literal])* $variant:ident = $number:literal $text:literal, )*
+        }
     ) => {
-        $(#[$doc])*
+        $(#[doc = $doc])*
         #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
         #[repr(i32)]
-        pub enum $name { $( $(#[$variant_doc])* $variant = $number, )* }
+        pub enum $name { $( $(#[doc = $variant_doc])* $variant = $number, )* }
 
         impl $name {
             /// All choices in the order of their numbers.
@@ -167,7 +445,21 @@ macro_rules! choice {
                 match name { $( $text => Some(Self::$variant), )* _ => None }
             }
         }
+
+        impl $crate::field::Choice for $name {
+            const CHOICES: &'static $crate::field::Choices = &$crate::field::Choices {
+                name: stringify!($name),
+                doc: concat!($($doc, "\n"),*),
+                list: &[$( ($number, $text, concat!($($variant_doc, "\n"),*)) ),*],
+            };
+            fn code(self) -> i32 {
+                Self::code(self)
+            }
+            fn from_code(code: i32) -> Option<Self> {
+                Self::from_code(code)
+            }
+        }
     };
 }
 
-pub(crate) use {c_text, choice, optional_numbers};
+pub(crate) use {c_name, c_text, choice, section};

@@ -1,6 +1,8 @@
 //! What was measured and seen on the visit. Everything is optional: not measured is `None`.
 
-use crate::field::{choice, optional_numbers};
+use crate::decision::Costs;
+use crate::field::{Set, choice, section};
+pub use crate::measurement::{Measurement, Observations, Readings};
 
 choice! {
     /// Which valve was closed for the pump-down test.
@@ -48,118 +50,188 @@ choice! {
     }
 }
 
-optional_numbers! {
-    /// The numbers read on the visit. Pressures are absolute, kPa; temperatures degC.
-    Readings {
-        /// Pressure at the compressor's suction, kPa absolute.
-        suction_pressure_kpa: Pressure,
-        /// Pressure at the evaporator outlet, kPa absolute.
-        evaporator_pressure_kpa: Pressure,
-        /// Pressure at the compressor's discharge, kPa absolute.
-        discharge_pressure_kpa: Pressure,
-        /// Pressure at the condenser or receiver outlet, kPa absolute.
-        liquid_pressure_kpa: Pressure,
-        /// Pipe temperature at the evaporator outlet, degC.
-        evaporator_outlet_c: Temperature,
-        /// Pipe temperature at the compressor inlet, degC.
-        suction_line_c: Temperature,
-        /// Pipe temperature at the compressor outlet, degC.
-        discharge_line_c: Temperature,
-        /// Pipe temperature of the liquid line ahead of the drier, degC.
-        liquid_line_c: Temperature,
-        /// Pipe temperature behind the drier, degC.
-        drier_outlet_c: Temperature,
-        /// Air temperature of the cooled space, onto the evaporator, degC.
-        space_c: Temperature,
-        /// Air temperature off the evaporator, degC.
-        supply_air_c: Temperature,
-        /// Air temperature onto the condenser, degC.
-        ambient_c: Temperature,
-        /// Air temperature off the condenser, degC.
-        condenser_exhaust_c: Temperature,
-        /// Compressor current, A.
-        current_a: Current,
-        /// Supply voltage while running, V.
-        voltage_v: Voltage,
-        /// Lowest suction pressure reached against a closed valve, kPa absolute.
-        pump_down_kpa: Pressure,
-        /// Rise of that pressure after the compressor stopped, kPa/min.
-        pump_down_rise_kpa_per_min: PressureRise,
-        /// Pressure of the stopped, equalised machine, kPa absolute.
-        standing_pressure_kpa: Pressure,
-        /// The one temperature of the stopped, equalised machine, degC.
-        standing_temperature_c: Temperature,
-        /// Resistance common to run, ohm.
-        winding_run_ohm: Resistance,
-        /// Resistance common to start, ohm.
-        winding_start_ohm: Resistance,
-        /// Resistance run to start, ohm.
-        winding_run_to_start_ohm: Resistance,
-        /// Insulation resistance winding to frame, megohm.
-        winding_to_frame_megohm: Insulation,
-        /// Run capacitor, microfarad.
-        run_capacitor_uf: Capacitance,
-        /// Start capacitor, microfarad.
-        start_capacitor_uf: Capacitance,
-        /// Time since the compressor started, minutes.
-        minutes_running: Minutes,
-        /// Highest current in the first moment after the start, A.
-        start_current_a: Current,
-        /// Compressor power, W.
-        power_w: Power,
-        /// Wet-bulb temperature of the cooled space, degC.
-        space_wet_bulb_c: Temperature,
-        /// Temperature of the windings when their resistances were measured, degC.
-        winding_c: Temperature,
-        /// Test voltage of the insulation measurement, V.
-        insulation_test_v: Voltage,
-        /// Resistance between unmarked terminals 1 and 2, ohm.
-        terminal_12_ohm: Resistance,
-        /// Resistance between unmarked terminals 2 and 3, ohm.
-        terminal_23_ohm: Resistance,
-        /// Resistance between unmarked terminals 1 and 3, ohm.
-        terminal_13_ohm: Resistance,
+choice! {
+    /// What a fan does.
+    Fan {
+        /// It turns as it should.
+        Turns = 1 "turns",
+        /// It turns too slowly.
+        Slow = 2 "slow",
+        /// It stands still.
+        Stands = 3 "stands",
+    }
+}
+
+choice! {
+    /// What the condenser's face looks like.
+    CondenserFace {
+        /// Clean.
+        Clean = 1 "clean",
+        /// Dirty, with air still passing.
+        Dirty = 2 "dirty",
+        /// Blocked.
+        Blocked = 3 "blocked",
+    }
+}
+
+choice! {
+    /// How far frost or sweat covers the evaporator.
+    FrostLine {
+        /// All of it.
+        WholeCoil = 1 "whole_coil",
+        /// Only the part behind the metering device.
+        PartOfCoil = 2 "part_of_coil",
+        /// Nowhere.
+        None = 3 "none",
+    }
+}
+
+choice! {
+    /// What is heard when the compressor is switched on.
+    StartSound {
+        /// It starts.
+        Starts = 1 "starts",
+        /// It hums and its protector opens.
+        HumsAndTrips = 2 "hums_and_trips",
+        /// Nothing.
+        Silent = 3 "silent",
+    }
+}
+
+choice! {
+    /// What the customer complains of.
+    Complaint {
+        /// The space is not cold enough.
+        NotCold = 1 "not_cold",
+        /// The compressor never stops.
+        NeverStops = 2 "never_stops",
+        /// It starts and stops too often.
+        ShortCycles = 3 "short_cycles",
+        /// It does not start.
+        DoesNotStart = 4 "does_not_start",
+        /// A breaker, a fuse or a protector trips.
+        Trips = 5 "trips",
+        /// It is noisy at the start.
+        NoisyStart = 6 "noisy_start",
+        /// It is noisy while running.
+        NoisyRunning = 7 "noisy_running",
+        /// The evaporator ices up.
+        IcesUp = 8 "ices_up",
+        /// Nothing: the visit is for maintenance.
+        Maintenance = 9 "maintenance",
+    }
+}
+
+choice! {
+    /// What is known to have been done to the machine before.
+    History {
+        /// The compressor was replaced.
+        CompressorReplaced = 1 "compressor_replaced",
+        /// The capillary or valve was replaced.
+        MeteringReplaced = 2 "metering_replaced",
+        /// The circuit was opened.
+        CircuitOpened = 3 "circuit_opened",
+        /// Refrigerant was added.
+        ChargeAdded = 4 "charge_added",
+        /// It leaked before.
+        LeakedBefore = 5 "leaked_before",
+        /// The coil was cleaned.
+        CoilCleaned = 6 "coil_cleaned",
+    }
+}
+
+choice! {
+    /// A tool that is at hand on the visit.
+    Tool {
+        /// Gauges with hoses.
+        Gauges = 1 "gauges",
+        /// A pipe clamp thermometer.
+        PipeClamp = 2 "pipe_clamp",
+        /// An air thermometer.
+        AirThermometer = 3 "air_thermometer",
+        /// A current clamp.
+        CurrentClamp = 4 "current_clamp",
+        /// A multimeter.
+        Multimeter = 5 "multimeter",
+        /// An insulation tester.
+        InsulationTester = 6 "insulation_tester",
+        /// A capacitance meter.
+        CapacitorMeter = 7 "capacitor_meter",
+        /// A scale for refrigerant.
+        Scale = 8 "scale",
+        /// A recovery unit with its cylinder.
+        RecoveryUnit = 9 "recovery_unit",
+        /// Dry nitrogen with its regulator.
+        Nitrogen = 10 "nitrogen",
+    }
+}
+
+choice! {
+    /// What can be done on a visit beside reading and looking.
+    Action {
+        /// Switch off, let the pressures equalise, and read the standing pressure.
+        StopAndEqualise = 1 "stop_and_equalise",
+        /// Defrost the evaporator, let it settle, and read again.
+        DefrostAndReread = 2 "defrost_and_reread",
+        /// Clean the condenser, let it settle, and read again.
+        CleanAndReread = 3 "clean_and_reread",
+        /// Search for a leak.
+        LeakSearch = 4 "leak_search",
+        /// Recover the charge and weigh it.
+        RecoverAndWeigh = 5 "recover_and_weigh",
+        /// Switch on and watch the start.
+        StartTest = 6 "start_test",
+        /// Let the machine settle and read again.
+        LetItSettle = 7 "let_it_settle",
+    }
+}
+
+section! {
+    /// What this machine lets be reached, and what is at hand.
+    Access at "access" {}
+    others {
+        /// Whether there is a port on the suction side.
+        suction_port: bool = 500,
+        /// Whether there is a port on the high side.
+        high_side_port: bool = 501,
+        /// Whether there is a port on the liquid line.
+        liquid_port: bool = 502,
+        /// Whether the compressor has a suction service valve.
+        suction_service_valve: bool = 503,
+        /// Whether there is a valve in the liquid line.
+        liquid_line_valve: bool = 504,
+        /// The tools at hand; what is absent from the list is not at hand, no list says nothing.
+        tools: Set<Tool> = 505,
+    }
+}
+
+section! {
+    /// Why the technician was called, and what was done before.
+    Call at "" {
+        /// How long it has been so, hours.
+        complaint_hours: Hours = 521,
     }
     others {
-        /// Whether the compressor runs while the pressures are read; not said: it runs.
-        running: Option<bool>,
-        /// Which valve the pump-down was made against.
-        pump_down_valve: Option<PumpDownValve>,
-        /// What ended the pump-down.
-        pump_down_ended_by: Option<PumpDownEnd>,
-        /// The three line-to-line voltages, V.
-        line_voltages_v: Option<[f32; 3]>,
-        /// The three line currents, A.
-        line_currents_a: Option<[f32; 3]>,
+        /// What the customer complains of.
+        complaint: Set<Complaint> = 520,
+        /// What is known to have been done before.
+        history: Set<History> = 522,
     }
 }
 
-/// What was seen and heard on the visit.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
-pub struct Observations {
-    /// How the noise behaves after the start.
-    pub start_noise: Option<StartNoise>,
-    /// Whether frost or sweat covers the compressor body.
-    pub frost_on_compressor: Option<bool>,
-    /// What the sight glass shows.
-    pub sight_glass: Option<SightGlass>,
-    /// Whether the evaporator coil is iced over.
-    pub coil_iced: Option<bool>,
-}
-
-optional_numbers! {
+section! {
     /// Standard uncertainties (k = 1) of the instruments; what is left out takes its usual value.
-    Uncertainty {
+    Uncertainty at "uncertainty" {
         /// Pressure, percent of reading; 1 % and 2 kPa unless given.
-        pressure_percent: Percent,
+        pressure_percent: Percent = 360,
         /// Span of the gauge, kPa; given, `pressure_percent` is of this span.
-        pressure_span_kpa: Pressure,
+        pressure_span_kpa: Pressure = 361,
         /// Pipe temperature, K; 0.7 K unless given, beside the clamp's bias.
-        line_temperature_k: Spread,
+        line_temperature_k: Spread = 362,
         /// Air temperature, K; 0.5 K unless given.
-        air_temperature_k: Spread,
+        air_temperature_k: Spread = 363,
         /// Current, percent of reading; 1.5 % unless given.
-        current_percent: Percent,
+        current_percent: Percent = 364,
     }
 }
 
@@ -174,8 +246,40 @@ pub struct Visit<'a> {
     pub observations: Observations,
     /// How well the instruments measure.
     pub uncertainty: Uncertainty,
+    /// Why the technician was called, and what was done before.
+    pub call: Call,
+    /// What this machine lets be reached, and what is at hand.
+    pub access: Access,
+    /// What cannot be taken or done on this visit.
+    pub cannot: &'a [Doable],
+    /// What things cost.
+    pub costs: Costs,
     /// Readings of this same machine when it was good, if there are any.
     pub record: &'a [Readings],
+}
+
+/// What can be asked for on a visit: a reading, a look, or an action.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Doable {
+    /// A reading or an observation.
+    Measurement(Measurement),
+    /// An action.
+    Action(Action),
+}
+
+impl Doable {
+    /// The name in every interface.
+    pub const fn name(self) -> &'static str {
+        match self {
+            Self::Measurement(measurement) => measurement.name(),
+            Self::Action(action) => action.name(),
+        }
+    }
+    /// Finds what has a name; nothing for a derived quantity, which nobody can be asked to take.
+    pub fn from_name(name: &str) -> Option<Self> {
+        let measurement = Measurement::from_name(name).filter(|m| m.section().is_some());
+        measurement.map(Self::Measurement).or_else(|| Action::from_name(name).map(Self::Action))
+    }
 }
 
 impl Uncertainty {

@@ -136,6 +136,7 @@ pub unsafe extern "C" fn rimewise_decide(
             repair: costs.repair.map(known),
             compressor: known(costs.compressor),
             product_at_risk: known(costs.product_at_risk),
+            ..Costs::default()
         };
         let mut chances = [0.0; Cause::COUNT];
         for (position, chance) in chances.iter_mut().enumerate() {

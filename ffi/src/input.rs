@@ -299,6 +299,7 @@ impl RimewiseSystem {
                 winding_reference_c: number(self.compressor_winding_reference_c),
                 run_capacitor_uf: number(self.compressor_run_capacitor_uf),
                 start_capacitor_uf: number(self.compressor_start_capacitor_uf),
+                ..CompressorPlate::default()
             },
         })
     }
@@ -401,6 +402,7 @@ impl RimewiseReadings {
             )?,
             line_voltages_v: three(self.line_voltages_v),
             line_currents_a: three(self.line_currents_a),
+            ..Readings::default()
         })
     }
 }
@@ -423,6 +425,7 @@ impl RimewiseObservations {
             frost_on_compressor: flag(self.frost_on_compressor, section, "frost_on_compressor")?,
             sight_glass: choice(self.sight_glass, SightGlass::from_code, section, "sight_glass")?,
             coil_iced: flag(self.coil_iced, section, "coil_iced")?,
+            ..Observations::default()
         })
     }
 }

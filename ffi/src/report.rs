@@ -9,8 +9,9 @@ use core::ffi::{CStr, c_char};
 use core::mem::offset_of;
 use core::mem::size_of;
 use core::ptr;
+use rimewise::diagnosis::CauseAndMeasurements;
 use rimewise::motor::finding::Finding;
-use rimewise::report::{CauseAndMeasurements, Report};
+use rimewise::report::Report;
 
 /// Number of causes, `none` included.
 pub const RIMEWISE_CAUSES: usize = 10;
@@ -284,12 +285,12 @@ impl RimewiseReport {
         unsafe {
             let at = |offset: usize| to.cast::<u8>().add(offset);
             let number = |offset, value: u32| ptr::write_unaligned(at(offset).cast::<u32>(), value);
-            number(offset_of!(Self, valid), u32::from(from.fits.is_some()) * RIMEWISE_REPORT_FITS);
-            number(offset_of!(Self, decided), u32::from(from.decided));
-            number(offset_of!(Self, leading), from.leading.code() as u32);
-            number(offset_of!(Self, fits), from.fits.unwrap_or(0.0).to_bits());
+            number(offset_of!(Self, valid), u32::from(from.diagnosis.fits.is_some()) * RIMEWISE_REPORT_FITS);
+            number(offset_of!(Self, decided), u32::from(from.diagnosis.decided));
+            number(offset_of!(Self, leading), from.diagnosis.leading.code() as u32);
+            number(offset_of!(Self, fits), from.diagnosis.fits.unwrap_or(0.0).to_bits());
             let causes = at(offset_of!(Self, causes)).cast::<RimewiseCauseProbability>();
-            for (position, cause) in from.causes.iter().enumerate() {
+            for (position, cause) in from.diagnosis.causes.iter().enumerate() {
                 let entry = RimewiseCauseProbability {
                     cause: cause.cause.code(),
                     valid: u32::from(cause.severity.is_some()) * RIMEWISE_CAUSE_SEVERITY,
@@ -302,7 +303,7 @@ impl RimewiseReport {
                 at(offset_of!(Self, evidence_count)).cast(),
                 at(offset_of!(Self, evidence)).cast(),
                 RIMEWISE_EVIDENCE_MAX,
-                &from.evidence,
+                &from.diagnosis.evidence,
                 |e| RimewiseEvidence {
                     cause: e.cause.code(),
                     reading: e.reading.code(),
@@ -313,7 +314,7 @@ impl RimewiseReport {
                 at(offset_of!(Self, next_count)).cast(),
                 at(offset_of!(Self, next)).cast(),
                 RIMEWISE_NEXT_MAX,
-                &from.next,
+                &from.diagnosis.next,
                 |n| RimewiseNextMeasurement {
                     measurement: n.measurement.code(),
                     effort: n.effort.code(),
@@ -324,14 +325,14 @@ impl RimewiseReport {
                 at(offset_of!(Self, ruled_out_count)).cast(),
                 at(offset_of!(Self, ruled_out)).cast(),
                 RIMEWISE_CAUSES,
-                &from.ruled_out,
+                &from.diagnosis.ruled_out,
                 cause_and_measurements,
             );
             list(
                 at(offset_of!(Self, still_open_count)).cast(),
                 at(offset_of!(Self, still_open)).cast(),
                 RIMEWISE_CAUSES,
-                &from.still_open,
+                &from.diagnosis.still_open,
                 cause_and_measurements,
             );
             list(

@@ -300,6 +300,7 @@ fn costs() -> Costs {
         repair: [Some(120.0); Cause::COUNT],
         compressor: Some(650.0),
         product_at_risk: Some(400.0),
+        ..Costs::default()
     }
 }
 

@@ -342,6 +342,7 @@ fn visits(cover: &mut Cover) {
             repair,
             compressor: maybe(f),
             product_at_risk: maybe(d),
+            ..Costs::default()
         };
         decision::weigh(&probabilities, &costs, i)
     });

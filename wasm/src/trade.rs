@@ -326,6 +326,7 @@ pub fn weigh(probabilities: &[f32], repair: &[f32], other: &[f32], test_settles:
         repair: std::array::from_fn(|n| known(repair, n)),
         compressor: known(other, 2),
         product_at_risk: known(other, 3),
+        ..Costs::default()
     };
     let chances: [f32; Cause::COUNT] =
         std::array::from_fn(|n| probabilities.get(n).copied().unwrap_or(f32::NAN));

@@ -1,12 +1,13 @@
 //! Reads a visit strictly: an unknown field, a wrong type or an unknown name is an error that names the field.
 
 use super::tree::Tree;
-use crate::field::{Field, Kind};
+use crate::cause::Cause;
+use crate::decision::Costs;
+use crate::field::{Choices, Kind, Section, Shape, Value};
 use crate::invalid::Invalid;
-use crate::readings::{Observations, PumpDownEnd, PumpDownValve, Readings, SightGlass, StartNoise};
-use crate::readings::{Uncertainty, Visit};
+use crate::readings::{Access, Call, Doable, Readings, Visit};
 use crate::refrigerant::{self, Refrigerant};
-use crate::system::{CompressorPlate, Design, Duty, Metering, System};
+use crate::system::{CompressorPlate, Design, System};
 
 /// An error about one field of the input.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -39,20 +40,22 @@ impl From<Invalid> for FieldError {
     }
 }
 
-/// A visit as read from JSON, which owns its record.
-#[derive(Clone, Debug)]
+/// A visit as read from JSON, which owns its lists.
+#[derive(Clone, Debug, Default)]
 pub struct OwnedVisit {
     /// The refrigerant, where it is known.
     pub refrigerant: Option<&'static Refrigerant<'static>>,
     /// The readings of this machine when it was good.
     pub record: Vec<Readings>,
+    /// What cannot be taken or done on this visit.
+    pub cannot: Vec<Doable>,
     visit: Visit<'static>,
 }
 
 impl OwnedVisit {
-    /// The visit, with its record borrowed from here.
+    /// The visit, with its lists borrowed from here.
     pub fn visit(&self) -> Visit<'_> {
-        Visit { record: &self.record, ..self.visit }
+        Visit { record: &self.record, cannot: &self.cannot, ..self.visit }
     }
 }
 
@@ -64,145 +67,151 @@ type Members = Vec<(String, Tree)>;
 /// The first field that is unknown, of a wrong type, or names what is not known here.
 pub fn read_visit(line: &str) -> Result<OwnedVisit, FieldError> {
     let tree = Tree::read(line)?;
-    let mut owned = OwnedVisit { refrigerant: None, record: Vec::new(), visit: Visit::default() };
-    for (name, value) in object("", tree)? {
-        match name.as_str() {
-            "system" => read_system(value, &mut owned)?,
-            "readings" => owned.visit.readings = read_readings("readings", value)?,
-            "observations" => owned.visit.observations = read_observations(value)?,
-            "uncertainty" => read_uncertainty(value, &mut owned.visit.uncertainty)?,
-            _ => return Err(unknown(&name, &["system", "readings", "observations", "uncertainty"])),
-        }
-    }
+    let mut owned = OwnedVisit::default();
+    let mut call = Call::default();
+    read_section(
+        &mut call,
+        "",
+        tree,
+        &["system", "readings", "observations", "uncertainty", "access", "costs"],
+        |path, value| {
+            let visit = &mut owned.visit;
+            match path {
+                "system" => read_system(value, &mut owned)?,
+                "readings" => visit.readings = read_plain(path, value)?,
+                "observations" => visit.observations = read_plain(path, value)?,
+                "uncertainty" => visit.uncertainty = read_plain(path, value)?,
+                "access" => read_access(value, &mut owned)?,
+                _ => read_costs(value, &mut visit.costs)?,
+            }
+            Ok(())
+        },
+    )?;
+    owned.visit.call = call;
     Ok(owned)
 }
 
-fn read_system(value: Tree, owned: &mut OwnedVisit) -> Result<(), FieldError> {
-    const NAMES: [&str; 10] = [
-        "refrigerant",
-        "metering",
-        "receiver",
-        "suction_pressure_regulator",
-        "duty",
-        "design",
-        "compressor",
-        "record",
-        "charge_kg",
-        "run_capacitor_tolerance_percent",
-    ];
-    let system: &mut System = &mut owned.visit.system;
-    for (name, value) in object("system", value)? {
-        let path = format!("system.{name}");
-        match name.as_str() {
-            "refrigerant" => owned.refrigerant = read_refrigerant(&path, value)?,
-            "metering" => system.metering = choice(&path, value, Metering::ALL, Metering::name)?,
-            "duty" => system.duty = choice(&path, value, Duty::ALL, Duty::name)?,
-            "receiver" => system.receiver = boolean(&path, value)?,
-            "suction_pressure_regulator" => system.suction_pressure_regulator = boolean(&path, value)?,
-            "charge_kg" => system.charge_kg = number(&path, Kind::Mass, value)?,
-            "run_capacitor_tolerance_percent" => {
-                system.run_capacitor_tolerance_percent = number(&path, Kind::Percent, value)?;
-            }
-            "design" => {
-                for (name, value) in object(&path, value)? {
-                    let path = format!("{path}.{name}");
-                    let slot = position(Design::FIELDS, &name).and_then(|n| system.design.number_mut(n));
-                    numbered(&path, Design::FIELDS, &name, value, slot)?;
-                }
-            }
-            "compressor" => {
-                for (name, value) in object(&path, value)? {
-                    let path = format!("{path}.{name}");
-                    let slot = position(CompressorPlate::FIELDS, &name)
-                        .and_then(|n| system.compressor.number_mut(n));
-                    numbered(&path, CompressorPlate::FIELDS, &name, value, slot)?;
-                }
-            }
-            "record" => {
-                let entries = match value {
-                    Tree::List(entries) => entries,
-                    Tree::Null => Vec::new(),
-                    other => return Err(wrong_type(&path, "an array", &other)),
-                };
-                for (n, entry) in entries.into_iter().enumerate() {
-                    let path = format!("{path}[{n}]");
-                    let mut readings = Readings::default();
-                    for (name, value) in object(&path, entry)? {
-                        if name != "readings" {
-                            return Err(unknown(&format!("{path}.{name}"), &["readings"]));
-                        }
-                        readings = read_readings(&format!("{path}.readings"), value)?;
-                    }
-                    owned.record.push(readings);
-                }
-            }
-            _ => return Err(unknown(&path, &NAMES)),
-        }
-    }
-    Ok(())
+/// Reads a section that holds nothing but its own fields.
+fn read_plain<S: Section>(path: &str, value: Tree) -> Result<S, FieldError> {
+    let mut section = S::default();
+    read_section(&mut section, path, value, &[], |_, _| Ok(()))?;
+    Ok(section)
 }
 
-fn read_readings(path: &str, value: Tree) -> Result<Readings, FieldError> {
-    let mut readings = Readings::default();
+/// Reads the fields of a section from an object; `besides` names what `other` reads, by its path.
+fn read_section<S: Section>(
+    section: &mut S,
+    path: &str,
+    value: Tree,
+    besides: &[&str],
+    mut other: impl FnMut(&str, Tree) -> Result<(), FieldError>,
+) -> Result<(), FieldError> {
     for (name, value) in object(path, value)? {
-        let path = format!("{path}.{name}");
-        match name.as_str() {
-            "running" => readings.running = boolean(&path, value)?,
-            "pump_down_valve" => {
-                readings.pump_down_valve = choice(&path, value, PumpDownValve::ALL, PumpDownValve::name)?;
-            }
-            "pump_down_ended_by" => {
-                readings.pump_down_ended_by = choice(&path, value, PumpDownEnd::ALL, PumpDownEnd::name)?;
-            }
-            "line_voltages_v" => readings.line_voltages_v = triple(&path, Kind::Voltage, value)?,
-            "line_currents_a" => readings.line_currents_a = triple(&path, Kind::Current, value)?,
-            _ => {
-                let slot = position(Readings::FIELDS, &name).and_then(|n| readings.number_mut(n));
-                if slot.is_none() {
-                    let others = [
-                        "running",
-                        "pump_down_valve",
-                        "pump_down_ended_by",
-                        "line_voltages_v",
-                        "line_currents_a",
-                    ];
-                    let names: Vec<&str> = Readings::FIELDS.iter().map(|f| f.name).chain(others).collect();
-                    return Err(unknown(&path, &names));
-                }
-                numbered(&path, Readings::FIELDS, &name, value, slot)?;
-            }
+        let path = if path.is_empty() { name.clone() } else { format!("{path}.{name}") };
+        if besides.contains(&name.as_str()) {
+            other(&path, value)?;
+            continue;
         }
-    }
-    Ok(readings)
-}
-
-fn read_observations(value: Tree) -> Result<Observations, FieldError> {
-    let mut seen = Observations::default();
-    for (name, value) in object("observations", value)? {
-        let path = format!("observations.{name}");
-        match name.as_str() {
-            "start_noise" => seen.start_noise = choice(&path, value, StartNoise::ALL, StartNoise::name)?,
-            "frost_on_compressor" => seen.frost_on_compressor = boolean(&path, value)?,
-            "sight_glass" => seen.sight_glass = choice(&path, value, SightGlass::ALL, SightGlass::name)?,
-            "coil_iced" => seen.coil_iced = boolean(&path, value)?,
-            _ => {
-                return Err(unknown(
-                    &path,
-                    &["start_noise", "frost_on_compressor", "sight_glass", "coil_iced"],
-                ));
-            }
-        }
-    }
-    Ok(seen)
-}
-
-fn read_uncertainty(value: Tree, uncertainty: &mut Uncertainty) -> Result<(), FieldError> {
-    for (name, value) in object("uncertainty", value)? {
-        let path = format!("uncertainty.{name}");
-        let slot = position(Uncertainty::FIELDS, &name).and_then(|n| uncertainty.number_mut(n));
-        numbered(&path, Uncertainty::FIELDS, &name, value, slot)?;
+        let Some(position) = S::ENTRIES.iter().position(|entry| entry.name == name) else {
+            let own = S::ENTRIES.iter().map(|entry| entry.name);
+            let names: Vec<&str> = own.chain(besides.iter().copied()).collect();
+            return Err(unknown(&path, &names));
+        };
+        let read =
+            S::ENTRIES.get(position).map_or(Ok(None), |entry| field_value(&path, entry.shape, value))?;
+        // The shape is the entry's own, so that the section takes it.
+        section.set(position, read);
     }
     Ok(())
+}
+
+fn field_value(path: &str, shape: Shape, value: Tree) -> Result<Option<Value>, FieldError> {
+    Ok(match shape {
+        Shape::Number(kind) => number(path, kind, value)?.map(Value::Number),
+        Shape::Three(kind) => triple(path, kind, value)?.map(Value::Three),
+        Shape::Flag => boolean(path, value)?.map(Value::Flag),
+        Shape::Choice(choices) => choice(path, value, choices)?.map(Value::Choice),
+        Shape::Set(choices) => set(path, value, choices)?.map(Value::Set),
+    })
+}
+
+fn read_system(value: Tree, owned: &mut OwnedVisit) -> Result<(), FieldError> {
+    let mut system = System::default();
+    let (mut design, mut compressor) = (Design::default(), CompressorPlate::default());
+    read_section(
+        &mut system,
+        "system",
+        value,
+        &["refrigerant", "design", "compressor", "record"],
+        |path, value| {
+            match path {
+                "system.refrigerant" => owned.refrigerant = read_refrigerant(path, value)?,
+                "system.design" => design = read_plain(path, value)?,
+                "system.compressor" => compressor = read_plain(path, value)?,
+                _ => {
+                    for (n, entry) in list(path, "an array", value)?.into_iter().enumerate() {
+                        let path = format!("{path}[{n}]");
+                        let mut readings = Readings::default();
+                        for (name, value) in object(&path, entry)? {
+                            if name != "readings" {
+                                return Err(unknown(&format!("{path}.{name}"), &["readings"]));
+                            }
+                            readings = read_plain(&format!("{path}.readings"), value)?;
+                        }
+                        owned.record.push(readings);
+                    }
+                }
+            }
+            Ok(())
+        },
+    )?;
+    owned.visit.system = System { design, compressor, ..system };
+    Ok(())
+}
+
+fn read_access(value: Tree, owned: &mut OwnedVisit) -> Result<(), FieldError> {
+    let mut access = Access::default();
+    read_section(&mut access, "access", value, &["cannot"], |path, value| {
+        for (n, item) in list(path, "an array of names", value)?.into_iter().enumerate() {
+            let path = format!("{path}[{n}]");
+            let Tree::Text(name) = item else { return Err(wrong_type(&path, "a name", &item)) };
+            let doable = Doable::from_name(&name).ok_or_else(|| FieldError {
+                field: path,
+                error: format!("\"{name}\" is no reading, observation or action known here"),
+            })?;
+            owned.cannot.push(doable);
+        }
+        Ok(())
+    })?;
+    owned.visit.access = access;
+    Ok(())
+}
+
+fn read_costs(value: Tree, costs: &mut Costs) -> Result<(), FieldError> {
+    let mut repair = [None; Cause::COUNT];
+    read_section(costs, "costs", value, &["repair"], |path, value| {
+        for (name, value) in object(path, value)? {
+            let path = format!("{path}.{name}");
+            let cause = Cause::from_name(&name).filter(|cause| *cause != Cause::None);
+            let Some(slot) = cause.and_then(|cause| repair.get_mut(cause.index())) else {
+                let names: Vec<&str> = Cause::ALL.iter().skip(1).map(|cause| cause.name()).collect();
+                return Err(unknown(&path, &names));
+            };
+            *slot = number(&path, Kind::Money, value)?;
+        }
+        Ok(())
+    })?;
+    costs.repair = repair;
+    Ok(())
+}
+
+/// Reads an array; null is an empty one.
+fn list(path: &str, expected: &str, value: Tree) -> Result<Vec<Tree>, FieldError> {
+    match value {
+        Tree::List(items) => Ok(items),
+        Tree::Null => Ok(Vec::new()),
+        other => Err(wrong_type(path, expected, &other)),
+    }
 }
 
 /// Reads a refrigerant's designation as people write it.
@@ -218,27 +227,6 @@ pub(super) fn read_refrigerant(
             FieldError { field: path.to_owned(), error }
         }),
         other => Err(wrong_type(path, "a designation", &other)),
-    }
-}
-
-fn position(fields: &[Field], name: &str) -> Option<usize> {
-    fields.iter().position(|field| field.name == name)
-}
-
-fn numbered(
-    path: &str,
-    fields: &'static [Field],
-    name: &str,
-    value: Tree,
-    slot: Option<&mut Option<f32>>,
-) -> Result<(), FieldError> {
-    let kind = fields.iter().find(|field| field.name == name).map(|field| field.kind);
-    match (slot, kind) {
-        (Some(slot), Some(kind)) => {
-            *slot = number(path, kind, value)?;
-            Ok(())
-        }
-        _ => Err(unknown(path, &fields.iter().map(|f| f.name).collect::<Vec<_>>())),
     }
 }
 
@@ -299,20 +287,37 @@ fn boolean(path: &str, value: Tree) -> Result<Option<bool>, FieldError> {
     }
 }
 
-fn choice<T: Copy>(
-    path: &str,
-    value: Tree,
-    all: &[T],
-    name: impl Fn(T) -> &'static str,
-) -> Result<Option<T>, FieldError> {
-    let list = || all.iter().map(|c| name(*c)).collect::<Vec<_>>().join(", ");
+/// Reads the permanent number of a choice by its name.
+fn choice(path: &str, value: Tree, choices: &Choices) -> Result<Option<i32>, FieldError> {
+    let list = || choices.list.iter().map(|(_, name, _)| *name).collect::<Vec<_>>().join(", ");
     match value {
         Tree::Null => Ok(None),
-        Tree::Text(text) => all.iter().copied().find(|c| name(*c) == text).map(Some).ok_or_else(|| {
-            FieldError { field: path.to_owned(), error: format!("\"{text}\" is none of: {}", list()) }
-        }),
+        Tree::Text(text) => {
+            let known = choices.list.iter().find(|(_, name, _)| *name == text);
+            known.map(|(code, _, _)| Some(*code)).ok_or_else(|| FieldError {
+                field: path.to_owned(),
+                error: format!("\"{text}\" is none of: {}", list()),
+            })
+        }
         other => Err(wrong_type(path, &format!("one of: {}", list()), &other)),
     }
+}
+
+/// Reads several of a choice's names as bits.
+fn set(path: &str, value: Tree, choices: &Choices) -> Result<Option<u32>, FieldError> {
+    if value == Tree::Null {
+        return Ok(None);
+    }
+    let mut bits = 0;
+    for (n, item) in list(path, "an array of names", value)?.into_iter().enumerate() {
+        let path = format!("{path}[{n}]");
+        if item == Tree::Null {
+            return Err(wrong_type(&path, "a name", &item));
+        }
+        let code = choice(&path, item, choices)?;
+        bits |= code.and_then(|code| u32::try_from(code).ok()).and_then(|n| 1u32.checked_shl(n)).unwrap_or(0);
+    }
+    Ok(Some(bits))
 }
 
 pub(super) fn wrong_type(path: &str, expected: &str, got: &Tree) -> FieldError {

@@ -1,45 +1,45 @@
 //! One sample of a stream: a time and whatever was measured at it.
 
-use crate::field::{choice, optional_numbers};
+use crate::field::{choice, section};
 
-optional_numbers! {
+section! {
     /// What was measured at one moment, under the names of the readings; not measured is `None`.
     ///
     /// A value that arrives more slowly than the others is best repeated with its latest value: superheat is only
     /// known at a sample that holds both its pressure and its temperature.
-    Sample {
+    Sample at "sample" {
         /// Pressure at the compressor's suction, kPa absolute.
-        suction_pressure_kpa: Pressure,
+        suction_pressure_kpa: Pressure = 1,
         /// Pressure at the evaporator outlet, kPa absolute.
-        evaporator_pressure_kpa: Pressure,
+        evaporator_pressure_kpa: Pressure = 2,
         /// Pressure at the compressor's discharge, kPa absolute.
-        discharge_pressure_kpa: Pressure,
+        discharge_pressure_kpa: Pressure = 3,
         /// Pressure at the condenser or receiver outlet, kPa absolute.
-        liquid_pressure_kpa: Pressure,
+        liquid_pressure_kpa: Pressure = 4,
         /// Pipe temperature at the evaporator outlet, degC.
-        evaporator_outlet_c: Temperature,
+        evaporator_outlet_c: Temperature = 5,
         /// Pipe temperature at the compressor inlet, degC.
-        suction_line_c: Temperature,
+        suction_line_c: Temperature = 6,
         /// Pipe temperature at the compressor outlet, degC.
-        discharge_line_c: Temperature,
+        discharge_line_c: Temperature = 7,
         /// Pipe temperature of the liquid line ahead of the drier, degC.
-        liquid_line_c: Temperature,
+        liquid_line_c: Temperature = 8,
         /// Pipe temperature behind the drier, degC.
-        drier_outlet_c: Temperature,
+        drier_outlet_c: Temperature = 9,
         /// Air temperature of the cooled space, onto the evaporator, degC.
-        space_c: Temperature,
+        space_c: Temperature = 10,
         /// Air temperature off the evaporator, degC.
-        supply_air_c: Temperature,
+        supply_air_c: Temperature = 11,
         /// Air temperature onto the condenser, degC.
-        ambient_c: Temperature,
+        ambient_c: Temperature = 12,
         /// Air temperature off the condenser, degC.
-        condenser_exhaust_c: Temperature,
+        condenser_exhaust_c: Temperature = 13,
         /// Compressor current, A, without fans and heaters.
-        current_a: Current,
+        current_a: Current = 14,
         /// Supply voltage, V.
-        voltage_v: Voltage,
+        voltage_v: Voltage = 15,
     }
-    others {
+    besides {
         /// Time on any clock that does not run backwards, ms.
         time_ms: u64,
     }
@@ -96,7 +96,7 @@ pub(super) fn whole(sample: &Sample, values: &mut [Option<i32>; CHANNELS]) -> u1
     for (channel, (value, number)) in values.iter_mut().zip(&numbers).enumerate() {
         let Some(number) = *number else { continue };
         let (low, high) = limits(channel);
-        let fixed = super::fixed::fixed(number, places(channel));
+        let fixed = super::fixed_point::fixed(number, places(channel));
         if fixed >= low && fixed <= high {
             *value = Some(fixed);
         } else {

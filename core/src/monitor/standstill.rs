@@ -1,10 +1,13 @@
 //! What a stopped machine shows: its pressures become equal and come to rest, its coil is defrosted.
 
+use super::Monitor;
 use super::average::Averages;
 use super::event::{EventKind, Events};
-use super::fixed::{number, share};
-use super::sample::{EVAPORATOR_OUTLET, SUPPLY_AIR};
-use super::window::{FULL, HIGH, LOW, Window, share_of};
+use super::fixed_point::{fixed, number, share};
+use super::sample::{CHANNELS, EVAPORATOR_OUTLET, SUCTION, SUPPLY_AIR};
+use super::trend::{FULL, HIGH, LOW, Window, share_of};
+use crate::quantity::Pressure;
+use crate::refrigerant::Refrigerant;
 
 /// Blocks in a row with equal pressures that make them equal: one minute.
 const EQUAL_BLOCKS: u8 = 5;
@@ -25,7 +28,7 @@ const SHOWN: u8 = 4;
 
 /// What is followed while the compressor stands.
 #[derive(Clone, Copy, Debug)]
-pub(super) struct OffTime {
+pub(super) struct Standstill {
     equal: u8,
     standing_told: bool,
     heated: u8,
@@ -44,7 +47,7 @@ pub(super) struct Standing {
     pub(super) celsius: Option<f32>,
 }
 
-impl OffTime {
+impl Standstill {
     pub(super) const fn new() -> Self {
         Self {
             equal: 0,
@@ -157,4 +160,33 @@ fn one_temperature(averages: &Averages) -> Option<f32> {
         return None;
     }
     Some(number(sum.checked_div(count)?, 8))
+}
+
+impl Monitor {
+    /// Finds the temperature of the coil of a stopped machine, 1/256 degC, and whether a clamp shows it.
+    ///
+    /// While it is being warmed, its pressure tells sooner than a clamp; between bubble and dew a blend's dew
+    /// temperature lies above the coil by up to its glide. Once it is dry, only the clamp tells that it cools.
+    pub(super) fn coil(
+        &self,
+        refrigerant: Option<&Refrigerant<'_>>,
+        middle: &[Option<i32>; CHANNELS],
+    ) -> Option<(i32, bool)> {
+        let clamp = middle[EVAPORATOR_OUTLET].or(middle[SUPPLY_AIR]);
+        if self.standstill.defrost && self.standstill.by_clamp {
+            return Some((clamp?, true));
+        }
+        let saturated = || {
+            let (refrigerant, low) = refrigerant.zip(middle[SUCTION])?;
+            Some(dew(refrigerant, low)? - fixed(refrigerant.glide().kelvins(), 8))
+        };
+        Some((saturated().max(clamp)?, clamp.is_some()))
+    }
+}
+
+/// Finds the dew temperature at a whole-number pressure, 1/256 degC.
+pub(super) fn dew(refrigerant: &Refrigerant<'_>, low: i32) -> Option<i32> {
+    // 1/256 kPa in pascal, and 273.15 K in 1/256 K.
+    let dew = refrigerant.dew_temperature(Pressure::from_pascals(low as f32 * 3.906_25)).ok()?;
+    Some(fixed(dew.kelvins(), 8) - 69_926)
 }

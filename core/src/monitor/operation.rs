@@ -2,14 +2,14 @@
 
 use super::Monitor;
 use super::event::{EventKind, Events};
-use super::fixed::number;
-use super::off_time::OffTime;
+use super::filter::Filtered;
+use super::fixed_point::number;
+use super::operating_state::State;
 use super::power::{self, Power};
 use super::pump_down::{PumpDown, Rise};
 use super::sample::{AMBIENT, CURRENT, DISCHARGE_LINE, SPACE, VOLTAGE};
-use super::seen::Seen;
+use super::standstill::Standstill;
 use super::start::Now;
-use super::state::State;
 use crate::refrigerant::Refrigerant;
 
 /// Time after a start that is the start, ms.
@@ -25,7 +25,7 @@ impl Monitor {
     pub(super) fn follow(
         &mut self,
         refrigerant: Option<&Refrigerant<'_>>,
-        seen: &mut Seen,
+        seen: &mut Filtered,
         events: &mut Events,
     ) {
         let now = (self.last_ms as u32, self.last_ms);
@@ -67,7 +67,7 @@ impl Monitor {
         }
         // A full block is put away with one sample and judged with the next: no sample costs both.
         if core::mem::take(&mut self.due) {
-            self.judge(now.1, events);
+            self.judge_block(now.1, events);
         }
         if let Some(means) = self.block.push(&seen.middle, seen.step, now.0) {
             self.window.push(&means);
@@ -77,7 +77,7 @@ impl Monitor {
     }
 
     /// Judges the compressor's supply, and since when it is so where it is on now.
-    fn judge_power(&mut self, seen: &mut Seen) -> (Power, u64) {
+    fn judge_power(&mut self, seen: &mut Filtered) -> (Power, u64) {
         let (amps, volts) = (seen.amps, seen.volts);
         if let Some([.., newest]) = amps
             && self.power == Power::Off
@@ -102,11 +102,11 @@ impl Monitor {
         (power, if seen.raw[CURRENT].is_some() { seen.before_ms } else { self.last_ms })
     }
 
-    fn started(&mut self, time_ms: u64, seen: &Seen, at: &Now, events: &mut Events) {
+    fn started(&mut self, time_ms: u64, seen: &Filtered, at: &Now, events: &mut Events) {
         let since = time_ms as u32;
         let off_ms = since.wrapping_sub(self.since);
         let minutes = self.since_known.then(|| off_ms as f32 * (1.0 / 60_000.0));
-        self.off_time.end((at.now, at.time_ms), events);
+        self.standstill.end((at.now, at.time_ms), events);
         if let PumpDown::Holding(rise) = &mut self.pump_down {
             rise.tell(at.time_ms, &mut self.found_pump_down, events);
         }
@@ -153,7 +153,7 @@ impl Monitor {
         }
         self.start.end();
         (self.power, self.since_known, self.since) = (Power::Off, true, now.0);
-        self.off_time = OffTime::new();
+        self.standstill = Standstill::new();
         self.anew(self.last_ms as u32);
     }
 
@@ -191,7 +191,7 @@ impl Monitor {
     fn off(
         &mut self,
         refrigerant: Option<&Refrigerant<'_>>,
-        seen: &Seen,
+        seen: &Filtered,
         now: (u32, u64),
         events: &mut Events,
     ) {
@@ -207,7 +207,7 @@ impl Monitor {
         if let (Some((coil, by_clamp)), Some(space)) =
             (self.coil(refrigerant, &seen.middle), seen.middle[SPACE])
         {
-            self.off_time.sample(coil, by_clamp, space, now, events);
+            self.standstill.sample(coil, by_clamp, space, now, events);
         }
     }
 }

@@ -309,6 +309,7 @@ pub(crate) fn off_design(nominal: &Nominal) -> Vector {
     let mut moves = [0.0; CHANNELS];
     moves[symptom::SUCTION_PRESSURE] = symptom::OFF_DESIGN * beyond;
     moves[symptom::EVAPORATOR_PRESSURE] = symptom::OFF_DESIGN * beyond;
+    moves[symptom::EVAPORATOR_INLET] = symptom::OFF_DESIGN * beyond;
     moves
 }
 

@@ -155,6 +155,17 @@ pub(crate) fn ln_likelihood(standing: &Standing, circuit: Circuit, left: f32, ex
     ln(weighed(at(p - rise, dew, bubble, spread, circuit, left)))
 }
 
+/// Mean and standard deviation of the logarithm of a standing pressure over the curve's, where a part of the right charge
+/// is left and gas that cannot condense raises the running discharge pressure by a share.
+pub(crate) fn predicted(circuit: Circuit, left: f32, excess: f32) -> (f32, f32) {
+    let full = circuit.ln_full + libm::logf(left.max(0.01));
+    // The smaller of the curve and of what the charge gives, the mean of a normal distribution cut at zero.
+    let dry = below(-full / circuit.spread);
+    let mean = full * dry - circuit.spread * circuit.spread * density(full, 0.0, circuit.spread);
+    let rise = libm::log1pf(RISE_OF_EXCESS * excess.max(0.0));
+    (mean + rise, combine(&[2.0 * UNEVEN, circuit.spread * libm::sqrtf(dry), RISE_SPREAD * rise]))
+}
+
 /// Density of the logarithm of pressure where a part of the right charge is left, in a test that was not spoilt.
 fn at(p: f32, dew: f32, bubble: f32, spread: f32, circuit: Circuit, left: f32) -> f32 {
     let full = circuit.ln_full + libm::logf(left.max(0.01));

@@ -71,6 +71,8 @@ pub(crate) struct Hypothesis {
     pub(crate) shift: Vector,
     /// Standard deviation of its movement beside a share of it, channel by channel.
     pub(crate) loose: Vector,
+    /// Capacity or COP over that of a machine in good order.
+    pub(crate) impact: f32,
 }
 
 /// Standard deviation of a severity anywhere in a step, as a share of the step: 1 / sqrt(12).
@@ -116,6 +118,7 @@ impl Hypothesis {
         ln_prior: 0.0,
         shift: [0.0; CHANNELS],
         loose: [0.0; CHANNELS],
+        impact: 1.0,
     };
 
     /// Something that is none of the ten causes.
@@ -190,6 +193,7 @@ pub(crate) fn singles(ladders: &[Ladder; Cause::COUNT - 1], each: &mut dyn FnMut
                         ln_prior: single + libm::logf(weight / weights),
                         shift: here.shift,
                         loose: here.loose,
+                        impact: here.impact,
                     };
                     let share = if place < USUAL { 0.5 * ANYWHERE } else { ANYWHERE };
                     let step = Step { from: &before.shift, to: &node.shift, share };
@@ -293,6 +297,7 @@ pub(crate) fn pairs(
                         ln_prior: pair + libm::logf(both),
                         shift,
                         loose: [0.0; CHANNELS],
+                        impact: a.impact * b.impact,
                     };
                     let step = |from, to| Step { from, to, share: ABOUT };
                     each(&hypothesis, &[step(from_a, &a.shift), step(from_b, &b.shift)]);

@@ -43,6 +43,8 @@ pub(super) const LOOSE: Vector = {
     loose[DRIER_OUTLET] = 3.0;
     loose[CURRENT] = 12.0;
     loose[POWER] = 20.0;
+    loose[EVAPORATOR_INLET] = 5.0;
+    loose[CONDENSER_MIDDLE] = 3.0;
     loose
 };
 
@@ -118,6 +120,9 @@ impl End<'_> {
         at[EVAPORATOR_PRESSURE] = suction_k + flow * (run.evaporating_dew_k - run.suction_dew_k);
         at[DISCHARGE_PRESSURE] = condensing_k;
         at[LIQUID_PRESSURE] = condensing_k;
+        // Behind the metering device it stays as cold as the suction while anything passes.
+        at[EVAPORATOR_INLET] = space_k + libm::sqrtf(left) * (suction_k - space_k);
+        at[CONDENSER_MIDDLE] = condensing_k.max(ambient_k);
         at[EVAPORATOR_OUTLET] = toward(EVAPORATOR_OUTLET, space_k - 1.0, left);
         at[SUCTION_LINE] = toward(SUCTION_LINE, ambient_k - 3.0, left);
         let warm = SHELL_WARMS + (1.0 - SHELL_WARMS) * libm::sqrtf(left);
@@ -142,6 +147,8 @@ impl End<'_> {
         at[EVAPORATOR_PRESSURE] = suction_k;
         at[DISCHARGE_PRESSURE] = discharge_k;
         at[LIQUID_PRESSURE] = discharge_k;
+        at[EVAPORATOR_INLET] = space_k - 1.0;
+        at[CONDENSER_MIDDLE] = ambient_k;
         at[EVAPORATOR_OUTLET] = space_k - 1.0;
         at[SUCTION_LINE] = ambient_k - 3.0;
         at[DISCHARGE_LINE] = ambient_k + SHELL_WARMS * (self.base[DISCHARGE_LINE] - ambient_k);
@@ -224,6 +231,7 @@ impl End<'_> {
         at[EVAPORATOR_PRESSURE] = self.inside(at[EVAPORATOR_PRESSURE].min(warmest));
         at[DISCHARGE_PRESSURE] = self.inside(at[DISCHARGE_PRESSURE]);
         at[LIQUID_PRESSURE] = self.inside(at[LIQUID_PRESSURE]);
+        at[EVAPORATOR_INLET] = at[EVAPORATOR_INLET].min(warmest);
         let coil = at[EVAPORATOR_PRESSURE];
         at[EVAPORATOR_OUTLET] = at[EVAPORATOR_OUTLET].min(warmest).max(coil);
         at[SUCTION_LINE] = at[SUCTION_LINE].min(warmest + 10.0).max(coil);

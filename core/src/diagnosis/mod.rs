@@ -2,11 +2,12 @@
 //!
 //! `signature` says how each cause moves the channels (`symptom`) up to its end (`limit`), `hypothesis` lists every cause and pair of causes,
 //! `likelihood` says how well each explains the readings, `evidence` adds what is no channel, `posterior` sums it all
-//! (`tally`; `screen` passes over the pairs that lie far off), `next_measurement` and `rule_out` say what is left to do,
+//! (`tally`, `union`; `screen` passes over the pairs that lie far off), `next_measurement` and `rule_out` say what is left to do,
 //! and `decided` holds the rule for acting. `another_refrigerant`,
 //! `exchanged`, `gauge` and `consistency` notice what was told wrongly, `unidentified` what no listed cause explains.
 
 mod another_refrigerant;
+mod call;
 mod consistency;
 mod decided;
 #[cfg(test)]
@@ -25,9 +26,13 @@ mod screen;
 mod signature;
 mod tally;
 mod unidentified;
+mod union;
+mod warm_space;
 
 pub use decided::{CLEAR_AT, DECIDE_AT, FITS_AT_LEAST};
-pub use outcome::{CauseAndMeasurements, CauseProbability, Diagnosis, Evidence, NextMeasurement};
+pub use outcome::{
+    CauseAndMeasurements, CauseProbability, Diagnosis, Evidence, Families, Jobs, NextMeasurement,
+};
 pub(crate) use signature::climb;
 
 use crate::cause::Cause;
@@ -45,13 +50,15 @@ use crate::symptom::{self, CHANNELS, Deviation, Measured};
 use crate::system::Metering;
 use crate::triangular::Factor;
 use crate::warning::{WarningKind, Warnings, warn};
+use call::Weighed;
 use decided::{Doubts, TOLD_WRONGLY};
-use evidence::Factors;
+use evidence::{Beside, Factors};
 use heapless::Vec;
 use hypothesis::{Hypothesis, Step, Unlisted};
 use next_measurement::{CANDIDATES, Information, Known, Predictive, measurement};
 use posterior::{KEPT, Posterior};
 use signature::{Ladder, Node};
+use warm_space::WarmSpace;
 
 /// The memory that one diagnosis works in, so that the stack stays small; its contents mean nothing between calls.
 #[derive(Clone, Debug)]
@@ -131,7 +138,8 @@ pub(crate) fn weigh(
     let conditions = conditions(expected, &readings);
     expected.pump_down_kpa = conditions
         .and_then(|c| crate::compressor::pump_down::expected_kpa(&c, visit.uncertainty.pressure_kpa(20.0)));
-    let factors = factors(refrigerant, &nominal, visit, conditions);
+    let circuit = circuit(&nominal);
+    let factors = factors(refrigerant, &today, conditions, circuit);
 
     let balance = &healthy.balance;
     let together = |nodes: [(Cause, &Node); 2]| signature::together(fluid, balance, nodes);
@@ -156,6 +164,7 @@ pub(crate) fn weigh(
         noise: &noise,
         factors: &factors,
         conditions,
+        circuit: Some(circuit),
         kept: &posterior.kept,
     };
     let [scratch_factor, _] = scratch;
@@ -169,6 +178,8 @@ pub(crate) fn weigh(
     // What a visit told wrongly explains better, or something else, none of the causes explains.
     fits *= (1.0 - told_wrongly - diagnosis.unidentified).max(0.0);
     sort(posterior, &mut diagnosis.causes);
+    diagnosis.families = posterior.unions.families();
+    diagnosis.jobs = posterior.unions.jobs(&nominal, &|cause| posterior.probability(cause));
     diagnosis.leading = diagnosis.causes[0].cause;
     let unsettled = unsettled(readings.minutes_running);
     diagnosis.decided = decided::decided(&diagnosis.causes, &Doubts { fits, told_wrongly, unsettled });
@@ -249,6 +260,8 @@ fn stopped(readings: &Readings) -> Readings {
         discharge_line_c: None,
         liquid_line_c: None,
         drier_outlet_c: None,
+        evaporator_inlet_c: None,
+        condenser_middle_c: None,
         supply_air_c: None,
         condenser_exhaust_c: None,
         current_a: None,
@@ -269,11 +282,11 @@ fn conditions(expected: &Expected, readings: &Readings) -> Option<Conditions> {
 
 fn factors(
     refrigerant: &Refrigerant<'_>,
-    nominal: &Nominal,
-    visit: &Visit<'_>,
+    today: &Today<'_>,
     conditions: Option<Conditions>,
+    circuit: Circuit,
 ) -> Factors {
-    let readings = &visit.readings;
+    let (visit, readings) = (today.visit, &today.readings);
     let pump_down = readings.pump_down_kpa.zip(conditions).map(|(lowest_kpa, conditions)| {
         let seen = PumpDown {
             lowest_kpa,
@@ -287,16 +300,35 @@ fn factors(
         let kpa = readings.standing_pressure_kpa?;
         let pressure = Estimate::new(kpa, visit.uncertainty.pressure_kpa(kpa))?;
         let temperature = Estimate::new(readings.standing_temperature_c?, visit.uncertainty.line_k())?;
-        let circuit = if nominal.receiver || nominal.valve() {
-            Circuit::LARGE
-        } else if nominal.metering == Metering::Capillary {
-            Circuit::SMALL
-        } else {
-            Circuit::MIDDLING
-        };
         Some((Standing::at(refrigerant, pressure, temperature)?, circuit))
     };
-    Factors::new(pump_down, standing(), visit.observations)
+    let recovered = || {
+        let plate = visit.system.charge_kg.filter(|kg| *kg > 0.0)?;
+        let recovered = readings.recovered_kg.filter(|kg| *kg > 0.0)?;
+        Some(libm::logf(recovered / plate))
+    };
+    let told = visit.system.duty.is_some() || visit.system.design.space_c.is_some();
+    let running = readings.running != Some(false);
+    let space = WarmSpace::new(&today.nominal, readings, told && running, &visit.call);
+    let beside = Beside {
+        pump_down,
+        standing: standing(),
+        recovered: recovered(),
+        space,
+        call: Weighed::new(&visit.call),
+    };
+    Factors::new(beside, &visit.observations)
+}
+
+/// How much refrigerant a circuit of this kind holds.
+fn circuit(nominal: &Nominal) -> Circuit {
+    if nominal.receiver || nominal.valve() {
+        Circuit::LARGE
+    } else if nominal.metering == Metering::Capillary {
+        Circuit::SMALL
+    } else {
+        Circuit::MIDDLING
+    }
 }
 
 /// Variance of the instrument on every channel, for those not yet measured what is usual.

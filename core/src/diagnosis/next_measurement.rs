@@ -4,11 +4,12 @@
 //! it is a mixture, and the information is the entropy of the mixture over causes before minus the expected one
 //! after, summed on a grid.
 
-use super::evidence::{Factors, outcomes};
+use super::evidence::{Factors, charge_left, outcomes};
 use super::hypothesis::Hypothesis;
 use super::likelihood::{square, whiten};
 use super::posterior::KEPT;
 use crate::cause::Cause;
+use crate::charge::standing::{self, Circuit};
 use crate::compressor::pump_down::{self, Conditions};
 use crate::measurement::Measurement;
 use crate::symptom::{CHANNELS, Deviation, Matrix, READING, Vector};
@@ -64,6 +65,7 @@ pub(crate) struct Known<'a> {
     pub(crate) noise: &'a Vector,
     pub(crate) factors: &'a Factors,
     pub(crate) conditions: Option<Conditions>,
+    pub(crate) circuit: Option<Circuit>,
     pub(crate) kept: &'a [(f32, Hypothesis)],
 }
 
@@ -93,6 +95,14 @@ pub(crate) fn information(
             }
         }
         result[CHANNELS] = continuous(kept, &limits);
+    }
+    if let Some(circuit) = known.circuit.filter(|_| !given[1]) {
+        let mut stands = [(0.0f32, 1.0f32); KEPT];
+        for (slot, (_, _, hypothesis)) in stands.iter_mut().zip(kept.each()) {
+            let excess = hypothesis.severity(Cause::NonCondensables);
+            *slot = standing::predicted(circuit, charge_left(hypothesis), excess);
+        }
+        result[CHANNELS + 1] = continuous(kept, &stands);
     }
     for kind in 2..Factors::COUNT {
         if !given[kind]

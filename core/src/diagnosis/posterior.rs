@@ -5,7 +5,8 @@ use super::hypothesis::{Hypothesis, Step, Unlisted, pairs, singles};
 use super::likelihood::{LN_WRONG, LN_WRONG_CONDITION, LN_WRONG_DENSITY, likelihood};
 use super::screen::{Promising, Screen, fade};
 use super::signature::{Ladder, Node};
-use super::tally::{Mean, MeanSeverity, Sum, Tally, Unions};
+use super::tally::{Mean, MeanSeverity, Sum, Tally};
+use super::union::Unions;
 use crate::cause::Cause;
 use crate::measurement::Measurement;
 use crate::symptom::{CHANNELS, CONDITION, CONDITIONS, Deviation, READING, Vector};
@@ -18,7 +19,7 @@ pub(crate) const KEPT: usize = 16;
 #[derive(Clone, Debug)]
 pub(crate) struct Posterior {
     tally: Tally,
-    unions: Unions,
+    pub(super) unions: Unions,
     clean: Tally,
     /// By packed channel.
     without_channel: [Tally; CHANNELS],
@@ -75,7 +76,7 @@ impl Posterior {
         // them cheaply.
         let Some(screen) = Screen::new(deviation, ladders, factor) else { return };
         let promise = |hypothesis: &Hypothesis| {
-            let others: f32 = factors.ln_each(hypothesis).iter().sum();
+            let others = factors.ln_call(hypothesis) + factors.ln_each(hypothesis).iter().sum::<f32>();
             screen.ln(factor, deviation, &hypothesis.shift) + others
         };
         // What two causes do together is only worth solving where their sum may explain the readings best.
@@ -120,7 +121,7 @@ impl Posterior {
     ) {
         let Some(likelihood) = likelihood(deviation, factor, hypothesis, steps) else { return };
         let others = factors.ln_each(hypothesis);
-        let sum: f32 = others.iter().sum();
+        let sum: f32 = factors.ln_call(hypothesis) + others.iter().sum::<f32>();
         let ln = hypothesis.ln_prior + likelihood.ln_all + sum;
         self.tally.add(hypothesis, ln);
         self.unions.add(hypothesis, ln);
@@ -190,10 +191,6 @@ impl Posterior {
     /// What a piece of other evidence adds to the log-odds of a cause.
     pub(crate) fn factor_word(&self, kind: usize, cause: Cause) -> f32 {
         self.without_factor.get(kind).map_or(0.0, |t| self.tally.ln_odds(cause) - t.ln_odds(cause))
-    }
-    /// The probability that the cause is one of a union's.
-    pub(crate) fn union(&self, union: usize) -> f32 {
-        self.unions.probability(union)
     }
     /// Squared distance of the readings from what explains them.
     pub(crate) fn distance(&self) -> f32 {

@@ -56,7 +56,7 @@ impl Mean {
 }
 
 /// Nats below the heaviest weight at which a weight no longer counts beside it.
-const NEGLIGIBLE_NATS: f32 = 16.0;
+pub(super) const NEGLIGIBLE_NATS: f32 = 16.0;
 
 /// Weights of the causes and of everything, relative to the heaviest that was added.
 #[derive(Clone, Copy, Debug)]
@@ -131,71 +131,5 @@ impl MeanSeverity {
         let weight = share * libm::expf((ln - self.top).max(-80.0));
         self.weight += weight;
         self.mean += (severity - self.mean) * weight / self.weight;
-    }
-}
-
-/// Causes that are mended alike or that readings cannot part.
-pub(crate) mod union {
-    use crate::cause::Cause;
-
-    /// A restriction or a metering device that passes too little.
-    pub(crate) const LIQUID_FEED: usize = 0;
-    /// Wrong charge, gas that cannot condense, a restriction.
-    pub(crate) const CIRCUIT: usize = 1;
-    /// The same, or the metering device.
-    pub(crate) const CIRCUIT_AND_METERING: usize = 2;
-    /// The metering device.
-    pub(crate) const METERING: usize = 3;
-    /// The number of unions.
-    pub(crate) const COUNT: usize = 4;
-
-    const CIRCUIT_CAUSES: [Cause; 6] = [
-        Cause::Undercharge,
-        Cause::Overcharge,
-        Cause::LiquidLineRestriction,
-        Cause::NonCondensables,
-        Cause::MeteringUnderfeed,
-        Cause::FloodBack,
-    ];
-    /// The causes of each union.
-    pub(crate) const CAUSES: [&[Cause]; COUNT] = [
-        &[Cause::LiquidLineRestriction, Cause::MeteringUnderfeed],
-        CIRCUIT_CAUSES.split_at(4).0,
-        &CIRCUIT_CAUSES,
-        CIRCUIT_CAUSES.split_at(4).1,
-    ];
-}
-
-/// Weights of the unions of causes, a pair that lies within one counted once.
-#[derive(Clone, Copy, Debug)]
-pub(crate) struct Unions {
-    with: [f32; union::COUNT],
-    all: f32,
-    top: f32,
-}
-
-impl Unions {
-    pub(crate) const NEW: Self = Self { with: [0.0; union::COUNT], all: 0.0, top: -1.0e30 };
-
-    pub(super) fn add(&mut self, hypothesis: &Hypothesis, ln: f32) {
-        if ln > self.top {
-            let lighter = libm::expf((self.top - ln).max(-80.0));
-            for sum in self.with.iter_mut().chain([&mut self.all]) {
-                *sum *= lighter;
-            }
-            self.top = ln;
-        } else if ln < self.top - NEGLIGIBLE_NATS {
-            return;
-        }
-        let weight = libm::expf(ln - self.top);
-        self.all += weight;
-        for (sum, causes) in self.with.iter_mut().zip(union::CAUSES) {
-            if hypothesis.causes.iter().flatten().any(|cause| causes.contains(cause)) {
-                *sum += hypothesis.presence * weight;
-            }
-        }
-    }
-    pub(super) fn probability(&self, union: usize) -> f32 {
-        (self.with.get(union).copied().unwrap_or(0.0) / self.all.max(1.0e-30)).min(1.0)
     }
 }

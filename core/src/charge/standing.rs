@@ -104,8 +104,11 @@ pub fn judge(standing: &Standing) -> Option<Verdict> {
 
 /// Probability that the test says nothing of the kind: not equalised, not at one temperature, another refrigerant.
 const SPOILT: f32 = 0.04;
-/// Width of the logarithm of pressure over which a spoilt test may lie.
-const SPOILT_WIDTH: f32 = 2.0;
+/// Spread of the logarithm of pressure of most spoilt tests: a warm corner, a port that had not yet equalised.
+const SPOILT_SPREAD: f32 = 0.35;
+/// The share of them that may lie anywhere over this width of it.
+const SPOILT_ANYWHERE: f32 = 0.1;
+const SPOILT_WIDTH: f32 = 3.0;
 /// Partial pressures of a gas that shows in running, over the refrigerant's, as it stands spread over the circuit.
 const GAS_SHARES: [f32; 6] = [0.03, 0.06, 0.10, 0.16, 0.25, 0.40];
 /// Spread of the logarithm of pressure between those shares.
@@ -152,7 +155,7 @@ pub(crate) fn ln_likelihood(standing: &Standing, circuit: Circuit, left: f32, ex
     let Some((p, dew, bubble, spread)) = standing.logarithms() else { return 0.0 };
     let rise = libm::log1pf(RISE_OF_EXCESS * excess.max(0.0));
     let spread = combine(&[spread, RISE_SPREAD * rise, if excess > 0.0 { GAS_SPREAD } else { 0.0 }]);
-    ln(weighed(at(p - rise, dew, bubble, spread, circuit, left)))
+    ln(weighed(at(p - rise, dew, bubble, spread, circuit, left), p, dew))
 }
 
 /// Mean and standard deviation of the logarithm of a standing pressure over the curve's, where a part of the right charge
@@ -175,8 +178,9 @@ fn at(p: f32, dew: f32, bubble: f32, spread: f32, circuit: Circuit, left: f32) -
 }
 
 /// A density with the chance that the test was spoilt.
-fn weighed(density: f32) -> f32 {
-    (1.0 - SPOILT) * density + SPOILT / SPOILT_WIDTH
+fn weighed(sound: f32, p: f32, dew: f32) -> f32 {
+    let spoilt = (1.0 - SPOILT_ANYWHERE) * density(p, dew, SPOILT_SPREAD) + SPOILT_ANYWHERE / SPOILT_WIDTH;
+    (1.0 - SPOILT) * sound + SPOILT * spoilt
 }
 
 /// Computes the natural log-likelihood of a standing pressure under each cause, in the order of [`Cause`].
@@ -196,10 +200,10 @@ pub fn evidence(standing: &Standing) -> [f32; Cause::COUNT] {
     };
     let lost =
         LEFT.iter().map(|left| at(p, dew, bubble, spread, circuit, *left)).sum::<f32>() / LEFT.len() as f32;
-    let mut all = [ln(weighed(at(p, dew, bubble, spread, circuit, 1.0))); Cause::COUNT];
+    let mut all = [ln(weighed(at(p, dew, bubble, spread, circuit, 1.0), p, dew)); Cause::COUNT];
     for (cause, density) in [(Cause::Undercharge, lost), (Cause::NonCondensables, gas)] {
         if let Some(slot) = all.get_mut(cause.index()) {
-            *slot = ln(weighed(density));
+            *slot = ln(weighed(density, p, dew));
         }
     }
     all

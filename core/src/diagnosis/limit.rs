@@ -37,7 +37,7 @@ pub(super) const LOOSE: Vector = {
     let mut loose = [2.0; CHANNELS];
     loose[SUCTION_PRESSURE] = 4.0;
     loose[EVAPORATOR_PRESSURE] = 4.0;
-    loose[EVAPORATOR_OUTLET] = 3.0;
+    loose[EVAPORATOR_OUTLET] = 4.0;
     loose[SUCTION_LINE] = 4.0;
     loose[DISCHARGE_LINE] = 12.0;
     loose[DRIER_OUTLET] = 3.0;
@@ -105,7 +105,7 @@ impl End<'_> {
         let flow = left * self.impact.min(1.0);
         let heat = flow + HEAT_LEFT * (1.0 - flow);
         let lift_k = (run.condensing_k - ambient_k).max(1.0);
-        let empty = (1.0 - left) * (1.0 - left);
+        let empty = (1.0 - left) * (1.0 - left) * (1.0 - left);
         let condensing_k = match cause {
             // With the charge the liquid goes, then the pressure.
             Cause::Undercharge => ambient_k + lift_k * heat - EMPTY_BELOW_AIR_K * empty * empty,
@@ -123,7 +123,7 @@ impl End<'_> {
         // Behind the metering device it stays as cold as the suction while anything passes.
         at[EVAPORATOR_INLET] = space_k + libm::sqrtf(left) * (suction_k - space_k);
         at[CONDENSER_MIDDLE] = condensing_k.max(ambient_k);
-        at[EVAPORATOR_OUTLET] = toward(EVAPORATOR_OUTLET, space_k - 1.0, left);
+        at[EVAPORATOR_OUTLET] = toward(EVAPORATOR_OUTLET, space_k - 2.0, left);
         at[SUCTION_LINE] = toward(SUCTION_LINE, ambient_k - 3.0, left);
         let warm = SHELL_WARMS + (1.0 - SHELL_WARMS) * libm::sqrtf(left);
         at[DISCHARGE_LINE] = toward(DISCHARGE_LINE, ambient_k, warm);
@@ -131,7 +131,9 @@ impl End<'_> {
         at[DRIER_OUTLET] = toward(DRIER_OUTLET, ambient_k, left);
         at[SUPPLY_AIR] = toward(SUPPLY_AIR, space_k, left);
         at[CONDENSER_EXHAUST] = toward(CONDENSER_EXHAUST, ambient_k + 0.5, left);
-        self.turn(&mut at, flow);
+        // Each kilogram is lifted further.
+        let lift = (condensing_k - suction_k) / (run.condensing_k - run.suction_dew_k).max(5.0);
+        self.turn(&mut at, flow * lift.max(0.0).min(2.0));
         self.from_base(&at)
     }
 
@@ -188,11 +190,11 @@ impl End<'_> {
         pull().unwrap_or(lowest_k).max(lowest_k)
     }
 
-    /// Current and power of a motor that moves a fraction of the flow.
-    fn turn(&self, at: &mut Vector, flow: f32) {
+    /// Current and power of a motor that does a fraction of the work.
+    fn turn(&self, at: &mut Vector, work: f32) {
         let machine = self.machine();
         let full = libm::expf(self.healthy.run.ln_power);
-        let power = NO_LOAD + (full - NO_LOAD).max(0.0) * flow;
+        let power = NO_LOAD + (full - NO_LOAD).max(0.0) * work;
         let active = power * machine.power_factor / machine.voltage;
         let magnetising = (1.0 - machine.power_factor * machine.power_factor)
             * machine.voltage

@@ -3,9 +3,11 @@
 pub mod answer;
 pub mod continuity;
 pub mod known;
+pub mod known_fields;
 pub mod mistaken;
 pub mod outcome;
 pub mod report;
 pub mod said;
 pub mod sets;
 pub mod tally;
+pub mod worse;

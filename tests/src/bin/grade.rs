@@ -8,9 +8,10 @@
 //!   prints it instead, `--points 40` sweeps finer.
 //! * `grade -- worse` follows every cause from mild to total on every machine and writes `tests/SWEEPS.md`; `--print`
 //!   prints it instead, `--machine NAME` takes the machines whose name holds NAME, `--out FILE` keeps the visits.
+//! * `grade -- hard` prints what is missed of the visits written by hand.
 //! * `grade -- sweep TYPE` prints every cause's sweep on one type, a CSV.
 
-use rimewise_tests::rig::grader::{continuity, report, worse};
+use rimewise_tests::rig::grader::{continuity, hard, report, worse};
 use rimewise_tests::rig::set::{self, Run};
 use serde_json::{Value, json};
 use std::path::{Path, PathBuf};
@@ -43,6 +44,11 @@ fn main() -> ExitCode {
         }
         Some("continuity") => judge_continuity(&args),
         Some("worse") => judge_worse(&args),
+        Some("hard") => {
+            let misses = hard::judge_all(&rimewise::json::answer_visit);
+            print!("{}", hard::summary(hard::visits().len(), &misses));
+            Ok(())
+        }
         _ => grade(&half, seed, visits, &args),
     };
     match result {

@@ -2,6 +2,7 @@
 
 pub mod answer;
 pub mod continuity;
+pub mod hard;
 pub mod known;
 pub mod known_fields;
 pub mod mistaken;

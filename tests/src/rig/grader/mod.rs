@@ -10,5 +10,6 @@ pub mod outcome;
 pub mod report;
 pub mod said;
 pub mod sets;
+pub mod spoken;
 pub mod tally;
 pub mod worse;

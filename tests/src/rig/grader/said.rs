@@ -20,6 +20,45 @@ pub struct Verdict {
     pub name: String,
     /// Its probability; NaN where the report has none.
     pub probability: f64,
+    /// The causes that it holds: itself, the family's members, those that the job mends.
+    pub causes: Vec<String>,
+}
+
+impl Verdict {
+    /// A decided cause, or a machine cleared.
+    pub fn of_cause(name: &str, probability: f64) -> Verdict {
+        let healthy = name == "none";
+        Verdict {
+            level: if healthy { "healthy" } else { "cause" }.into(),
+            name: if healthy { String::new() } else { name.into() },
+            probability,
+            causes: if healthy { Vec::new() } else { vec![name.into()] },
+        }
+    }
+
+    /// Nothing decided.
+    pub fn undecided(probability: f64) -> Verdict {
+        Verdict { level: "undecided".into(), name: String::new(), probability, causes: Vec::new() }
+    }
+}
+
+/// The causes that one job mends, where the report does not say.
+fn mended_by(job: &str) -> &'static [&'static str] {
+    match job {
+        "condenser_air" => &["condenser_airflow"],
+        "evaporator_air" => &["evaporator_airflow"],
+        "open_circuit" => &[
+            "undercharge",
+            "overcharge",
+            "liquid_line_restriction",
+            "metering_underfeed",
+            "flood_back",
+            "non_condensables",
+        ],
+        "metering_valve" => &["metering_underfeed", "flood_back"],
+        "compressor" => &["weak_compressor"],
+        _ => &[],
+    }
 }
 
 /// The report's probability of a cause; 0 where it lists none.
@@ -46,18 +85,32 @@ pub fn family(report: &Value, name: &str) -> f64 {
 pub fn verdict(report: &Value) -> Verdict {
     let said = &report["verdict"];
     if let Some(level) = said["level"].as_str() {
+        let name = said["name"].as_str().unwrap_or("");
+        let told = |list: &str| -> Option<Vec<String>> {
+            let entry = report[list].as_array()?.iter().find(|e| e["name"] == name)?;
+            let causes = entry["causes"].as_array()?;
+            Some(causes.iter().filter_map(|c| c.as_str().map(str::to_string)).collect())
+        };
+        let fixed = |causes: &[&str]| causes.iter().map(|c| c.to_string()).collect();
+        let causes = match level {
+            "cause" => vec![name.to_string()],
+            "family" => told("families").unwrap_or_else(|| fixed(&LIQUID_FEED)),
+            "job" => told("jobs").unwrap_or_else(|| fixed(mended_by(name))),
+            _ => Vec::new(),
+        };
         return Verdict {
             level: level.into(),
-            name: said["name"].as_str().unwrap_or("").into(),
+            name: name.into(),
             probability: said["probability"].as_f64().unwrap_or(f64::NAN),
+            causes,
         };
     }
     let leading = report["leading"].as_str().unwrap_or("");
     let probability = cause(report, leading);
-    match (report["decided"] == true, leading) {
-        (true, "none") => Verdict { level: "healthy".into(), name: String::new(), probability },
-        (true, _) => Verdict { level: "cause".into(), name: leading.into(), probability },
-        _ => Verdict { level: "undecided".into(), name: String::new(), probability },
+    if report["decided"] == true {
+        Verdict::of_cause(leading, probability)
+    } else {
+        Verdict::undecided(probability)
     }
 }
 

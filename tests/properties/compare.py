@@ -1,5 +1,7 @@
 """Compares the equations of state with CoolProp 8.0, an independent implementation of the same papers.
 
+The figures of the equations were read from CoolProp's own files: this checks code and solver, not the figures.
+
 Usage: compare.py STATES.jsonl SUMMARY.md
 STATES.jsonl comes from `cargo run --release -p rimewise-tables --example states`. Needs CoolProp 8.0 on the Python
 path; installs nothing. A point of saturation on which the two differ, or which CoolProp does not find, is judged by
@@ -202,7 +204,10 @@ def main():
     total = sum(sum(v) for v in totals.values())
     unexplained = sum(v[1] + v[2] + v[7] for v in totals.values())
     summary = [
-        "# The equations of state beside CoolProp 8.0",
+        "# Code and solver beside CoolProp 8.0",
+        "",
+        "The figures of the equations were read from CoolProp's own files, so this checks code and solver, not the figures;",
+        "`tables/PUBLISHED.md` holds those against published boiling and dew points.",
         "",
         "Written by `tests/properties/compare.py`. Random states of every refrigerant by both implementations. Single",
         "phase: p(T, density), residual enthalpy and residual entropy; saturation: bubble and dew pressure at random",

@@ -8,6 +8,7 @@ pub mod compile;
 pub mod curve;
 pub mod data;
 pub mod encode;
+pub mod fit;
 pub mod ideal;
 pub mod level;
 pub mod linear;

@@ -1,21 +1,23 @@
 //! The property compiler's command line.
 //!
 //! Without arguments: regenerates every table of the library and the error report. `blend FILE [FOLDER]`: compiles a
-//! blend of your own into a table (`FOLDER/NAME.table`) and prints its error report.
+//! blend of your own into a table (`FOLDER/NAME.table`) and prints its error report. `fit`: fits the pairs without
+//! published parameters anew to published bubble and dew points.
 
 use rimewise_tables::{
-    blend_file, compile, data::Library, output, pseudo, report, stability, substance::Substance,
+    blend_file, compile, data::Library, fit, output, pseudo, report, stability, substance::Substance,
 };
 use std::path::Path;
 use std::process::ExitCode;
 
-const USAGE: &str = "usage: rimewise-tables [blend FILE [FOLDER]]";
+const USAGE: &str = "usage: rimewise-tables [fit | blend FILE [FOLDER]]";
 
 fn main() -> ExitCode {
     let arguments: Vec<String> = std::env::args().skip(1).collect();
     let words: Vec<&str> = arguments.iter().map(String::as_str).collect();
     let result = match words.as_slice() {
         [] => regenerate(),
+        ["fit"] => fit(),
         ["blend", file] => blend(file, "."),
         ["blend", file, folder] => blend(file, folder),
         _ => Err(USAGE.to_string()),
@@ -44,6 +46,15 @@ fn regenerate() -> Result<(), String> {
         .collect();
     println!("{} refrigerants, {} with a miss: {}", all.len(), missed.len(), missed.join(", "));
     Ok(())
+}
+
+fn fit() -> Result<(), String> {
+    let data = Path::new(env!("CARGO_MANIFEST_DIR")).join("data");
+    let found = fit::fit(&Library::read(&data)?)?;
+    let text = serde_json::to_string_pretty(&found).map_err(|e| e.to_string())? + "\n";
+    println!("{text}");
+    let path = data.join("fitted.json");
+    std::fs::write(&path, text).map_err(|e| format!("{}: {e}", path.display()))
 }
 
 fn blend(file: &str, folder: &str) -> Result<(), String> {

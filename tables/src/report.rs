@@ -118,7 +118,8 @@ pub fn one(c: &Compiled) -> String {
         false => writeln!(text, "\nMisses: {}.", missed.join("; ")),
     };
     for pair in &c.substance.mixture.estimated {
-        let _ = writeln!(text, "Estimated pair: {} + {} (no published parameters).", pair[0], pair[1]);
+        let (a, b, how) = (&pair.pair[0], &pair.pair[1], pair.estimate.name());
+        let _ = writeln!(text, "Estimated pair: {a} + {b} (no published parameters; {how}).");
     }
     let _ = writeln!(text, "Reference state: {}.", c.substance.reference);
     text
@@ -181,11 +182,19 @@ pub fn all(all: &[Compiled], notes: &str) -> String {
     }
     let _ = writeln!(
         text,
-        "\n## Estimated pairs\n\nNo published parameters; the pair's reducing temperature and volume are the means of its components' (arithmetic combining rules, no departure function; one of the rules that O. Kunz, W. Wagner, J. Chem. Eng. Data 57 (2012) 3032 use where data are missing).\n"
+        "\n## Estimated pairs\n\nNo published parameters. A homologue's are those of a pair of like molecules; a fit is made to published bubble and \
+         dew points of blends (`fitted.json`); the combining rule takes the means of the components' reducing temperatures \
+         and volumes (one of those that O. Kunz, W. Wagner, J. Chem. Eng. Data 57 (2012) 3032 use where data are missing). \
+         `pairs.json` says which stands for which and why; `tables/PUBLISHED.md` how far off it leaves each blend.\n"
     );
     for c in all.iter().filter(|c| !c.substance.mixture.estimated.is_empty()) {
-        let pairs: Vec<String> =
-            c.substance.mixture.estimated.iter().map(|p| format!("{} + {}", p[0], p[1])).collect();
+        let pairs: Vec<String> = c
+            .substance
+            .mixture
+            .estimated
+            .iter()
+            .map(|p| format!("{} + {} ({})", p.pair[0], p.pair[1], p.estimate.name()))
+            .collect();
         let _ = writeln!(text, "* {}: {}", c.substance.designation, pairs.join(", "));
     }
     let elsewhere: Vec<&str> = all

@@ -257,6 +257,23 @@ fn start_at(mixture: &Mixture, z: &[f64], t: f64) -> Option<(Point, Point)> {
     Some((bubble, dew))
 }
 
+/// Finds the bubble and the dew point at a pressure (Pa), without following the whole boundary.
+pub fn at_pressure(mixture: &Mixture, z: &[f64], pressure: f64) -> Option<(Point, Point)> {
+    let (bubble, dew) = start(mixture, z)?;
+    let walk = |kind: Kind, first: Point| -> Option<Point> {
+        let mut point = first;
+        loop {
+            let step = log(pressure / point.p).clamp(-0.5, 0.5);
+            let target = if step.abs() < 0.5 { pressure } else { point.p * exp(step) };
+            point = solve_point(mixture, z, kind, &point, Specification::Pressure(target))?;
+            if step.abs() < 0.5 {
+                return Some(point);
+            }
+        }
+    };
+    Some((walk(Kind::Bubble, bubble)?, walk(Kind::Dew, dew)?))
+}
+
 /// One branch of the saturation boundary, followed from `t_min` to the critical point.
 #[derive(Clone, Debug)]
 pub struct Branch {

@@ -119,15 +119,8 @@ impl Substance {
     pub fn blend(library: &Library, blend: &Blend) -> Result<Self, String> {
         let names: Vec<&str> = blend.mass_percent.keys().map(String::as_str).collect();
         let mixture = Mixture::blend(library, &names)?;
+        let (z, molar_mass) = mole_fractions(blend, &mixture)?;
         let percent: Vec<f64> = blend.mass_percent.values().map(|v| v.as_f64().unwrap_or(f64::NAN)).collect();
-        let total: f64 = percent.iter().sum();
-        if (total - 100.0).abs() > 1e-6 {
-            return Err(format!("{}: the composition sums to {total} %", blend.designation));
-        }
-        let moles: Vec<f64> =
-            percent.iter().zip(&mixture.fluids).map(|(w, f)| w / 100.0 / f.molar_mass_g_mol * 1e3).collect();
-        let sum: f64 = moles.iter().sum();
-        let z: Vec<f64> = moles.iter().map(|m| m / sum).collect();
         // The lower limit of a mixture: the mole-weighted mean of its components' limits.
         let low: f64 = z.iter().zip(&mixture.fluids).map(|(z, f)| z * f.limits.t_min_k).sum();
         let high: f64 = z.iter().zip(&mixture.fluids).map(|(z, f)| z * f.limits.t_max_k).sum();
@@ -143,7 +136,7 @@ impl Substance {
                 .collect(),
             safety_class: blend.safety_class.clone(),
             class_source: blend.class_source.clone(),
-            molar_mass: 1.0 / sum,
+            molar_mass,
             t_critical: boundary.t_critical,
             p_critical: boundary.p_critical,
             t_min,
@@ -325,4 +318,17 @@ impl Substance {
         let h = self.h_offset / (gas * t);
         [ideal[0] + log(self.reducing.1) + h - self.s_offset / gas, ideal[1] + h]
     }
+}
+
+/// Finds the mole fractions of a blend and its molar mass, kg/mol.
+pub fn mole_fractions(blend: &Blend, mixture: &Mixture) -> Result<(Vec<f64>, f64), String> {
+    let percent: Vec<f64> = blend.mass_percent.values().map(|v| v.as_f64().unwrap_or(f64::NAN)).collect();
+    let total: f64 = percent.iter().sum();
+    if (total - 100.0).abs() > 1e-6 {
+        return Err(format!("{}: the composition sums to {total} %", blend.designation));
+    }
+    let moles: Vec<f64> =
+        percent.iter().zip(&mixture.fluids).map(|(w, f)| w / 100.0 / f.molar_mass_g_mol * 1e3).collect();
+    let sum: f64 = moles.iter().sum();
+    Ok((moles.iter().map(|m| m / sum).collect(), 1.0 / sum))
 }

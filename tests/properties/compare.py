@@ -38,14 +38,9 @@ def cas(component):
     return CP.get_fluid_param_string(name(component), "CAS")
 
 
-def reducing(component):
-    fluid = AbstractState("HEOS", name(component))
-    return fluid.T_reducing(), 1 / fluid.rhomolar_reducing()
-
-
 def model(row):
     """Makes CoolProp's model of a refrigerant with the same pairs, estimated ones included."""
-    for a, b in row["estimated"]:
+    for a, b, _ in row["estimated"]:
         try:
             CP.apply_simple_mixing_rule(cas(a), cas(b), "linear")
         except ValueError:
@@ -54,13 +49,11 @@ def model(row):
     state = AbstractState("HEOS", "&".join(name(c) for c in row["components"]))
     if len(row["components"]) > 1:
         state.set_mole_fractions(row["mole_fractions"])
-    for pair in row["estimated"]:
-        # xi = zeta = 0 at the reducing points (CoolProp's own rule takes the critical points).
-        i, j = (row["components"].index(c) for c in pair)
-        (t1, v1), (t2, v2) = (reducing(c) for c in pair)
-        state.set_binary_interaction_double(i, j, "gammaT", (t1 + t2) / 2 / (t1 * t2) ** 0.5)
-        third = v1 ** (1 / 3) + v2 ** (1 / 3)
-        state.set_binary_interaction_double(i, j, "gammaV", 4 * (v1 + v2) / third**3)
+    for first, second, parameters in row["estimated"]:
+        i, j = row["components"].index(first), row["components"].index(second)
+        for name, value in zip(("betaT", "gammaT", "betaV", "gammaV"), parameters):
+            # The library keeps beta by the order of the components: of the other order it is the inverse.
+            state.set_binary_interaction_double(i, j, name, 1 / value if i > j and name[0] == "b" else value)
     return state
 
 
@@ -215,7 +208,7 @@ def main():
         "Where CoolProp finds no saturation point, or another one, the point is judged by CoolProp's own equation:",
         "equal pressure and equal fugacities of the two phases, each mechanically stable. A few models have a second loop of",
         "their isotherms inside the two-phase region; CoolProp's point then may lie on it, between our vapor and liquid, with",
-        "unstable densities on both sides. Blends with estimated pairs are compared with the same linear parameters set in",
+        "unstable densities on both sides. Blends with estimated pairs are compared with the same estimates set in",
         "CoolProp.",
         "",
         "| kind | single phase: agree | differ | lost | worst | saturation: agree | CoolProp finds none, ours is one "

@@ -201,6 +201,56 @@ pub struct Published {
     pub points: Vec<PublishedPoint>,
     /// What is known of differences beyond 0.5 K, by designation.
     pub reasons: BTreeMap<String, String>,
+    /// Refrigerants whose first point is known to be wrong.
+    pub set_aside: Vec<String>,
+}
+
+/// A substance's effect on climate and ozone: values with the keys of their sources.
+#[derive(Clone, Debug, Default, Deserialize)]
+#[serde(deny_unknown_fields, default)]
+pub struct Substances {
+    /// GWP over 100 years, fifth assessment report.
+    pub gwp_ar5: Option<(f64, String)>,
+    /// GWP over 100 years, sixth assessment report.
+    pub gwp_ar6: Option<(f64, String)>,
+    /// Ozone depletion potential.
+    pub odp: Option<(f64, String)>,
+    /// Atmospheric life, years.
+    pub life_years: Option<(f64, String)>,
+}
+
+/// Effects on climate and ozone of pure substances.
+#[derive(Clone, Debug, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Environment {
+    /// What each key of a source means.
+    pub sources: BTreeMap<String, String>,
+    /// The substances by designation.
+    pub substances: BTreeMap<String, Substances>,
+}
+
+/// Uncertainty of vapor pressures.
+#[derive(Clone, Debug, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct VaporPressure {
+    /// Where the values come from.
+    pub source: String,
+    /// Twice the standard uncertainty, %, by designation.
+    pub percent: BTreeMap<String, f64>,
+    /// What models of mixtures state whose pairs were fitted to measured equilibria one by one.
+    pub mixtures: MixtureStatement,
+}
+
+/// What models of mixtures state of their saturation pressures.
+#[derive(Clone, Debug, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct MixtureStatement {
+    /// Twice the standard uncertainty, %.
+    pub percent: f64,
+    /// Keys of the sources of the pairs that it is stated for.
+    pub pairs_from: Vec<String>,
+    /// Where the value comes from.
+    pub source: String,
 }
 
 /// A departure function and its source.
@@ -261,6 +311,10 @@ pub struct Library {
     pub fitted: FitResult,
     /// Bubble and dew points that others publish.
     pub published: Published,
+    /// Effects on climate and ozone.
+    pub environment: Environment,
+    /// Uncertainty of vapor pressures.
+    pub vapor_pressure: VaporPressure,
 }
 
 fn read<T: for<'d> Deserialize<'d>>(path: &Path) -> Result<T, String> {
@@ -288,6 +342,8 @@ impl Library {
             blends: read(&data.join("blends.json"))?,
             fitted: read(&data.join("fitted.json"))?,
             published: read(&data.join("published.json"))?,
+            environment: read(&data.join("environment.json"))?,
+            vapor_pressure: read(&data.join("vapor_pressure.json"))?,
         })
     }
     /// Finds a pure fluid by its designation.

@@ -1,11 +1,12 @@
 //! Writes a substance and its fit as the bytes of a table.
 
 use crate::curve::Curve;
+use crate::environment::Impact;
 use crate::potential::Potentials;
 use crate::saturation::{Kind, Specification};
 use crate::substance::Substance;
 use rimewise::refrigerant::SafetyClass;
-use rimewise::refrigerant::table::{FIXED, MAGIC, VERSION, at, checksum};
+use rimewise::refrigerant::table::{FIXED, MAGIC, UNKNOWN, VERSION, at, checksum};
 
 /// Writes a u16 at an offset.
 fn put_short(bytes: &mut [u8], offset: usize, v: u16) {
@@ -18,6 +19,8 @@ pub fn table(
     dew: &Curve,
     bubble: Option<&Curve>,
     potentials: &Potentials,
+    saturation_k: f64,
+    impact: &Impact,
 ) -> Result<Vec<u8>, String> {
     let mut bytes = vec![0u8; FIXED];
     let (_, rho_r) = substance.reducing();
@@ -69,6 +72,15 @@ pub fn table(
     put(at::RHO_REDUCING, &[rho_r * substance.molar_mass]);
     put(at::LIQUID_CENTER, &[potentials.liquid_center]);
     put(at::DEW_SCALE, &[f64::from(dew.scale), f64::from(wet.scale)]);
+    put(at::SATURATION_UNCERTAINTY, &[saturation_k]);
+    for (offset, value) in [
+        (at::GWP_AR5, impact.gwp_ar5),
+        (at::GWP_AR6, impact.gwp_ar6),
+        (at::ODP, impact.odp),
+        (at::LIFE, impact.life_years),
+    ] {
+        put(offset, &[value.unwrap_or(f64::from(UNKNOWN))]);
+    }
     put(at::IDEAL, &potentials.ideal);
     put(at::VAPOR, &potentials.vapor);
     put(at::LIQUID, &potentials.liquid);

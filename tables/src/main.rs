@@ -5,7 +5,8 @@
 //! published parameters anew to published bubble and dew points.
 
 use rimewise_tables::{
-    blend_file, compile, data::Library, fit, output, pseudo, report, stability, substance::Substance,
+    blend_file, compile, data::Library, fit, output, pseudo, published, report, stability,
+    substance::Substance, uncertainty::Evidence,
 };
 use std::path::Path;
 use std::process::ExitCode;
@@ -34,11 +35,17 @@ fn main() -> ExitCode {
 fn regenerate() -> Result<(), String> {
     let here = Path::new(env!("CARGO_MANIFEST_DIR"));
     let library = Library::read(&here.join("data"))?;
-    let all = compile::compile_all(&library)?;
+    let evidence = Evidence::gather(&library)?;
+    let all = compile::compile_all(&library, &evidence)?;
     output::write(&here.join("../core/src/refrigerant/data"), &all)?;
-    let notes = pseudo::compare(&library, &all)? + &stability::notes(&all);
-    let path = here.join("ERRORS.md");
-    std::fs::write(&path, report::all(&all, &notes)).map_err(|e| format!("{}: {e}", path.display()))?;
+    let notes = pseudo::compare(&library, &evidence, &all)? + &stability::notes(&all);
+    for (name, text) in [
+        ("ERRORS.md", report::all(&all, &evidence, &notes)),
+        ("PUBLISHED.md", published::report(&library, &evidence, &all)),
+    ] {
+        let path = here.join(name);
+        std::fs::write(&path, text).map_err(|e| format!("{}: {e}", path.display()))?;
+    }
     let missed: Vec<&str> = all
         .iter()
         .filter(|c| !report::misses(c).is_empty())
@@ -61,9 +68,10 @@ fn blend(file: &str, folder: &str) -> Result<(), String> {
     let library = Library::read(&Path::new(env!("CARGO_MANIFEST_DIR")).join("data"))?;
     let text = std::fs::read_to_string(file).map_err(|e| format!("{file}: {e}"))?;
     let blend = blend_file::read(&library, &text).map_err(|e| format!("{file}: {e}"))?;
-    let compiled = compile::compile(Substance::blend(&library, &blend)?)?;
+    let evidence = Evidence::gather(&library)?;
+    let compiled = compile::compile(&library, &evidence, Substance::blend(&library, &blend)?)?;
     let path = Path::new(folder).join(format!("{}.table", output::identifier(&blend.designation)));
     std::fs::write(&path, &compiled.bytes).map_err(|e| format!("{}: {e}", path.display()))?;
-    println!("{}: {} bytes\n\n{}", path.display(), compiled.bytes.len(), report::one(&compiled));
+    println!("{}: {} bytes\n\n{}", path.display(), compiled.bytes.len(), report::one(&compiled, &evidence));
     Ok(())
 }

@@ -4,6 +4,7 @@ use crate::compile::Compiled;
 use crate::measure::{Caloric, Errors};
 use crate::saturation::{Kind, Specification};
 use crate::substance::{BELOW_CRITICAL, Substance};
+use crate::uncertainty::{Difference, Evidence};
 use std::fmt::Write as _;
 
 /// What a table must reach.
@@ -72,7 +73,16 @@ fn caloric(c: &Caloric) -> String {
     format!("{:.3} / {:.3} / {:.3}", c.density, c.enthalpy, c.entropy)
 }
 
-fn row(c: &Compiled) -> String {
+/// The difference from the first published point, K: bubble / dew.
+fn beside_published(c: &Compiled, evidence: &Evidence) -> String {
+    match evidence.differences.get(&c.substance.designation).and_then(|d| d.first()) {
+        Some(Difference { bubble, dew: Some(dew), .. }) => format!("{bubble:+.2} / {dew:+.2}"),
+        Some(Difference { bubble, .. }) => format!("{bubble:+.2}"),
+        None => "-".to_string(),
+    }
+}
+
+fn row(c: &Compiled, evidence: &Evidence) -> String {
     let (s, e): (&Substance, &Errors) = (&c.substance, &c.errors);
     let one_atmosphere =
         |kind| s.saturated(kind, Specification::Pressure(101_325.0)).filter(|p| p.t >= s.t_min - 1e-6);
@@ -83,7 +93,7 @@ fn row(c: &Compiled) -> String {
         _ => "-".to_string(),
     };
     format!(
-        "| {} | {} | {} | {:.2} | {:.1} | {} | {} | {:.1} | {:.4} | {:.4} | {:.5} | {} | {} | {} | {} | {:.4} | {} |",
+        "| {} | {} | {} | {:.2} | {:.1} | {} | {} | {:.1} | {:.4} / {:.4} | {:.2} | {} | {:.5} | {} | {} | {} | {} | {:.4} | {} |",
         s.designation,
         composition(s),
         s.safety_class.as_deref().unwrap_or("-"),
@@ -94,6 +104,8 @@ fn row(c: &Compiled) -> String {
         s.t_min - 273.15,
         e.dew,
         e.bubble,
+        c.saturation_k,
+        beside_published(c, evidence),
         e.jump,
         caloric(&e.vapor),
         caloric(&e.hot_vapor),
@@ -105,13 +117,13 @@ fn row(c: &Compiled) -> String {
 }
 
 const HEAD: &str = "\
-| refrigerant | composition, mass % | class | Tc, degC | pc, kPa | NBP, degC | glide, K | from, degC | dew, K | bubble, K | jump, K | vapor 0-80 K: density / h / s, % | vapor 80-120 K, % | liquid 0-40 K, % | last 8 K below Tc, % | T from (p,h) (p,s), K | bytes |
-|---|---|---|---|---|---|---|---|---|---|---|---|---|---|---|---|---|
+| refrigerant | composition, mass % | class | Tc, degC | pc, kPa | NBP, degC | glide, K | from, degC | fit: dew / bubble, worst, K | model: standard uncertainty, K | beside published: bubble / dew, K | jump, K | vapor 0-80 K: density / h / s, % | vapor 80-120 K, % | liquid 0-40 K, % | last 8 K below Tc, % | T from (p,h) (p,s), K | bytes |
+|---|---|---|---|---|---|---|---|---|---|---|---|---|---|---|---|---|---|
 ";
 
 /// Writes the report of one table, for a blend of the user's own.
-pub fn one(c: &Compiled) -> String {
-    let mut text = format!("{HEAD}{}\n", row(c));
+pub fn one(c: &Compiled, evidence: &Evidence) -> String {
+    let mut text = format!("{HEAD}{}\n", row(c, evidence));
     let missed = misses(c);
     let _ = match missed.is_empty() {
         true => writeln!(text, "\nEvery target is met."),
@@ -126,11 +138,17 @@ pub fn one(c: &Compiled) -> String {
 }
 
 /// Writes the report of all tables.
-pub fn all(all: &[Compiled], notes: &str) -> String {
+pub fn all(all: &[Compiled], evidence: &Evidence, notes: &str) -> String {
     let mut text = String::from(
         "# Measured errors of the built-in tables\n\n\
+         Three errors lie between a table and the world, and stand beside each other below. Fit: how far the table is from \
+         the equations it was compiled from; some thousandths of a kelvin. Model: how far those equations and their pairs \
+         may be from the world, a standard uncertainty in kelvin; it is the larger one nearly everywhere, goes with the table \
+         (`Refrigerant::saturation_uncertainty`), and `tables/PUBLISHED.md` says how it is found. Beside published: the \
+         difference of the equations from the bubble and dew point that others print, at one atmosphere, with their \
+         rounding and their errors in it.\n\n\
          Written by `cargo run --release -p rimewise-tables`; do not edit.\n\n\
-         Every figure is the worst difference between the table, read through the library's own code, and the equation \
+         Every other figure is the worst difference between the table, read through the library's own code, and the equation \
          of state, at points that lie between those the table was fitted to. Saturation: 157 temperatures on each curve \
          from the lowest temperature (200 K, or the equation's lower limit) to 2 K below the critical temperature, and \
          both sides of every place where two pieces may meet. Vapor: 23 dew temperatures up to 8 K below critical, 12 \
@@ -209,7 +227,10 @@ pub fn all(all: &[Compiled], notes: &str) -> String {
         if elsewhere.is_empty() { "none".to_string() } else { elsewhere.join(", ") }
     );
     text.push_str(notes);
-    let _ =
-        writeln!(text, "\n## Refrigerants\n\n{HEAD}{}", all.iter().map(row).collect::<Vec<_>>().join("\n"));
+    let _ = writeln!(
+        text,
+        "\n## Refrigerants\n\n{HEAD}{}",
+        all.iter().map(|c| row(c, evidence)).collect::<Vec<_>>().join("\n")
+    );
     text
 }

@@ -14,7 +14,9 @@ pub use super::potential::{
 /// The first bytes of every table.
 pub const MAGIC: [u8; 4] = *b"RMWT";
 /// The format version this library reads and writes.
-pub const VERSION: u16 = 2;
+pub const VERSION: u16 = 3;
+/// What stands for a number that no source gives; every such number is positive or 0.
+pub const UNKNOWN: f32 = -1.0;
 
 /// Offsets of the fixed part.
 pub mod at {
@@ -81,8 +83,18 @@ pub mod at {
     pub const DEW_SCALE: usize = 92;
     /// What brings a bubble pressure to a share of the highest, 1/Pa.
     pub const BUBBLE_SCALE: usize = 96;
+    /// Standard uncertainty of saturation temperatures, K: of the model, not of the fit to it.
+    pub const SATURATION_UNCERTAINTY: usize = 100;
+    /// Global warming potential over 100 years, IPCC's fifth assessment report.
+    pub const GWP_AR5: usize = 104;
+    /// Global warming potential over 100 years, IPCC's sixth assessment report.
+    pub const GWP_AR6: usize = 108;
+    /// Ozone depletion potential, R-11 = 1.
+    pub const ODP: usize = 112;
+    /// Atmospheric life of a pure substance, years.
+    pub const LIFE: usize = 116;
     /// Ideal-gas polynomial.
-    pub const IDEAL: usize = 100;
+    pub const IDEAL: usize = 120;
     /// Residual polynomial of the vapor.
     pub const VAPOR: usize = IDEAL + 4 * IDEAL_TERMS;
     /// Residual polynomial of the liquid.

@@ -1,12 +1,13 @@
 //! Compiles substances to tables.
 
 use crate::data::Library;
+use crate::dome::Dome;
 use crate::environment::impact;
 use crate::measure::{Errors, measure};
 use crate::saturation::Kind;
 use crate::substance::Substance;
 use crate::uncertainty::Evidence;
-use crate::{curve, encode, potential};
+use crate::{curve, dome, encode, potential};
 use rimewise::refrigerant::Refrigerant;
 use std::sync::Mutex;
 
@@ -19,6 +20,8 @@ pub struct Compiled {
     pub bytes: Vec<u8>,
     /// Its measured errors.
     pub errors: Errors,
+    /// The shape of its dome; none of a pure fluid.
+    pub dome: Option<Dome>,
     /// Standard uncertainty of its saturation temperatures, K.
     pub saturation_k: f64,
 }
@@ -33,6 +36,11 @@ pub fn compile(library: &Library, evidence: &Evidence, substance: Substance) -> 
     let saturation_k = evidence.saturation_k(library, &substance)?;
     let impact = impact(&library.environment, &substance.components);
     let potentials = potential::potentials(&substance)?;
+    let dome = if substance.is_pure() || substance.boundary().is_none() {
+        None
+    } else {
+        Some(dome::dome(&substance, f64::from(potentials.t_center as f32))?)
+    };
     let mut finer = [0u32; 2];
     let (bytes, errors) = loop {
         let dew = curve::curve(&substance, Kind::Dew, finer[0])?;
@@ -41,7 +49,15 @@ pub fn compile(library: &Library, evidence: &Evidence, substance: Substance) -> 
         if substance.is_pure() {
             finer[1] = finer[0];
         }
-        let bytes = encode::table(&substance, &dew, bubble.as_ref(), &potentials, saturation_k, &impact)?;
+        let bytes = encode::table(
+            &substance,
+            &dew,
+            bubble.as_ref(),
+            &potentials,
+            dome.as_ref(),
+            saturation_k,
+            &impact,
+        )?;
         let table = Refrigerant::from_bytes(&bytes).map_err(|e| e.to_string())?;
         let errors = measure(&substance, &table);
         let coarse = [errors.dew > CURVE_TARGET, errors.bubble > CURVE_TARGET];
@@ -56,7 +72,7 @@ pub fn compile(library: &Library, evidence: &Evidence, substance: Substance) -> 
             break (bytes, errors);
         }
     };
-    Ok(Compiled { substance, bytes, errors, saturation_k })
+    Ok(Compiled { substance, bytes, errors, dome, saturation_k })
 }
 
 /// A job: what to compile.

@@ -1,6 +1,7 @@
 //! Writes a substance and its fit as the bytes of a table.
 
 use crate::curve::Curve;
+use crate::dome::{Dome, USABLE_K};
 use crate::environment::Impact;
 use crate::potential::Potentials;
 use crate::saturation::{Kind, Specification};
@@ -19,6 +20,7 @@ pub fn table(
     dew: &Curve,
     bubble: Option<&Curve>,
     potentials: &Potentials,
+    dome: Option<&Dome>,
     saturation_k: f64,
     impact: &Impact,
 ) -> Result<Vec<u8>, String> {
@@ -49,8 +51,9 @@ pub fn table(
     }
     bytes[at::DEW_PIECES] = one_byte(dew.pieces.len())?;
     bytes[at::BUBBLE_PIECES] = one_byte(bubble.map_or(0, |b| b.pieces.len()))?;
-    bytes[at::FLAGS] =
-        u8::from(!substance.mixture.estimated.is_empty()) | if bubble.is_none() { 2 } else { 0 };
+    bytes[at::FLAGS] = u8::from(!substance.mixture.estimated.is_empty())
+        | if bubble.is_none() { 2 } else { 0 }
+        | if dome.is_none_or(|d| d.worst_k > USABLE_K) { 4 } else { 0 };
     bytes[at::SAFETY] = class;
     bytes[at::COMPONENTS] = substance.components.len() as u8;
     let mut put = |offset: usize, values: &[f64]| {
@@ -80,6 +83,10 @@ pub fn table(
         (at::LIFE, impact.life_years),
     ] {
         put(offset, &[value.unwrap_or(f64::from(UNKNOWN))]);
+    }
+    if let Some(dome) = dome {
+        put(at::DOME_TEMPERATURE, &dome.temperature);
+        put(at::DOME_QUALITY, &dome.quality);
     }
     put(at::IDEAL, &potentials.ideal);
     put(at::VAPOR, &potentials.vapor);

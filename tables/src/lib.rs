@@ -7,6 +7,7 @@ pub mod common;
 pub mod compile;
 pub mod curve;
 pub mod data;
+pub mod dome;
 pub mod encode;
 pub mod environment;
 pub mod fit;

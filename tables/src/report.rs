@@ -1,6 +1,7 @@
 //! The report of measured errors, as text.
 
 use crate::compile::Compiled;
+use crate::dome::USABLE_K;
 use crate::measure::{Caloric, Errors};
 use crate::saturation::{Kind, Specification};
 use crate::substance::{BELOW_CRITICAL, Substance};
@@ -13,6 +14,8 @@ mod target {
     pub(super) const SATURATION: f64 = 0.005;
     /// Vapor and liquid, %.
     pub(super) const CALORIC: f64 = 0.1;
+    /// Temperature from enthalpy or entropy, K.
+    pub(super) const INVERSE: f64 = 0.05;
     /// Jump where two pieces meet, K.
     pub(super) const JUMP: f64 = 2e-4;
     /// Bytes of one table.
@@ -52,7 +55,7 @@ pub fn misses(c: &Compiled) -> Vec<String> {
     if c.bytes.len() > target::BYTES {
         out.push(format!("{} bytes (target {})", c.bytes.len(), target::BYTES));
     }
-    let unanswered = e.missing + e.vapor.missing + e.liquid.missing;
+    let unanswered = e.missing + e.vapor.missing + e.liquid.missing + e.unanswered;
     if unanswered > 0 {
         out.push(format!("{unanswered} points not answered"));
     }
@@ -93,7 +96,7 @@ fn row(c: &Compiled, evidence: &Evidence) -> String {
         _ => "-".to_string(),
     };
     format!(
-        "| {} | {} | {} | {:.2} | {:.1} | {} | {} | {:.1} | {:.4} / {:.4} | {:.2} | {} | {:.5} | {} | {} | {} | {} | {:.4} | {} |",
+        "| {} | {} | {} | {:.2} | {:.1} | {} | {} | {:.1} | {:.4} / {:.4} | {:.2} | {} | {:.5} | {} | {} | {} | {} | {:.4} | {:.3} / {:.3} / {} | {} | {:.2} / {:.2} / {:.2} | {} |",
         s.designation,
         composition(s),
         s.safety_class.as_deref().unwrap_or("-"),
@@ -111,14 +114,25 @@ fn row(c: &Compiled, evidence: &Evidence) -> String {
         caloric(&e.hot_vapor),
         caloric(&e.liquid),
         caloric(&e.near_critical),
-        e.inverse,
+        e.round_trip,
+        e.inverse[0],
+        e.inverse[1],
+        match &c.dome {
+            Some(dome) if dome.worst_k > USABLE_K && e.inverse[2] == 0.0 => "refused".to_string(),
+            Some(_) => format!("{:.3}", e.inverse[2]),
+            None => "0".to_string(),
+        },
+        if c.dome.is_some() { format!("{:.4}", e.quality) } else { "0".to_string() },
+        e.response[0],
+        e.response[1],
+        e.response[2],
         c.bytes.len(),
     )
 }
 
 const HEAD: &str = "\
-| refrigerant | composition, mass % | class | Tc, degC | pc, kPa | NBP, degC | glide, K | from, degC | fit: dew / bubble, worst, K | model: standard uncertainty, K | beside published: bubble / dew, K | jump, K | vapor 0-80 K: density / h / s, % | vapor 80-120 K, % | liquid 0-40 K, % | last 8 K below Tc, % | T from (p,h) (p,s), K | bytes |
-|---|---|---|---|---|---|---|---|---|---|---|---|---|---|---|---|---|---|
+| refrigerant | composition, mass % | class | Tc, degC | pc, kPa | NBP, degC | glide, K | from, degC | fit: dew / bubble, worst, K | model: standard uncertainty, K | beside published: bubble / dew, K | jump, K | vapor 0-80 K: density / h / s, % | vapor 80-120 K, % | liquid 0-40 K, % | last 8 K below Tc, % | T from the table's own (p,h) (p,s), K | T from (p,h) (p,s) of the equation: vapor 0-80 K / liquid 0-40 K / between, K | quality | cp vapor / cp liquid / sound vapor, % | bytes |
+|---|---|---|---|---|---|---|---|---|---|---|---|---|---|---|---|---|---|---|---|---|
 ";
 
 /// Writes the report of one table, for a blend of the user's own.
@@ -173,6 +187,15 @@ pub fn all(all: &[Compiled], evidence: &Evidence, notes: &str) -> String {
         ("jump where pieces meet, worst, K", target::JUMP, &|e| e.jump),
         ("vapor 0-80 K, worst of density, h, s, %", target::CALORIC, &|e| e.vapor.worst()),
         ("liquid 0-40 K, worst of density, h, s, %", target::CALORIC, &|e| e.liquid.worst()),
+        ("T from (p,h) and (p,s) of the equation, vapor 0-80 K, worst, K", target::INVERSE, &|e| {
+            e.inverse[0]
+        }),
+        ("T from (p,h) and (p,s) of the equation, liquid 0-40 K, worst, K", target::INVERSE, &|e| {
+            e.inverse[1]
+        }),
+        ("T from (p,h) and (p,s) of the model, between bubble and dew, worst, K", target::INVERSE, &|e| {
+            e.inverse[2]
+        }),
     ] {
         let (value, which) = worst(read);
         let over = all.iter().filter(|c| read(&c.errors) > limit).count();

@@ -71,7 +71,7 @@ impl Point {
 }
 
 /// p/(R T) of an expansion, its derivative by temperature and by each density.
-fn pressure(rho: &[f64], e: &Expansion) -> (f64, f64, Vec<f64>) {
+pub(crate) fn pressure(rho: &[f64], e: &Expansion) -> (f64, f64, Vec<f64>) {
     let n = rho.len();
     let total: f64 = rho.iter().sum();
     let value = total - e.phi + (0..n).map(|i| rho[i] * e.gradient[i]).sum::<f64>();

@@ -36,6 +36,10 @@ pub struct State {
     pub s: f64,
     /// Isobaric heat capacity, J/(kg K).
     pub cp: f64,
+    /// Isochoric heat capacity, J/(kg K).
+    pub cv: f64,
+    /// Speed of sound, m/s.
+    pub w: f64,
 }
 
 /// How the saturation boundary is known.
@@ -300,13 +304,22 @@ impl Substance {
         let gas = self.mixture.gas_constant / self.molar_mass;
         let cv = -(ideal[2] + r.tt);
         let turn = 1.0 + r.d - r.dt;
+        let stiffness = 1.0 + 2.0 * r.d + r.dd;
+        let cp = cv + turn * turn / stiffness;
         State {
             p: rho * self.mixture.gas_constant * t * (1.0 + r.d),
             density: rho * self.molar_mass,
             h: gas * t * (1.0 + ideal[1] + r.t + r.d) + self.h_offset,
             s: gas * (ideal[1] + r.t - ideal[0] - log(rho) - r.a) + self.s_offset,
-            cp: gas * (cv + turn * turn / (1.0 + 2.0 * r.d + r.dd)),
+            cp: gas * cp,
+            cv: gas * cv,
+            w: libm::sqrt((gas * t * stiffness * cp / cv).max(0.0)),
         }
+    }
+
+    /// Puts an enthalpy and an entropy of the model on the reference state.
+    pub fn on_reference(&self, h: f64, s: f64) -> (f64, f64) {
+        (h + self.h_offset, s + self.s_offset)
     }
 
     /// Evaluates the ideal-gas polynomial's target: Q and tau dQ/dtau at a temperature, reference state included.

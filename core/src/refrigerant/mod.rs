@@ -17,6 +17,7 @@ pub(crate) mod approximate;
 mod composition;
 mod curve;
 pub mod data;
+mod dome;
 mod environment;
 mod error;
 mod find;
@@ -25,6 +26,7 @@ mod limit;
 mod liquid;
 mod polynomial;
 mod potential;
+mod response;
 mod safety;
 mod saturation;
 mod state;
@@ -32,9 +34,11 @@ pub mod table;
 mod vapor;
 
 pub use composition::{Component, Composition};
+pub use dome::Found;
 pub use environment::GwpReport;
 pub use error::{PropertyError, TableError};
 pub use find::find;
+pub use response::Response;
 pub use safety::SafetyClass;
 pub use state::{MARGIN, MAX_SUBCOOLING, MAX_SUPERHEAT, Phase, State};
 

@@ -15,8 +15,8 @@ use crate::quantity::{Enthalpy, Entropy, Pressure, Temperature};
 const EVEN_GLIDE: f32 = 0.2;
 /// How far below the critical temperature the dome of a blend ends, K: the polynomials were fitted to there.
 const BELOW_CRITICAL: f32 = 8.0;
-/// How far a result may lie beyond saturation by rounding and still be saturation itself, K.
-const ROUNDING: f32 = 0.02;
+/// Step of a liquid's temperature after which the next Newton step would not be seen, K.
+const STEP_ENOUGH: f32 = 1e-3;
 /// Newton steps of the liquid and of the share at most.
 const STEPS: u32 = 12;
 
@@ -35,8 +35,16 @@ pub struct Found {
 struct Ends {
     bubble: Temperature,
     dew: Temperature,
-    liquid: State,
-    vapor: State,
+}
+
+/// Where an enthalpy or entropy lies at a pressure.
+enum Side {
+    /// Beyond saturated vapor.
+    Vapor,
+    /// Beyond saturated liquid, whose temperature this is.
+    Liquid(Temperature),
+    /// At this share of the way from saturated liquid to saturated vapor.
+    Between(Ends, f32),
 }
 
 impl Refrigerant<'_> {
@@ -48,47 +56,56 @@ impl Refrigerant<'_> {
     /// the table does not have ([`PropertyError::Glide`]), an input that is not a number. `tables/ERRORS.md` has the
     /// measured worst error of every refrigerant.
     pub fn at_enthalpy(&self, pressure: Pressure, enthalpy: Enthalpy) -> Result<Found, PropertyError> {
-        let ends = self.ends(pressure)?;
         let h = enthalpy.joules_per_kg();
-        let (low, high) = (ends.liquid.enthalpy.joules_per_kg(), ends.vapor.enthalpy.joules_per_kg());
-        if h.is_nan() {
-            Err(PropertyError::NotANumber)
-        } else if h > high {
-            let temperature = self.vapor_temperature_at_enthalpy(pressure, enthalpy)?;
-            Ok(Found { phase: Phase::Vapor, temperature, quality: None })
-        } else if h < low {
-            self.cool_to(pressure, ends.bubble, h, |state| state.enthalpy.joules_per_kg(), |_| 1.0)
-        } else {
-            self.between(&ends, (h - low) / (high - low))
+        let read = |state: &State| state.enthalpy.joules_per_kg();
+        match self.side(pressure, h, read)? {
+            Side::Vapor => self.heated(self.vapor_temperature_at_enthalpy(pressure, enthalpy)?),
+            Side::Liquid(bubble) => self.cool_to(pressure, bubble, h, read, |_| 1.0),
+            Side::Between(ends, share) => self.between(&ends, share),
         }
     }
     /// Finds phase, temperature and quality from pressure and entropy.
     ///
     /// Range and errors are those of [`Self::at_enthalpy`].
     pub fn at_entropy(&self, pressure: Pressure, entropy: Entropy) -> Result<Found, PropertyError> {
-        let ends = self.ends(pressure)?;
         let s = entropy.joules_per_kg_k();
-        let (low, high) = (ends.liquid.entropy.joules_per_kg_k(), ends.vapor.entropy.joules_per_kg_k());
-        if s.is_nan() {
-            Err(PropertyError::NotANumber)
-        } else if s > high {
-            let temperature = self.vapor_temperature_at_entropy(pressure, entropy)?;
-            Ok(Found { phase: Phase::Vapor, temperature, quality: None })
-        } else if s < low {
-            self.cool_to(pressure, ends.bubble, s, |state| state.entropy.joules_per_kg_k(), |t| 1.0 / t)
-        } else {
-            let share = self.share_of_entropy(&ends, (s - low) / (high - low))?;
-            self.between(&ends, share)
+        let read = |state: &State| state.entropy.joules_per_kg_k();
+        match self.side(pressure, s, read)? {
+            Side::Vapor => self.heated(self.vapor_temperature_at_entropy(pressure, entropy)?),
+            Side::Liquid(bubble) => self.cool_to(pressure, bubble, s, read, |t| 1.0 / t),
+            Side::Between(ends, share) => {
+                let share = self.share_of_entropy(&ends, share)?;
+                self.between(&ends, share)
+            }
         }
     }
 
-    fn ends(&self, pressure: Pressure) -> Result<Ends, PropertyError> {
-        Ok(Ends {
-            bubble: self.bubble_temperature(pressure)?,
-            dew: self.dew_temperature(pressure)?,
-            liquid: self.saturated_liquid(pressure)?,
-            vapor: self.saturated_vapor(pressure)?,
-        })
+    fn heated(&self, temperature: Temperature) -> Result<Found, PropertyError> {
+        Ok(Found { phase: Phase::Vapor, temperature, quality: None })
+    }
+
+    /// Tells on which side of the dome, or how far in it, an enthalpy or entropy lies.
+    ///
+    /// One end is enough for the phase beyond it: the curves of a blend do not cover the same pressures.
+    fn side(
+        &self,
+        pressure: Pressure,
+        sought: f32,
+        read: impl Fn(&State) -> f32,
+    ) -> Result<Side, PropertyError> {
+        if sought.is_nan() {
+            return Err(PropertyError::NotANumber);
+        }
+        let (vapor, liquid) = (self.saturated_vapor(pressure), self.saturated_liquid(pressure));
+        if vapor.is_ok_and(|vapor| sought > read(&vapor)) {
+            return Ok(Side::Vapor);
+        }
+        if liquid.is_ok_and(|liquid| sought < read(&liquid)) {
+            return Ok(Side::Liquid(self.bubble_temperature(pressure)?));
+        }
+        let (low, high) = (read(&liquid?), read(&vapor?));
+        let ends = Ends { bubble: self.bubble_temperature(pressure)?, dew: self.dew_temperature(pressure)? };
+        Ok(Side::Between(ends, (sought - low) / (high - low)))
     }
 
     /// How far along the glide the temperature is at a share of the evaporation's enthalpy, and the quality there.
@@ -185,7 +202,7 @@ impl Refrigerant<'_> {
             }
             let step = next - t;
             t = between(low, next, top);
-            if step.abs() < 0.5 * ROUNDING * 0.1 {
+            if step.abs() < STEP_ENOUGH {
                 break;
             }
         }

@@ -7,6 +7,8 @@ use libm::{exp, log};
 
 /// Coldest saturation temperature tabled, K, unless an equation ends above it.
 pub const COLDEST: f64 = 200.0;
+/// Critical temperature below which a fluid's table begins at half of that, K.
+const COLD_FLUID: f64 = 250.0;
 /// Distance from the critical temperature at which the tables end, K.
 pub const BELOW_CRITICAL: f64 = 2.0;
 /// Distance from the critical temperature of a pure fluid's equation, where it is not the stated one, K.
@@ -92,7 +94,8 @@ impl Substance {
     /// Makes a pure fluid.
     pub fn pure(fluid: &Fluid) -> Result<Self, String> {
         let mixture = Mixture::pure(fluid);
-        let t_min = COLDEST.max(fluid.limits.t_min_k);
+        let coldest = if fluid.critical.t_k < COLD_FLUID { 0.5 * fluid.critical.t_k } else { COLDEST };
+        let t_min = coldest.max(fluid.limits.t_min_k);
         let boundary = Boundary::trace(&mixture, &[1.0], t_min)?;
         // Some old equations do not meet their stated critical point; near their own, saturation bends too sharply.
         let t_max = (fluid.critical.t_k - BELOW_CRITICAL).min(boundary.t_critical - NEAREST_OWN_CRITICAL);

@@ -17,6 +17,8 @@ pub(crate) mod approximate;
 mod composition;
 mod curve;
 pub mod data;
+mod dome;
+mod environment;
 mod error;
 mod find;
 mod inverse;
@@ -24,6 +26,7 @@ mod limit;
 mod liquid;
 mod polynomial;
 mod potential;
+mod response;
 mod safety;
 mod saturation;
 mod state;
@@ -31,8 +34,11 @@ pub mod table;
 mod vapor;
 
 pub use composition::{Component, Composition};
+pub use dome::Found;
+pub use environment::GwpReport;
 pub use error::{PropertyError, TableError};
 pub use find::find;
+pub use response::Response;
 pub use safety::SafetyClass;
 pub use state::{MARGIN, MAX_SUBCOOLING, MAX_SUPERHEAT, Phase, State};
 
@@ -105,6 +111,14 @@ impl<'a> Refrigerant<'a> {
     /// Tells whether a binary pair of the blend had no published parameters and was estimated.
     pub fn estimated_pair(&self) -> bool {
         self.parts.fixed[at::FLAGS] & 1 != 0
+    }
+    /// Reads the standard uncertainty of this refrigerant's saturation temperatures.
+    ///
+    /// That of the model behind the table: the published uncertainty of the equations of state and what the binary pairs
+    /// of a blend leave open. The error of the table against its equations is some thousandths of a kelvin and not in it,
+    /// nor is the tolerance of a blend's composition. Source: `tables/PUBLISHED.md`.
+    pub fn saturation_uncertainty(&self) -> TemperatureDifference {
+        TemperatureDifference::from_kelvins(self.number(at::SATURATION_UNCERTAINTY))
     }
     /// Reads the bubble temperature at one standard atmosphere.
     ///

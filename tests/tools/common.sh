@@ -193,6 +193,14 @@ build_meter_library() {
     echo "$(cross_target_dir "$target")/$target/meter/librimewise_ffi.a"
 }
 
+# Runs a program of the workspace: run_checked PACKAGE KIND NAME ARGUMENT...  (KIND is --bin or --example)
+# As tests are built, which most of it then is already, with every assertion. The bits are those of a release.
+run_checked() {
+    local package=$1 kind=$2 name=$3
+    shift 3
+    cargo run -q --profile test -p "$package" "$kind" "$name" -- "$@"
+}
+
 # Builds the C library for this machine and installs it under the target directory; prints the path of its libraries.
 build_host_library() {
     tests/tools/install_c --prefix "$CARGO_TARGET_DIR/host" >&2

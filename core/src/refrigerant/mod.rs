@@ -26,6 +26,7 @@ mod limit;
 mod liquid;
 mod polynomial;
 mod potential;
+mod probe;
 mod response;
 mod safety;
 mod saturation;
@@ -58,7 +59,8 @@ impl<'a> Refrigerant<'a> {
     /// Loads a table from bytes, in flash or read from a file, after checking all of it.
     ///
     /// Errors: not a table, an unknown version, a wrong length (truncated or padded), a checksum that does not match,
-    /// or content that does not fit together. The table stays in the bytes; nothing is copied.
+    /// or content that does not fit together or answers as no fluid does. The table stays in the bytes; nothing is
+    /// copied.
     pub fn from_bytes(bytes: &'a [u8]) -> Result<Self, TableError> {
         let parts = table::split(bytes)?;
         let [_, _, _, _, _, _, _, _, a, b, c, d, ..] = *parts.fixed;
@@ -66,7 +68,9 @@ impl<'a> Refrigerant<'a> {
             return Err(TableError::Checksum);
         }
         table::verify(&parts)?;
-        Ok(Self { parts })
+        let refrigerant = Self { parts };
+        probe::probe(&refrigerant)?;
+        Ok(refrigerant)
     }
 
     /// Makes a refrigerant of a table that the compiler of this crate wrote; used while compiling only.

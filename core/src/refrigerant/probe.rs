@@ -89,7 +89,7 @@ fn vapor(refrigerant: &Refrigerant<'_>, pressure: Pressure) -> Option<(f32, f32)
         && SUPERHEATS_K.iter().all(|superheat| {
             refrigerant.vapor(pressure, dew + TemperatureDifference::from_kelvins(*superheat)).map_or_else(
                 // The ends may round to the other side.
-                |error| matches!(error, PropertyError::Temperature { .. } | PropertyError::TwoPhase),
+                |error| at_an_end(&error) || matches!(error, PropertyError::TwoPhase),
                 |state| is_one(&state),
             )
         });
@@ -125,8 +125,14 @@ fn both(refrigerant: &Refrigerant<'_>, pressure: Pressure) -> Result<bool, Prope
 fn leads_back(back: Result<Pressure, PropertyError>, from: Pressure) -> bool {
     match back {
         Ok(p) => (p.pascals() - from.pascals()).abs() <= BACK * from.pascals(),
-        Err(error) => matches!(error, PropertyError::Temperature { .. }),
+        Err(error) => at_an_end(&error),
     }
+}
+
+/// Tells whether nothing is answered because the table ends there, which a rounded number may just pass.
+fn at_an_end(error: &PropertyError) -> bool {
+    use PropertyError::{NearCritical, Temperature, Transcritical};
+    matches!(error, Temperature { .. } | Transcritical { .. } | NearCritical { .. })
 }
 
 /// Tells whether a state is one that a fluid can have.

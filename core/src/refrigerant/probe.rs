@@ -16,8 +16,10 @@ const ROUNDING_K: f32 = 0.01;
 const FRACTIONS: f32 = 1.0e-3;
 /// How far a pressure read backwards may be from the one it came from, as a share.
 const BACK: f32 = 0.005;
+/// Kelvin by which an asked temperature stays inside the end of what is answered, so that rounding does not pass it.
+const INSIDE_K: f32 = 0.01;
 /// Kelvin from saturation at which vapor and liquid are asked, the ends of what is answered among them.
-const SUPERHEATS_K: [f32; 6] = [-MARGIN.kelvins(), 0.0, 10.0, 40.0, 90.0, MAX_SUPERHEAT.kelvins()];
+const SUPERHEATS_K: [f32; 6] = [-MARGIN.kelvins(), 0.0, 10.0, 40.0, 90.0, MAX_SUPERHEAT.kelvins() - INSIDE_K];
 const SUBCOOLINGS_K: [f32; 5] = [-MARGIN.kelvins(), 0.0, 10.0, 30.0, MAX_SUBCOOLING.kelvins()];
 /// Lowest and highest temperature of a table, K: helium boils at 4 K and no refrigerant is used above 700 K.
 const TEMPERATURES_K: (f32, f32) = (4.0, 700.0);

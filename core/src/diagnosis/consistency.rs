@@ -14,8 +14,14 @@ const BLUR_K: f32 = 1.0;
 
 /// How probable the worst contradiction is, as the tail of a Student distribution; 1 where there is none.
 ///
-/// `wrong` gives the probability that a reading is grossly wrong: it then contradicts nothing.
-pub(crate) fn probability(cycle: &Cycle, readings: &Readings, wrong: &dyn Fn(Measurement) -> f32) -> f32 {
+/// `wrong` gives the probability that a reading is grossly wrong: it then contradicts nothing. `still` is how far nothing
+/// condenses or is pumped: a condenser that holds gas alone stands below its air's saturation.
+pub(crate) fn probability(
+    cycle: &Cycle,
+    readings: &Readings,
+    wrong: &dyn Fn(Measurement) -> f32,
+    still: f32,
+) -> f32 {
     use Measurement::*;
     let air = |c: Option<f32>, from: Option<Estimate>, sign: f32| {
         let (c, from) = (c?, from?);
@@ -41,7 +47,8 @@ pub(crate) fn probability(cycle: &Cycle, readings: &Readings, wrong: &dyn Fn(Mea
                 return 1.0;
             }
             let right = from.into_iter().map(|reading| 1.0 - wrong(reading)).fold(1.0, core::ops::Mul::mul);
-            1.0 - right * (1.0 - tail(z * z, 1))
+            let moves = if from.contains(&DischargePressure) { 1.0 - still } else { 1.0 };
+            1.0 - right * moves * (1.0 - tail(z * z, 1))
         })
         .fold(1.0, f32::min)
 }

@@ -27,7 +27,7 @@ const PRIOR_PAIR: f32 = 0.15;
 const MILD_WEIGHT: f32 = 0.25;
 /// Prior weight of each state beyond the usual severities, against one of those (judged: a machine that hardly cools at
 /// all is what many calls are about, and it is one of many states).
-const BEYOND_WEIGHT: f32 = 0.5;
+const BEYOND_WEIGHT: f32 = 0.4;
 /// Probability that a restriction shows no drop between the clamps before and behind the drier (judged).
 const SHOWS_NO_DROP: f32 = 0.1;
 /// Probability that gas that cannot condense acts by blanketing the surface rather than by its pressure (judged).

@@ -58,7 +58,7 @@ pub(crate) fn likelihood(
     let ln_clean = ln_student(square, size, factor.ln_det);
     let mut ln_without = [ln_clean; CHANNELS];
     let mut sum = Mean::new();
-    sum.add(square, ln_clean + libm::log1pf(-WRONG * (size as f32 + 0.25 * CONDITIONS as f32)));
+    sum.add(square, ln_clean + libm::log1pf(-WRONG * (size as f32) - WRONG_CONDITION * CONDITIONS as f32));
     for i in 0..size {
         let rest = square - weighted[i] * weighted[i] / precision[i];
         let ln_det = factor.ln_det + libm::logf(precision[i]);
@@ -77,6 +77,8 @@ pub(crate) fn likelihood(
 
 /// ln of [`WRONG`].
 pub(crate) const LN_WRONG: f32 = -4.605_17;
-/// ln of the prior probability that the space or the ambient temperature is grossly wrong, a quarter of that (judged:
-/// air is easier to read right than a pipe).
-pub(crate) const LN_WRONG_CONDITION: f32 = -5.991_465;
+/// Prior probability that the space or the ambient temperature is grossly wrong (judged: air is easier to read right than
+/// a pipe).
+const WRONG_CONDITION: f32 = 0.0015;
+/// Its natural logarithm.
+pub(crate) const LN_WRONG_CONDITION: f32 = -6.502_29;

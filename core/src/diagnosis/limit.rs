@@ -19,15 +19,19 @@ const NO_LOAD: f32 = 0.2;
 /// Share of the heat that a starved condenser still gets, gas from the shell's heat included.
 const HEAT_LEFT: f32 = 0.1;
 /// Kelvin that a dead condenser's saturation stands above the air: liquid that fills it leaves little surface (judged).
-const FLOODED_K: f32 = 3.0;
+const FLOODED_K: f32 = 1.5;
 /// Kelvin below the air at which an empty circuit's discharge saturates (judged: a few bar of what gas is left).
-const EMPTY_BELOW_AIR_K: f32 = 25.0;
+const EMPTY_BELOW_AIR_K: f32 = 40.0;
+/// Flow of vapour that a metering device passes where no liquid reaches it, over the design flow (vapour is as much
+/// thinner as its square root says: some tenth to fifth of the liquid's flow).
+const GAS_PASSES: f32 = 0.18;
 /// Share of a discharge line's excess over the air that stays without flow: the shell is warm (judged).
-const SHELL_WARMS: f32 = 0.35;
-/// Pressure of a discharge that nothing holds above the suction, over the suction's.
-const NEARLY_EQUAL: f32 = 1.15;
+const SHELL_WARMS: f32 = 0.25;
+/// How far liquid left in the condenser holds the discharge up toward its air's saturation: all the way while there is
+/// any, not at all when all of it lies in the evaporator (judged: either).
+const HELD_BY_LIQUID: f32 = 0.6;
 /// Kelvin by which an evaporator that does not cool stands below its space.
-const STANDS_BELOW_SPACE_K: f32 = 3.0;
+const STANDS_BELOW_SPACE_K: f32 = 2.0;
 /// Kelvin inside the end of the refrigerant's table.
 const INSIDE_K: f32 = 1.0;
 
@@ -36,6 +40,8 @@ const INSIDE_K: f32 = 1.0;
 pub(super) const LOOSE: Vector = {
     let mut loose = [2.0; CHANNELS];
     loose[SUCTION_PRESSURE] = 4.0;
+    loose[DISCHARGE_PRESSURE] = 4.0;
+    loose[LIQUID_PRESSURE] = 4.0;
     loose[EVAPORATOR_PRESSURE] = 4.0;
     loose[EVAPORATOR_OUTLET] = 4.0;
     loose[SUCTION_LINE] = 4.0;
@@ -48,8 +54,20 @@ pub(super) const LOOSE: Vector = {
     loose
 };
 
-/// Parts left of what the last balance had at which the states beyond it stand; 0 is the limit itself.
-pub(super) const LEFT: [f32; 3] = [0.5, 0.2, 0.0];
+/// The number of states beyond the last balance.
+pub(super) const BEYOND: usize = 4;
+
+/// Parts left of what the last balance had at which the states beyond it stand; 0 is the limit itself. What only grows
+/// takes shorter steps at first: its limit is further on the same way.
+pub(super) fn parts_left(cause: Cause) -> [f32; BEYOND] {
+    match cause {
+        Cause::Undercharge
+        | Cause::LiquidLineRestriction
+        | Cause::MeteringUnderfeed
+        | Cause::WeakCompressor => [0.55, 0.3, 0.12, 0.0],
+        _ => [0.75, 0.5, 0.25, 0.0],
+    }
+}
 
 /// The end of a ladder: what the last balance shows there, what is left of the machine, and what the machine is.
 pub(super) struct End<'a> {
@@ -102,15 +120,23 @@ impl End<'_> {
     fn starved(&self, cause: Cause, left: f32) -> Vector {
         let (machine, run) = (self.machine(), &self.healthy.run);
         let (space_k, ambient_k) = (machine.space_k, machine.ambient_k);
-        let flow = left * self.impact.min(1.0);
-        let heat = flow + HEAT_LEFT * (1.0 - flow);
+        let capacity = left * self.impact.min(1.0);
         let lift_k = (run.condensing_k - ambient_k).max(1.0);
-        let empty = (1.0 - left) * (1.0 - left) * (1.0 - left);
-        let condensing_k = match cause {
-            // With the charge the liquid goes, then the pressure.
-            Cause::Undercharge => ambient_k + lift_k * heat - EMPTY_BELOW_AIR_K * empty * empty,
-            _ => ambient_k + lift_k * heat + FLOODED_K * (1.0 - left),
-        };
+        let heat = capacity + HEAT_LEFT * (1.0 - capacity);
+        let leaked = cause == Cause::Undercharge;
+        // With the charge the liquid goes, then the pressure; behind a blockage the liquid stays, and fills the condenser.
+        let cube = (1.0 - left) * (1.0 - left) * (1.0 - left);
+        let empty = if leaked { cube * cube } else { 0.0 };
+        let condensing_k = ambient_k + lift_k * heat - EMPTY_BELOW_AIR_K * empty
+            + if leaked { 0.0 } else { FLOODED_K * (1.0 - left) };
+        // What an emptied circuit passes is vapour, which cools little but flows on while its pressure lasts.
+        let density =
+            match (self.fluid.middle_pa(self.inside(condensing_k)), self.fluid.middle_pa(run.condensing_k)) {
+                (Some(now), Some(healthy)) => now / healthy,
+                _ => 1.0,
+            };
+        let gas = if leaked { GAS_PASSES * (1.0 - left) * density } else { 0.0 };
+        let flow = capacity + gas;
         let suction_k = self.pulled_k(condensing_k, flow);
         let toward = |channel: usize, surroundings_k: f32, left: f32| {
             surroundings_k + left * (self.last(channel) - surroundings_k)
@@ -120,30 +146,30 @@ impl End<'_> {
         at[EVAPORATOR_PRESSURE] = suction_k + flow * (run.evaporating_dew_k - run.suction_dew_k);
         at[DISCHARGE_PRESSURE] = condensing_k;
         at[LIQUID_PRESSURE] = condensing_k;
-        // Behind the metering device it stays as cold as the suction while anything passes.
+        // Behind the metering device it stays as cold as the suction while anything evaporates.
         at[EVAPORATOR_INLET] = space_k + libm::sqrtf(left) * (suction_k - space_k);
         at[CONDENSER_MIDDLE] = condensing_k.max(ambient_k);
-        at[EVAPORATOR_OUTLET] = toward(EVAPORATOR_OUTLET, space_k - 2.0, left);
-        at[SUCTION_LINE] = toward(SUCTION_LINE, ambient_k - 3.0, left);
-        let warm = SHELL_WARMS + (1.0 - SHELL_WARMS) * libm::sqrtf(left);
-        at[DISCHARGE_LINE] = toward(DISCHARGE_LINE, ambient_k, warm);
-        at[LIQUID_LINE] = toward(LIQUID_LINE, ambient_k + 0.5, left);
+        at[EVAPORATOR_OUTLET] = toward(EVAPORATOR_OUTLET, space_k - 1.0, left);
+        at[SUCTION_LINE] = toward(SUCTION_LINE, ambient_k - 1.0, left);
+        // A discharge line stays hot while gas flows, and takes the shell's warmth when none does.
+        let warm = if leaked { 1.0 - empty } else { left };
+        at[DISCHARGE_LINE] = toward(DISCHARGE_LINE, ambient_k, SHELL_WARMS + (1.0 - SHELL_WARMS) * warm);
+        at[LIQUID_LINE] = toward(LIQUID_LINE, ambient_k + 0.3, left);
         at[DRIER_OUTLET] = toward(DRIER_OUTLET, ambient_k, left);
         at[SUPPLY_AIR] = toward(SUPPLY_AIR, space_k, left);
-        at[CONDENSER_EXHAUST] = toward(CONDENSER_EXHAUST, ambient_k + 0.5, left);
+        at[CONDENSER_EXHAUST] = toward(CONDENSER_EXHAUST, ambient_k + 0.4, left);
         // Each kilogram is lifted further.
         let lift = (condensing_k - suction_k) / (run.condensing_k - run.suction_dew_k).max(5.0);
         self.turn(&mut at, flow * lift.max(0.0).min(2.0));
         self.from_base(&at)
     }
 
-    /// Nothing is pumped: the pressures nearly meet where the evaporator stands.
+    /// Nothing is pumped: the suction stands where the evaporator does, the discharge between that and its condenser's air.
     fn broken(&self) -> Vector {
         let machine = self.machine();
         let (space_k, ambient_k) = (machine.space_k, machine.ambient_k);
         let suction_k = space_k.min(ambient_k) - STANDS_BELOW_SPACE_K;
-        let discharge_k = self.fluid.dew_pa(suction_k).and_then(|pa| self.fluid.middle_k(NEARLY_EQUAL * pa));
-        let discharge_k = discharge_k.unwrap_or(suction_k + 5.0);
+        let discharge_k = suction_k + HELD_BY_LIQUID * (ambient_k - suction_k) + STANDS_BELOW_SPACE_K;
         let mut at = *self.base;
         at[SUCTION_PRESSURE] = suction_k;
         at[EVAPORATOR_PRESSURE] = suction_k;
@@ -152,7 +178,7 @@ impl End<'_> {
         at[EVAPORATOR_INLET] = space_k - 1.0;
         at[CONDENSER_MIDDLE] = ambient_k;
         at[EVAPORATOR_OUTLET] = space_k - 1.0;
-        at[SUCTION_LINE] = ambient_k - 3.0;
+        at[SUCTION_LINE] = ambient_k - 2.0;
         at[DISCHARGE_LINE] = ambient_k + SHELL_WARMS * (self.base[DISCHARGE_LINE] - ambient_k);
         at[LIQUID_LINE] = ambient_k;
         at[DRIER_OUTLET] = ambient_k;
@@ -248,6 +274,6 @@ impl End<'_> {
 }
 
 /// How much further than the last balance the last state of a cause stands that only grows, in movements of that balance.
-pub(super) const FURTHER: f32 = 1.5;
+pub(super) const FURTHER: f32 = 1.2;
 /// No discharge line is hotter: the oil burns and the motor's protector opens (judged).
 const HOTTEST_K: f32 = 430.0;

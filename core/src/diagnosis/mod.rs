@@ -173,7 +173,7 @@ pub(crate) fn weigh(
     let cycle = Cycle::from_readings(Some(refrigerant), system, &readings, &visit.uncertainty);
     let wrong = |reading| posterior.wrong(deviation, reading);
     let mut fits = crate::student_t::tail(posterior.distance(), deviation.size())
-        .min(consistency::probability(&cycle, &readings, &wrong));
+        .min(consistency::probability(&cycle, &readings, &wrong, posterior.still()));
     diagnosis.unidentified = posterior.unlisted(Unlisted::Unidentified);
     // What a visit told wrongly explains better, or something else, none of the causes explains.
     fits *= (1.0 - told_wrongly - diagnosis.unidentified).max(0.0);
@@ -182,7 +182,9 @@ pub(crate) fn weigh(
     diagnosis.jobs = posterior.unions.jobs(&nominal, &|cause| posterior.probability(cause));
     diagnosis.leading = diagnosis.causes[0].cause;
     let unsettled = unsettled(readings.minutes_running);
-    diagnosis.decided = decided::decided(&diagnosis.causes, &Doubts { fits, told_wrongly, unsettled });
+    let unasked = decided::unasked(diagnosis.leading, visit, &readings, deviation);
+    let doubts = Doubts { fits, told_wrongly, unsettled, unasked };
+    diagnosis.decided = decided::decided(&diagnosis.causes, &doubts);
     diagnosis.fits = Some(fits);
     words(posterior, deviation, &factors, &diagnosis.causes, &mut diagnosis.evidence);
     next(information, diagnosis.decided, &mut diagnosis.next);

@@ -31,10 +31,16 @@ pub(crate) struct Posterior {
     best_ln: f32,
     /// Squared distance of the readings from what explains them, over all explanations that are listed.
     distance: Mean,
+    /// How far nothing condenses or is pumped: 1 in a limit state.
+    still: Mean,
     /// The heaviest hypotheses with their ln weight.
     pub(crate) kept: heapless::Vec<(f32, Hypothesis), KEPT>,
 }
 
+/// Capacity over healthy below which a machine comes to a stand, and at which it does: then the condenser may hold gas alone,
+/// and the liquid line too.
+const STILL_BELOW: f32 = 0.4;
+const STILL_AT: f32 = 0.1;
 /// Nats below the best explanation from which on a pair is weighed, by a distance under the largest shifts' spread; over
 /// the nats above that it fades in.
 const SCREEN_NATS: f32 = 2.0;
@@ -56,6 +62,7 @@ impl Posterior {
         unlisted: [Sum::new(); Unlisted::COUNT],
         best_ln: -1.0e30,
         distance: Mean::new(),
+        still: Mean::new(),
         kept: heapless::Vec::new(),
     };
 
@@ -108,6 +115,7 @@ impl Posterior {
         self.unlisted = [Sum::new(); Unlisted::COUNT];
         self.best_ln = -1.0e30;
         self.distance = Mean::new();
+        self.still = Mean::new();
         self.kept.clear();
     }
 
@@ -155,6 +163,7 @@ impl Posterior {
         }
         self.best_ln = self.best_ln.max(likelihood.ln_clean + sum);
         self.distance.add(likelihood.square, ln);
+        self.still.add(fade((STILL_BELOW - hypothesis.impact) / (STILL_BELOW - STILL_AT)), ln);
         for (cause, severity) in hypothesis.causes.iter().zip(hypothesis.severities) {
             if let Some(mean) = cause.and_then(|cause| self.severity.get_mut(cause.index())) {
                 mean.add(severity, hypothesis.presence, ln);
@@ -195,6 +204,10 @@ impl Posterior {
     /// Squared distance of the readings from what explains them.
     pub(crate) fn distance(&self) -> f32 {
         self.distance.mean()
+    }
+    /// How far nothing condenses or is pumped, 0 to 1.
+    pub(crate) fn still(&self) -> f32 {
+        self.still.mean()
     }
     /// Every reading used with the probability that it is grossly wrong.
     pub(crate) fn each_wrong(&self, deviation: &Deviation) -> impl Iterator<Item = (Measurement, f32)> {

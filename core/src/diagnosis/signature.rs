@@ -1,13 +1,13 @@
 //! How each cause, at each of a few severities, would move the channels away from healthy.
 
-use super::limit::{End, FURTHER, LEFT, LOOSE};
+use super::limit::{BEYOND, End, FURTHER, LOOSE, parts_left};
 use crate::cause::Cause;
 use crate::expectation::{Balance, Expectation};
 use crate::machine::{Fault, Fluid, Nominal, Unknowns, solve};
 use crate::symptom::{self, CHANNELS, Vector};
 
 /// The nodes of each cause: the usual severities, whose balances are solved, and the states toward its limit.
-pub(crate) const SEVERITIES: usize = USUAL + LEFT.len();
+pub(crate) const SEVERITIES: usize = USUAL + BEYOND;
 /// The usual severities.
 pub(super) const USUAL: usize = 3;
 
@@ -134,7 +134,7 @@ pub(crate) fn climb(
         }
     };
     let severest = usual.last().map_or(1.0, |severity| left(*severity));
-    for left in unsolved.map(left).chain(LEFT.map(|part| part * severest)) {
+    for left in unsolved.map(left).chain(parts_left(cause).map(|part| part * severest)) {
         let left = left.max(0.0).min(1.0);
         let (shift, impact) = end.beyond(cause, left);
         let severity = if adds(cause) {
@@ -142,7 +142,7 @@ pub(crate) fn climb(
         } else {
             1.0 - left * (1.0 - last.severity)
         };
-        let loose = LOOSE.map(|loose| (1.0 - left) * loose);
+        let loose = LOOSE.map(|loose| (1.0 - left * left) * loose);
         if nodes.push(Node { severity, shift, loose, impact, at: last.at }).is_err() {
             return;
         }

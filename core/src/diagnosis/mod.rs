@@ -7,6 +7,7 @@
 //! `exchanged`, `gauge` and `consistency` notice what was told wrongly.
 
 mod another_refrigerant;
+mod called;
 mod consistency;
 mod decided;
 #[cfg(test)]
@@ -15,14 +16,17 @@ mod evidence;
 mod exchanged;
 mod gauge;
 mod hypothesis;
+mod kept;
 mod likelihood;
 mod next_measurement;
+mod observed;
 mod outcome;
 mod posterior;
 mod rule_out;
 mod screen;
 mod signature;
 mod tally;
+mod value;
 
 pub use decided::{CLEAR_AT, DECIDE_AT, FITS_AT_LEAST};
 pub use outcome::{CauseAndMeasurements, CauseProbability, Diagnosis, Evidence, NextMeasurement};
@@ -32,6 +36,7 @@ use crate::cause::Cause;
 use crate::charge::standing::Standing;
 use crate::compressor::pump_down::{Conditions, PumpDown};
 use crate::cycle::Cycle;
+use crate::decision::Prices;
 use crate::estimate::Estimate;
 use crate::expectation::{Expectation, Today};
 use crate::expected::Expected;
@@ -45,9 +50,11 @@ use crate::warning::{WarningKind, Warnings, warn};
 use evidence::Factors;
 use heapless::Vec;
 use hypothesis::{Hypothesis, Step, Unlisted};
-use next_measurement::{CANDIDATES, Information, Known, Predictive, measurement};
-use posterior::{KEPT, Posterior, Suspect};
+use kept::KEPT;
+use next_measurement::{CANDIDATES, Known, Predictive};
+use posterior::{Posterior, Suspect};
 use signature::{Ladder, Node};
+use value::{Information, Outlook};
 
 /// The memory that one diagnosis works in, so that the stack stays small; its contents mean nothing between calls.
 #[derive(Clone, Debug)]
@@ -58,7 +65,8 @@ pub struct Workspace {
     factors: [Factor; 2],
     posterior: Posterior,
     predictive: [Predictive; CHANNELS],
-    information: [Information; CANDIDATES],
+    pub(crate) information: [Information; CANDIDATES],
+    pub(crate) outlook: Outlook,
 }
 
 impl Workspace {
@@ -72,6 +80,7 @@ impl Workspace {
             posterior: Posterior::NEW,
             predictive: [[(0.0, 1.0); KEPT]; CHANNELS],
             information: [Information::NONE; CANDIDATES],
+            outlook: Outlook::NONE,
         }
     }
 }
@@ -82,8 +91,6 @@ impl Default for Workspace {
     }
 }
 
-/// Bits below which a measurement is not worth naming.
-const WORTH_NAMING_BITS: f32 = 0.02;
 /// Nats below which a reading's word is not worth naming.
 const WORTH_NAMING_NATS: f32 = 0.15;
 /// Probability from which on something is said to be told wrongly.
@@ -102,7 +109,7 @@ pub(crate) fn weigh(
     expected: &mut Expected,
     warnings: &mut Warnings,
 ) -> Option<()> {
-    let Workspace { healthy, ladders, deviation, factors: scratch, posterior, predictive, information } =
+    let Workspace { healthy, ladders, deviation, factors: scratch, posterior, predictive, information, outlook } =
         work;
     let fluid = Fluid(refrigerant);
     let system = &visit.system;
@@ -159,6 +166,8 @@ pub(crate) fn weigh(
     let told_wrongly = wrongly_told(posterior, warnings);
     let misread = like_gauge || another.is_some();
     let noise = candidate_noise(&measured, visit);
+    let costing = posterior.kept.costs(&Prices::complete(&visit.costs));
+    *outlook = Outlook::new(&posterior.kept, &costing);
     let known = Known {
         deviation,
         covariance: &healthy.covariance,
@@ -166,6 +175,8 @@ pub(crate) fn weigh(
         factors: &factors,
         conditions,
         kept: &posterior.kept,
+        costing: &costing,
+        outlook,
     };
     let [scratch_factor, _] = scratch;
     next_measurement::information(&known, scratch_factor, predictive, information);
@@ -183,7 +194,6 @@ pub(crate) fn weigh(
     diagnosis.decided = decided::decided(&diagnosis.causes, fits, misread);
     diagnosis.fits = Some(fits);
     words(posterior, deviation, &factors, &diagnosis.causes, &mut diagnosis.evidence);
-    next(information, diagnosis.decided, &mut diagnosis.next);
     let (out, open) = (&mut diagnosis.ruled_out, &mut diagnosis.still_open);
     rule_out::split(posterior, deviation, &factors, information, out, open);
     if !diagnosis.decided {
@@ -283,7 +293,9 @@ fn factors(refrigerant: &Refrigerant<'_>, visit: &Visit<'_>, conditions: Option<
         let temperature = Estimate::new(readings.standing_temperature_c?, visit.uncertainty.line_k())?;
         Standing::at(refrigerant, pressure, temperature)
     };
-    Factors::new(pump_down, standing(), visit.observations)
+    let added = readings.added_kg.unwrap_or(0.0);
+    let recovered = readings.recovered_kg.zip(visit.system.charge_kg).map(|(out, plate)| (out - added) / plate);
+    Factors::new(pump_down, standing(), recovered, visit.observations, called::ln_ratios(&visit.call))
 }
 
 /// Variance of the instrument on every channel, for those not yet measured what is usual.
@@ -333,22 +345,6 @@ fn words(
         for (reading, weight_nats) in &words {
             let evidence = Evidence { cause: entry.cause, reading: *reading, weight_nats: *weight_nats };
             let _ = all.push(evidence);
-        }
-    }
-}
-
-/// The most telling measurements; where nothing is decided the best one is always named.
-fn next(information: &[Information; CANDIDATES], decided: bool, list: &mut Vec<NextMeasurement, 8>) {
-    let mut ranked: Vec<(usize, f32), CANDIDATES> = Vec::new();
-    for (candidate, bits) in information.iter().enumerate() {
-        let _ = ranked.push((candidate, bits.all));
-    }
-    sort_by(&mut ranked, |a, b| b.1.total_cmp(&a.1));
-    for (place, (candidate, bits)) in ranked.iter().enumerate() {
-        let worth = *bits >= WORTH_NAMING_BITS || (!decided && place == 0 && *bits > 0.0);
-        if let Some(measurement) = measurement(*candidate).filter(|_| worth) {
-            let effort = measurement.effort();
-            let _ = list.push(NextMeasurement { measurement, information_bits: *bits, effort });
         }
     }
 }

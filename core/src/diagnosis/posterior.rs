@@ -2,6 +2,7 @@
 
 use super::evidence::Factors;
 use super::hypothesis::{Hypothesis, Step, Together, Unlisted, pairs, singles};
+use super::kept::Kept;
 use super::likelihood::{LN_WRONG, LN_WRONG_CONDITION, LN_WRONG_DENSITY, likelihood};
 use super::screen::{Promising, Screen};
 use super::signature::{Ladder, Node};
@@ -9,9 +10,6 @@ use super::tally::{MeanSeverity, Sum, Tally};
 use crate::cause::Cause;
 use crate::symptom::{CHANNELS, CONDITION, CONDITIONS, Deviation, READING};
 use crate::triangular::Factor;
-
-/// Hypotheses kept for what to measure next; the rest carry too little weight to matter there.
-pub(crate) const KEPT: usize = 16;
 
 /// The posterior, and the same with each channel and each other piece of evidence left out.
 #[derive(Clone, Debug)]
@@ -28,8 +26,8 @@ pub(crate) struct Posterior {
     best_ln: f32,
     /// Squared distance of the hypothesis that explains the readings best.
     pub(crate) best_square: f32,
-    /// The heaviest hypotheses with their ln weight.
-    pub(crate) kept: heapless::Vec<(f32, Hypothesis), KEPT>,
+    /// The explanations to plan with.
+    pub(crate) kept: Kept,
 }
 
 /// Nats below the best explanation at which a pair is passed over, by a distance under the largest shifts' spread.
@@ -50,7 +48,7 @@ impl Posterior {
         unlisted: [Sum::new(); Unlisted::COUNT],
         best_ln: -1.0e30,
         best_square: 0.0,
-        kept: heapless::Vec::new(),
+        kept: Kept::NEW,
     };
 
     /// Sums all hypotheses.
@@ -151,14 +149,7 @@ impl Posterior {
                 mean.add(severity, hypothesis.presence, ln);
             }
         }
-        if let Err(new) = self.kept.push((ln, *hypothesis)) {
-            // Full: the lightest makes room.
-            if let Some(lightest) = self.kept.iter_mut().min_by(|a, b| a.0.total_cmp(&b.0))
-                && lightest.0 < new.0
-            {
-                *lightest = new;
-            }
-        }
+        self.kept.add(ln, hypothesis);
     }
 
     /// The probability that a cause is present; for `none`, that nothing is.

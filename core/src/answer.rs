@@ -6,6 +6,7 @@ use crate::cycle::Cycle;
 use crate::diagnosis::{self, Workspace};
 use crate::invalid::Invalid;
 use crate::motor;
+use crate::plan::{self, Basis};
 use crate::readings::Visit;
 use crate::refrigerant::Refrigerant;
 use crate::report::Report;
@@ -41,6 +42,7 @@ pub fn diagnose_in(
 ) -> Result<(), Invalid> {
     check(refrigerant, visit)?;
     report.clear();
+    workspace.clear();
     report.cycle = Cycle::from_readings(refrigerant, &visit.system, &visit.readings, &visit.uncertainty);
     match refrigerant {
         None => warn(&mut report.warnings, "system", "refrigerant", WarningKind::RefrigerantUnknown),
@@ -67,6 +69,15 @@ pub fn diagnose_in(
     }
     let current = report.expected.current_a;
     report.electrical = motor::examine(&visit.system, &visit.readings, &visit.uncertainty, current);
+    let basis = Basis {
+        visit,
+        refrigerant,
+        candidates: workspace.candidates(),
+        expected: &report.expected,
+        electrical: &report.electrical,
+        must_not_run: false,
+    };
+    plan::plan(&basis, &mut report.diagnosis, &mut report.plan);
     let safety = refrigerant.and_then(Refrigerant::safety_class);
     let glide_k = refrigerant.map(|r| r.glide().kelvins());
     let mut suggested: Vec<_, 8> = Vec::new();

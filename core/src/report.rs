@@ -5,6 +5,7 @@ use crate::cycle::Cycle;
 use crate::diagnosis::Diagnosis;
 use crate::expected::Expected;
 use crate::motor::Findings;
+use crate::plan::Plan;
 use crate::warning::Warnings;
 
 /// The whole answer to one visit.
@@ -20,6 +21,8 @@ pub struct Report {
     pub warnings: Warnings,
     /// What the motor and supply readings show.
     pub electrical: Findings,
+    /// What to do next, and what the ways to go on cost.
+    pub plan: Plan,
     /// What to take care of, step by step.
     pub cautions: Cautions,
 }
@@ -32,6 +35,7 @@ impl Report {
         diagnosis: Diagnosis::UNWEIGHED,
         warnings: Warnings::new(),
         electrical: Findings::new(),
+        plan: Plan::NONE,
         cautions: Cautions::new(),
     };
 
@@ -42,6 +46,7 @@ impl Report {
         self.diagnosis.clear();
         self.warnings.clear();
         self.electrical.clear();
+        self.plan = Plan::NONE;
         self.cautions.clear();
     }
 }

@@ -8,6 +8,7 @@
 
 mod another_refrigerant;
 mod called;
+mod candidates;
 mod consistency;
 mod decided;
 #[cfg(test)]
@@ -30,7 +31,9 @@ mod value;
 
 pub use decided::{CLEAR_AT, DECIDE_AT, FITS_AT_LEAST};
 pub use outcome::{CauseAndMeasurements, CauseProbability, Diagnosis, Evidence, NextMeasurement};
+pub(crate) use candidates::Candidates;
 pub(crate) use signature::climb;
+pub(crate) use value::Information;
 
 use crate::cause::Cause;
 use crate::charge::standing::Standing;
@@ -54,7 +57,7 @@ use kept::KEPT;
 use next_measurement::{CANDIDATES, Known, Predictive};
 use posterior::{Posterior, Suspect};
 use signature::{Ladder, Node};
-use value::{Information, Outlook};
+use value::Outlook;
 
 /// The memory that one diagnosis works in, so that the stack stays small; its contents mean nothing between calls.
 #[derive(Clone, Debug)]
@@ -65,8 +68,8 @@ pub struct Workspace {
     factors: [Factor; 2],
     posterior: Posterior,
     predictive: [Predictive; CHANNELS],
-    pub(crate) information: [Information; CANDIDATES],
-    pub(crate) outlook: Outlook,
+    information: [Information; CANDIDATES],
+    outlook: Outlook,
 }
 
 impl Workspace {
@@ -82,6 +85,15 @@ impl Workspace {
             information: [Information::NONE; CANDIDATES],
             outlook: Outlook::NONE,
         }
+    }
+    /// Forgets what a former visit left to plan with.
+    pub(crate) fn clear(&mut self) {
+        self.information = [Information::NONE; CANDIDATES];
+        self.outlook = Outlook::NONE;
+    }
+    /// What everything not yet taken would tell.
+    pub(crate) fn candidates(&self) -> Candidates<'_> {
+        Candidates { information: &self.information, outlook: &self.outlook }
     }
 }
 

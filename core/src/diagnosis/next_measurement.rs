@@ -118,11 +118,6 @@ pub(crate) fn measurement(candidate: usize) -> Option<Measurement> {
     }
 }
 
-/// The candidate of a measurement.
-pub(crate) fn candidate(of: Measurement) -> Option<usize> {
-    (0..CANDIDATES).find(|candidate| measurement(*candidate) == Some(of))
-}
-
 fn continuous(known: &Known<'_>, predictive: &Predictive, (expected, healthy): (f32, f32)) -> Information {
     let mut live: heapless::Vec<(f32, usize, f32, f32), KEPT> = heapless::Vec::new();
     let (mut low, mut high) = (f32::INFINITY, f32::NEG_INFINITY);

@@ -3,7 +3,7 @@
 use super::kept::{Costing, Kept, STATES};
 use super::observed::OUTCOMES;
 use crate::cause::Cause;
-use crate::decision::{Action, WAYS};
+use crate::decision::Action;
 
 /// What would be done after one outcome.
 #[derive(Clone, Copy, Debug, PartialEq)]

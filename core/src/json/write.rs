@@ -1,5 +1,6 @@
 //! Writes reports and errors as one line of JSON.
 
+use super::plan;
 use super::read::FieldError;
 use crate::diagnosis::CauseAndMeasurements;
 use crate::estimate::Estimate;
@@ -66,7 +67,8 @@ impl Line {
         self.separate();
         self.text.push_str(if value { "true" } else { "false" });
     }
-    fn value(&mut self, value: Option<f32>) {
+    /// Writes a number, or null.
+    pub(super) fn value(&mut self, value: Option<f32>) {
         match value {
             Some(value) if value.is_finite() => {
                 self.separate();
@@ -91,7 +93,8 @@ impl Line {
         }
         self.text.push(']');
     }
-    fn estimate(&mut self, name: &str, estimate: Option<Estimate>) {
+    /// Writes a named value with its uncertainty, or null.
+    pub(super) fn estimate(&mut self, name: &str, estimate: Option<Estimate>) {
         self.name(name);
         match estimate {
             None => self.null(),
@@ -168,6 +171,7 @@ pub fn write_report(report: &Report) -> String {
         line.number("information_bits", next.information_bits);
         line.name("effort");
         line.text(next.effort.name());
+        line.number("minutes", next.minutes);
         line.close();
     });
     let causes = |line: &mut Line, key: &str, by: &str, list: &[CauseAndMeasurements]| {
@@ -205,6 +209,7 @@ pub fn write_report(report: &Report) -> String {
         line.text(finding.unit);
         line.close();
     });
+    plan::write(&mut line, &report.plan);
     line.name("cautions");
     line.list(report.cautions.iter(), |line, caution| {
         line.open();

@@ -419,7 +419,9 @@ fn a_cost_that_nobody_told_does_not_silence_the_answer() {
     let (told, untold) = (decision::weigh(&p, &full, 0.9), decision::weigh(&p, &without, 0.9));
     assert_eq!(untold.recommended, told.recommended);
     // What was not told is given no figure.
-    let of = |d: &decision::Decision, action| d.alternatives.iter().find(|a| a.action == action).unwrap().expected_cost;
+    let of = |d: &decision::Decision, action| {
+        d.alternatives.iter().find(|a| a.action == action).unwrap().expected_cost
+    };
     assert_eq!(of(&untold, Action::Repair(Cause::FloodBack)), None);
     assert!(of(&untold, Action::Repair(Cause::Undercharge)).is_some());
     for missing in [

@@ -24,7 +24,9 @@ pub(crate) fn cures(way: Action, fault: Cause) -> f32 {
     match (opens(meant), fault) {
         (true, Cause::Overcharge | Cause::NonCondensables) => CHARGED_BY_WEIGHT,
         (true, Cause::Undercharge) => LEAK_NOT_LOOKED_FOR,
-        (true, Cause::LiquidLineRestriction) if meant != Cause::Overcharge && meant != Cause::NonCondensables => {
+        (true, Cause::LiquidLineRestriction)
+            if meant != Cause::Overcharge && meant != Cause::NonCondensables =>
+        {
             NEW_DRIER
         }
         _ => 0.0,

@@ -60,7 +60,8 @@ pub(crate) fn ln_ratios(call: &Call) -> Option<[f32; Cause::COUNT]> {
     for (slot, cause) in all.iter_mut().zip(Cause::ALL) {
         let mut ratio = 1.0;
         // Several complaints of one machine tell one story: the strongest of them counts.
-        let told = Complaint::ALL.iter().filter(|c| complaints.has(**c)).map(|c| ratio_of_complaint(*c, *cause));
+        let told =
+            Complaint::ALL.iter().filter(|c| complaints.has(**c)).map(|c| ratio_of_complaint(*c, *cause));
         let (low, high) = told.fold((1.0f32, 1.0f32), |(low, high), r| (low.min(r), high.max(r)));
         ratio *= low * high;
         for done in History::ALL.iter().filter(|h| history.has(**h)) {

@@ -59,8 +59,7 @@ fn class(hypothesis: &Hypothesis) -> usize {
 }
 
 impl Kept {
-    pub(crate) const NEW: Self =
-        Self { list: heapless::Vec::new(), class: [Sum::new(); Cause::COUNT + 1] };
+    pub(crate) const NEW: Self = Self { list: heapless::Vec::new(), class: [Sum::new(); Cause::COUNT + 1] };
 
     /// Forgets all.
     pub(crate) fn clear(&mut self) {

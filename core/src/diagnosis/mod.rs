@@ -29,9 +29,9 @@ mod signature;
 mod tally;
 mod value;
 
+pub(crate) use candidates::Candidates;
 pub use decided::{CLEAR_AT, DECIDE_AT, FITS_AT_LEAST};
 pub use outcome::{CauseAndMeasurements, CauseProbability, Diagnosis, Evidence, NextMeasurement};
-pub(crate) use candidates::Candidates;
 pub(crate) use signature::climb;
 pub(crate) use value::Information;
 
@@ -121,8 +121,16 @@ pub(crate) fn weigh(
     expected: &mut Expected,
     warnings: &mut Warnings,
 ) -> Option<()> {
-    let Workspace { healthy, ladders, deviation, factors: scratch, posterior, predictive, information, outlook } =
-        work;
+    let Workspace {
+        healthy,
+        ladders,
+        deviation,
+        factors: scratch,
+        posterior,
+        predictive,
+        information,
+        outlook,
+    } = work;
     let fluid = Fluid(refrigerant);
     let system = &visit.system;
     // A stopped machine shows nothing of its cycle; the standing pressure and what was seen remain.
@@ -306,7 +314,8 @@ fn factors(refrigerant: &Refrigerant<'_>, visit: &Visit<'_>, conditions: Option<
         Standing::at(refrigerant, pressure, temperature)
     };
     let added = readings.added_kg.unwrap_or(0.0);
-    let recovered = readings.recovered_kg.zip(visit.system.charge_kg).map(|(out, plate)| (out - added) / plate);
+    let recovered =
+        readings.recovered_kg.zip(visit.system.charge_kg).map(|(out, plate)| (out - added) / plate);
     Factors::new(pump_down, standing(), recovered, visit.observations, called::ln_ratios(&visit.call))
 }
 

@@ -237,8 +237,15 @@ pub(crate) const OBSERVED: [Observation; OBSERVATIONS] = [
             ..Chances::all(0.12)
         }
         .table(),
-        second: Chances { none: 0.04, undercharge: 0.12, restriction: 0.14, underfeed: 0.10, weak: 0.22, ..Chances::all(0.06) }
-            .table(),
+        second: Chances {
+            none: 0.04,
+            undercharge: 0.12,
+            restriction: 0.14,
+            underfeed: 0.10,
+            weak: 0.22,
+            ..Chances::all(0.06)
+        }
+        .table(),
         seen: |seen| {
             seen.frost_line.map(|frost| match frost {
                 FrostLine::PartOfCoil => 0,

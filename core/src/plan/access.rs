@@ -22,7 +22,13 @@ impl Reach<'_> {
     /// The effort that something takes; nothing where it cannot or must not be taken, or was.
     pub(super) fn effort(&self, what: Doable) -> Option<Effort> {
         let need = requirement(what)?;
-        let free = self.is_allowed(what) && self.has_tools(&need) && (self.runs || need.state == State::Either);
+        // A capillary machine has no sight glass (common practice).
+        let fitted = what != Doable::Measurement(Measurement::SightGlass)
+            || self.visit.system.metering != Some(Metering::Capillary);
+        let free = fitted
+            && self.is_allowed(what)
+            && self.has_tools(&need)
+            && (self.runs || need.state == State::Either);
         if !free || self.is_told(what) {
             return None;
         }
@@ -41,7 +47,9 @@ impl Reach<'_> {
     /// Whether the visit holds it already; what was told as not fitted counts as told.
     pub(super) fn is_told(&self, what: Doable) -> bool {
         let measurement = match (what, alias(what)) {
-            (Doable::Measurement(measurement), _) | (_, Some(Doable::Measurement(measurement))) => measurement,
+            (Doable::Measurement(measurement), _) | (_, Some(Doable::Measurement(measurement))) => {
+                measurement
+            }
             _ => return false,
         };
         let name = measurement.name();

@@ -37,7 +37,8 @@ pub(super) fn takes(
         let state = refrigerant.liquid(bubble, cold).ok()?;
         mass_kg(USUAL.volume_m3()?, state.density.kg_per_m3())
     };
-    let suction_kpa = || visit.readings.suction_pressure_kpa.or(expected.suction_pressure_kpa.map(|e| e.value));
+    let suction_kpa =
+        || visit.readings.suction_pressure_kpa.or(expected.suction_pressure_kpa.map(|e| e.value));
     let kilograms = match port {
         Port::None => return None,
         Port::Suction | Port::Evaporator | Port::PumpDown => at(suction_kpa()?)?,

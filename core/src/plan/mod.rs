@@ -223,7 +223,8 @@ fn settle_first(reach: &Reach<'_>, diagnosis: &Diagnosis) -> Option<Step> {
         .find(|c| c.cause == Cause::CondenserAirflow)
         .is_some_and(|c| c.probability >= DIRT_COUNTS);
     let dirty = matches!(observations.condenser_face, Some(CondenserFace::Blocked | CondenserFace::Dirty));
-    if dirty && airflow
+    if dirty
+        && airflow
         && let Some(step) = by_rule(reach, Doable::Action(Action::CleanAndReread))
     {
         return Some(step);
@@ -232,6 +233,9 @@ fn settle_first(reach: &Reach<'_>, diagnosis: &Diagnosis) -> Option<Step> {
     let step = by_rule(reach, Doable::Action(Action::LetItSettle))?;
     reach.runs.then_some(Step { kind: StepKind::Wait, minutes: SETTLES_MINUTES - minutes, ..step })
 }
+
+/// Probability below which no remedy is proposed on the chance, however little it costs (judged).
+const LIKELY: f32 = 0.3;
 
 /// Nothing that is left is worth its minutes: the remedy of what is decided, else the cheapest way.
 fn go_on(basis: &Basis<'_>, diagnosis: &Diagnosis, plan: &Plan) -> Step {
@@ -248,7 +252,12 @@ fn go_on(basis: &Basis<'_>, diagnosis: &Diagnosis, plan: &Plan) -> Step {
     } else if let Some(finding) = motor::mendable(basis.electrical) {
         (StepKind::Repair, Subject::Finding(finding))
     } else {
-        step::way(basis.candidates.outlook().way)
+        let p = probabilities(diagnosis);
+        match decision::cheapest_of_likely(&p, &basis.visit.costs, LIKELY) {
+            // Nothing is cleared by that.
+            decision::Action::Leave => (StepKind::Leave, Subject::Machine),
+            way => step::way(way),
+        }
     };
     done(kind, subject)
 }
@@ -260,6 +269,7 @@ fn done(kind: StepKind, subject: Subject) -> Step {
         Subject::Finding(_) | Subject::Measurement(_) => 20.0,
         Subject::Action(action) => minutes(Doable::Action(action)),
         Subject::Context(_) => 1.0,
+        Subject::Machine if matches!(kind, StepKind::Leave) => 0.0,
         Subject::Machine => 240.0,
     };
     Step { kind, subject, minutes, changes: 0.0, effort: None, hose: None }
@@ -273,7 +283,9 @@ const fn remedy_minutes(cause: Cause) -> f32 {
         Cause::EvaporatorAirflow => 45.0,
         Cause::WeakCompressor => 240.0,
         Cause::Overcharge | Cause::NonCondensables => 90.0,
-        Cause::Undercharge | Cause::LiquidLineRestriction | Cause::MeteringUnderfeed | Cause::FloodBack => 150.0,
+        Cause::Undercharge | Cause::LiquidLineRestriction | Cause::MeteringUnderfeed | Cause::FloodBack => {
+            150.0
+        }
     }
 }
 
@@ -295,9 +307,9 @@ fn weigh_in(basis: &Basis<'_>, step: &Step) -> Option<Estimate> {
             )
     );
     let nameplate_kg = basis.visit.system.charge_kg.filter(|_| opens)?;
-    let hose = basis.refrigerant.and_then(|r| {
-        hose::takes(requirement::Port::Suction, r, basis.visit, basis.expected)
-    });
+    let hose = basis
+        .refrigerant
+        .and_then(|r| hose::takes(requirement::Port::Suction, r, basis.visit, basis.expected));
     let left_kg = hose.map_or(0.0, |hose| hose.grams / 1000.0);
     let start = WeighIn {
         nameplate_kg,

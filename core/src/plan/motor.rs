@@ -21,10 +21,7 @@ pub(super) const ORDER: [Doable; 9] = [
 /// A finding after which the motor must not be switched on.
 pub(super) fn forbids_running(findings: &Findings) -> Option<FindingKind> {
     findings.iter().map(|f| f.finding).find(|finding| {
-        matches!(
-            finding,
-            FindingKind::WindingToFrame | FindingKind::OpenWinding | FindingKind::ShortedTurns
-        )
+        matches!(finding, FindingKind::WindingToFrame | FindingKind::OpenWinding | FindingKind::ShortedTurns)
     })
 }
 

@@ -39,7 +39,11 @@ const BEGINS: f32 = 0.3;
 const LEAST_BITS: f32 = 0.02;
 
 /// Ranks what can be taken; nothing where it would tell nothing.
-pub(super) fn rank(reach: &Reach<'_>, candidates: &Candidates<'_>, expected: &Expected) -> Vec<Ranked, RANKED> {
+pub(super) fn rank(
+    reach: &Reach<'_>,
+    candidates: &Candidates<'_>,
+    expected: &Expected,
+) -> Vec<Ranked, RANKED> {
     let mut all: Vec<Ranked, RANKED> = Vec::new();
     for (candidate, measurement, information) in candidates.iter() {
         if information.all < LEAST_BITS || !can_be_used(measurement, &reach.visit.system) {
@@ -49,7 +53,8 @@ pub(super) fn rank(reach: &Reach<'_>, candidates: &Candidates<'_>, expected: &Ex
         let what = alias(reading).unwrap_or(reading);
         let Some(effort) = reach.effort(what) else { continue };
         let port = requirement(what).map(|row| row.port);
-        let hose = port.zip(reach.refrigerant).and_then(|(port, r)| hose::takes(port, r, reach.visit, expected));
+        let hose =
+            port.zip(reach.refrigerant).and_then(|(port, r)| hose::takes(port, r, reach.visit, expected));
         let outlook = candidates.outlook();
         let begun = if outlook.open > 0.0 { (information.all / outlook.open).min(1.0) } else { 0.0 };
         let spoils = hose.and_then(|h| h.percent).is_some_and(|p| p > SPOILS_PERCENT);
@@ -105,9 +110,7 @@ const LEAST_SHARE: f32 = 0.1;
 fn can_be_used(measurement: Measurement, system: &System) -> bool {
     match measurement {
         Measurement::Current => system.compressor.rated_load_a.is_some(),
-        Measurement::Power => {
-            system.compressor.rated_load_a.is_some() && system.compressor.rated_v.is_some()
-        }
+        Measurement::Power => system.compressor.rated_load_a.is_some() && system.compressor.rated_v.is_some(),
         Measurement::Recovered => system.charge_kg.is_some(),
         _ => true,
     }

@@ -42,13 +42,7 @@ pub(super) struct Requirement {
     pub(super) effort: Effort,
 }
 
-const fn row(
-    minutes: f32,
-    effort: Effort,
-    tools: &'static [Tool],
-    port: Port,
-    state: State,
-) -> Requirement {
+const fn row(minutes: f32, effort: Effort, tools: &'static [Tool], port: Port, state: State) -> Requirement {
     Requirement { minutes, tools, port, state, effort }
 }
 
@@ -80,12 +74,20 @@ pub(super) fn requirement(what: Doable) -> Option<Requirement> {
             M::Power => row(6.0, Meter, &[Tool::CurrentClamp, Tool::Multimeter], Port::None, Running),
             M::Voltage => row(3.0, Meter, METER, Port::None, Either),
             M::PumpDown => row(10.0, Valve, GAUGES, Port::PumpDown, Running),
-            M::WindingRun | M::WindingStart | M::WindingRunToStart => row(4.0, Meter, METER, Port::None, Either),
+            M::WindingRun | M::WindingStart | M::WindingRunToStart => {
+                row(4.0, Meter, METER, Port::None, Either)
+            }
             M::WindingToFrame => row(4.0, Meter, &[Tool::InsulationTester], Port::None, Either),
-            M::RunCapacitor | M::StartCapacitor => row(5.0, Meter, &[Tool::CapacitorMeter], Port::None, Either),
+            M::RunCapacitor | M::StartCapacitor => {
+                row(5.0, Meter, &[Tool::CapacitorMeter], Port::None, Either)
+            }
             // Stop, wait, start and listen.
             M::StartNoise => row(6.0, Look, NOTHING, Port::None, Running),
-            M::FrostOnCompressor | M::SightGlass | M::CondenserFan | M::CondenserFace | M::CallsForCooling
+            M::FrostOnCompressor
+            | M::SightGlass
+            | M::CondenserFan
+            | M::CondenserFace
+            | M::CallsForCooling
             | M::DoorCloses => row(1.0, Look, NOTHING, Port::None, Either),
             // A cover comes off.
             M::CoilIced | M::EvaporatorFan | M::OilTraces => row(2.0, Look, NOTHING, Port::None, Either),

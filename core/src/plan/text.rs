@@ -11,6 +11,9 @@ impl Step {
     pub const fn text(&self) -> &'static str {
         match (self.kind, self.subject) {
             (StepKind::ReplaceMachine, _) => "Replace the machine: it costs less than mending this one.",
+            (StepKind::Leave, Subject::Machine) => {
+                "Not decided, and nothing that can be taken here would decide it: replace nothing on this."
+            }
             (StepKind::Leave, _) => "Leave the refrigerant circuit alone.",
             (StepKind::Repair, Subject::Measurement(found)) => mend(found),
             (_, Subject::Measurement(measurement)) => match self.effort {
@@ -47,7 +50,9 @@ const fn measure(measurement: Measurement) -> &'static str {
         M::Current => "Clamp the current of one lead of the compressor.",
         M::Power => "Read the compressor's power.",
         M::Voltage => "Read the voltage at the compressor's supply.",
-        M::PumpDown => "Close the valve, let the compressor pull down to its limit, read the pressure and its rise.",
+        M::PumpDown => {
+            "Close the valve, let the compressor pull down to its limit, read the pressure and its rise."
+        }
         M::WindingRun => "Switch off, lock out, read the run winding: common to run.",
         M::WindingStart => "Switch off, lock out, read the start winding: common to start.",
         M::WindingRunToStart => "Switch off, lock out, read run to start.",
@@ -71,7 +76,9 @@ const fn measure(measurement: Measurement) -> &'static str {
 
 const fn mend(found: Measurement) -> &'static str {
     match found {
-        Measurement::CallsForCooling => "The controls do not call for cooling: find out why before anything else.",
+        Measurement::CallsForCooling => {
+            "The controls do not call for cooling: find out why before anything else."
+        }
         Measurement::DoorCloses => "Mend door and gasket, let the space pull down, and read again.",
         _ => "Mend what was found.",
     }
@@ -85,8 +92,12 @@ const fn act(action: Action) -> &'static str {
         Action::DefrostAndReread => "Defrost the coil, let the machine settle, and read again.",
         Action::CleanAndReread => "Clean the condenser, let the machine settle, and read again.",
         Action::LeakSearch => "Search for a leak at joints, valves and coil.",
-        Action::RecoverAndWeigh => "Recover the whole charge and weigh what comes out; the circuit is opened.",
-        Action::StartTest => "Switch on with the terminal cover in place, stand aside, and listen to the start.",
+        Action::RecoverAndWeigh => {
+            "Recover the whole charge and weigh what comes out; the circuit is opened."
+        }
+        Action::StartTest => {
+            "Switch on with the terminal cover in place, stand aside, and listen to the start."
+        }
         Action::LetItSettle => "Let it settle, then read again.",
     }
 }
@@ -105,11 +116,19 @@ const fn remedy(cause: Cause) -> &'static str {
         Cause::Undercharge => "Recover, find the leak and mend it, evacuate, charge by weight.",
         Cause::Overcharge => "Recover, evacuate, charge by weight.",
         Cause::LiquidLineRestriction => "Recover, replace the drier, evacuate, charge by weight.",
-        Cause::MeteringUnderfeed => "Recover, replace the metering device and the drier, evacuate, charge by weight.",
-        Cause::FloodBack => "Set the valve's superheat and see to its bulb; with a capillary, replace it and charge by weight.",
+        Cause::MeteringUnderfeed => {
+            "Recover, replace the metering device and the drier, evacuate, charge by weight."
+        }
+        Cause::FloodBack => {
+            "Set the valve's superheat and see to its bulb; with a capillary, replace it and charge by weight."
+        }
         Cause::WeakCompressor => "Replace the compressor and the drier, evacuate, charge by weight.",
-        Cause::CondenserAirflow => "Bring the condenser's air back: clean the face, see to the fan and its way.",
-        Cause::EvaporatorAirflow => "Bring the evaporator's air back: defrost or clean the coil, see to the fan and the defrost.",
+        Cause::CondenserAirflow => {
+            "Bring the condenser's air back: clean the face, see to the fan and its way."
+        }
+        Cause::EvaporatorAirflow => {
+            "Bring the evaporator's air back: defrost or clean the coil, see to the fan and the defrost."
+        }
         Cause::NonCondensables => "Recover, evacuate to a deep vacuum that holds, charge by weight.",
     }
 }
@@ -123,7 +142,9 @@ const fn electrical(finding: FindingKind) -> &'static str {
         F::StartCapacitorLow | F::StartCapacitorHigh | F::StartCapacitorOpen => {
             "Replace the start capacitor by one of the plate's value."
         }
-        F::LowVoltage | F::HighVoltage | F::VoltageUnbalance => "Have the supply put right before the motor runs.",
+        F::LowVoltage | F::HighVoltage | F::VoltageUnbalance => {
+            "Have the supply put right before the motor runs."
+        }
         F::OverloadOpen => "Let the motor cool until its protector closes, then read the windings again.",
         _ => "The motor must not run: replace the compressor.",
     }

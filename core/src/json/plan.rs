@@ -8,10 +8,7 @@ pub(super) fn write(line: &mut Line, plan: &Plan) {
     line.name("plan");
     line.open();
     line.name("step");
-    match &plan.step {
-        None => line.null(),
-        Some(step) => write_step(line, step),
-    }
+    write_step(line, &plan.step);
     line.name("then");
     line.list(plan.then.iter(), |line, then| {
         line.open();
@@ -37,6 +34,11 @@ pub(super) fn write(line: &mut Line, plan: &Plan) {
     line.name("replace_above");
     line.value(plan.replace_above);
     line.estimate("weigh_in_kg", plan.weigh_in_kg);
+    line.name("change");
+    match plan.change {
+        Some(change) => line.text(change.name()),
+        None => line.null(),
+    }
     line.close();
 }
 

@@ -5,6 +5,7 @@
 //! machine does not run, `text` says it in words.
 
 mod access;
+mod change;
 mod hose;
 mod motor;
 mod rank;
@@ -24,6 +25,7 @@ use crate::motor::finding::FindingKind;
 use crate::readings::{Action, CondenserFace, Doable, Visit};
 use crate::refrigerant::Refrigerant;
 use access::Reach;
+pub use change::Change;
 use heapless::Vec;
 use rank::{Ranked, by_rule, rank};
 use requirement::minutes;
@@ -32,8 +34,8 @@ pub use step::{Context, HoseTakes, Step, StepKind, Subject, Then, Way};
 /// What to do next on a visit.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Plan {
-    /// The next step; `None` where nothing is known to plan with.
-    pub step: Option<Step>,
+    /// The next step.
+    pub step: Step,
     /// What follows on each outcome of the step.
     pub then: Vec<Then, 3>,
     /// The ways to go on with what they are expected to cost, the cheapest first; empty where no costs were told.
@@ -42,12 +44,20 @@ pub struct Plan {
     pub replace_above: Option<f32>,
     /// What to let out of the cylinder by the scale after an evacuation, kg, where the step ends with a charge by weight.
     pub weigh_in_kg: Option<Estimate>,
+    /// What was changed on this visit and whether it helped; `None` without readings from before.
+    pub change: Option<Change>,
 }
 
 impl Plan {
     /// No plan.
-    pub const NONE: Self =
-        Self { step: None, then: Vec::new(), ways: Vec::new(), replace_above: None, weigh_in_kg: None };
+    pub const NONE: Self = Self {
+        step: Step::NONE,
+        then: Vec::new(),
+        ways: Vec::new(),
+        replace_above: None,
+        weigh_in_kg: None,
+        change: None,
+    };
 }
 
 /// What a plan is made from.
@@ -75,6 +85,10 @@ pub(crate) fn plan(basis: &Basis<'_>, diagnosis: &mut Diagnosis, plan: &mut Plan
     let reach = Reach { visit: basis.visit, refrigerant: basis.refrigerant, runs };
     let ranked = rank(&reach, &basis.candidates, basis.expected);
     next(&ranked, diagnosis);
+    plan.change = basis.visit.before.and_then(|before| {
+        let (after, uncertainty) = (&basis.visit.readings, &basis.visit.uncertainty);
+        change::judge(before, after, uncertainty, basis.expected, diagnosis)
+    });
     price(basis, diagnosis, plan);
     let by_hand = motor_first(basis, &reach).or_else(|| conditions_first(&reach));
     let step = by_hand.or_else(|| settle_first(&reach, diagnosis)).or_else(|| {
@@ -86,7 +100,7 @@ pub(crate) fn plan(basis: &Basis<'_>, diagnosis: &mut Diagnosis, plan: &mut Plan
     });
     let step = step.unwrap_or_else(|| go_on(basis, diagnosis, plan));
     plan.weigh_in_kg = weigh_in(basis, &step);
-    plan.step = Some(step);
+    plan.step = step;
 }
 
 /// Lists the measurements, the best for its minutes first.
@@ -101,6 +115,10 @@ fn next(ranked: &[Ranked], diagnosis: &mut Diagnosis) {
         };
         // No more are taken than there is room for.
         let _ = diagnosis.next.push(entry);
+    }
+    // What cannot be taken closes nothing.
+    for open in &mut diagnosis.still_open {
+        open.measurements.retain(|m| ranked.iter().any(|one| one.measurement == *m));
     }
 }
 

@@ -10,6 +10,8 @@ use crate::readings::{Action, Doable};
 choice! {
     /// What kind of step it is.
     StepKind {
+        /// Leave the machine as it is.
+        Leave = 0 "leave",
         /// Look or listen.
         Look = 1 "look",
         /// Take a reading.
@@ -24,8 +26,6 @@ choice! {
         ReplaceMachine = 6 "replace_machine",
         /// Wait.
         Wait = 7 "wait",
-        /// Leave the machine as it is.
-        Leave = 8 "leave",
     }
 }
 
@@ -44,6 +44,8 @@ choice! {
 /// What a step is about.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Subject {
+    /// The machine as a whole.
+    Machine,
     /// A reading or an observation.
     Measurement(Measurement),
     /// An action.
@@ -54,8 +56,6 @@ pub enum Subject {
     Cause(Cause),
     /// An electrical finding: the remedy of it.
     Finding(FindingKind),
-    /// The machine as a whole.
-    Machine,
 }
 
 impl Subject {
@@ -105,6 +105,18 @@ pub struct Step {
     pub effort: Option<Effort>,
     /// What a hose takes from the charge, where one goes on.
     pub hose: Option<HoseTakes>,
+}
+
+impl Step {
+    /// Nothing to do, and nothing known to do it on.
+    pub const NONE: Self = Self {
+        kind: StepKind::Leave,
+        subject: Subject::Machine,
+        minutes: 0.0,
+        changes: 0.0,
+        effort: None,
+        hose: None,
+    };
 }
 
 /// What follows on one outcome of the step.

@@ -35,6 +35,8 @@ pub struct NextMeasurement {
     pub information_bits: f32,
     /// The effort it takes.
     pub effort: Effort,
+    /// What it takes, minutes (judged).
+    pub minutes: f32,
 }
 
 /// A cause and the measurements that rule it out, or would.
@@ -91,7 +93,7 @@ pub struct Diagnosis {
     pub jobs: Jobs,
     /// The readings' words for and against the leading causes, the strongest first.
     pub evidence: Vec<Evidence, 48>,
-    /// What to measure next, the most telling first.
+    /// What can still be measured, the best for its minutes first.
     pub next: Vec<NextMeasurement, 8>,
     /// Causes with a probability below 0.02 and what excludes them.
     pub ruled_out: Vec<CauseAndMeasurements, 10>,

@@ -9,8 +9,9 @@ mod compressor;
 mod job;
 mod stopped;
 
+pub use crate::job::{Family, Job};
 pub use compressor::{CLEARED_BELOW, CONDEMNED_FROM, CompressorAnswer, CompressorState};
-pub use job::{Families, Family, FamilyProbability, Job, JobProbability, Jobs};
+pub use job::{Families, FamilyProbability, JobProbability, Jobs};
 pub(crate) use job::{families, jobs};
 pub use stopped::needs_running;
 
@@ -167,11 +168,6 @@ fn finding(findings: &Findings, from: Rank) -> Option<&Finding> {
     )
 }
 
-/// The probability that something is wrong which no listed cause explains.
-fn unidentified(diagnosis: &Diagnosis) -> f32 {
-    diagnosis.fits.map_or(0.0, |fits| (1.0 - fits / FITS_AT_LEAST).max(0.0))
-}
-
 /// States what the error rates allow; `decided` of the diagnosis is already held against [`may_be_decided`].
 pub(crate) fn verdict(evidence: &Evidence<'_>, families: &Families, jobs: &Jobs) -> Verdict {
     let diagnosis = evidence.diagnosis;
@@ -202,7 +198,7 @@ pub(crate) fn verdict(evidence: &Evidence<'_>, families: &Families, jobs: &Jobs)
         (running && stands && probability >= JOB_AT).then_some(Verdict { statement, probability })
     };
     let unidentified = || {
-        let (statement, probability) = (Statement::Unidentified, unidentified(diagnosis));
+        let (statement, probability) = (Statement::Unidentified, diagnosis.unidentified);
         (running && probability >= UNIDENTIFIED_AT).then_some(Verdict { statement, probability })
     };
     electrical(Rank::Stops)

@@ -133,20 +133,26 @@ impl Refrigerant<'_> {
                 Err(error) => *mark = error.into(),
             }
         }
-        let mut places = [Place { tau: 1.0, t: 0.0 }; LANES];
-        let mut reduced = [0.0; LANES];
-        for (((place, reduced), p), t) in places.iter_mut().zip(&mut reduced).zip(&p).zip(&t) {
-            *place = Place::of(fixed, *t);
+        let (mut tau, mut place, mut reduced) = ([0.0; LANES], [0.0; LANES], [0.0; LANES]);
+        for ((((tau, place), reduced), p), t) in
+            tau.iter_mut().zip(&mut place).zip(&mut reduced).zip(&p).zip(&t)
+        {
+            let at = Place::of(fixed, *t);
+            (*tau, *place) = (at.tau, at.t);
             *reduced = *p / (rho * (gas * *t));
         }
-        let solved = solve_lanes(fixed, &places, &reduced);
-        let rows = solved.iter().zip(&t).zip(&marks);
+        let mut solved = solve_lanes(fixed, &tau, &place, &reduced);
+        let numbers = solved.d.iter_mut().zip(&mut solved.enthalpy).zip(&mut solved.entropy);
+        for (((d, h), s), t) in numbers.zip(&t) {
+            (*d, *h, *s) = (*d * rho, gas * *t * *h, gas * *s);
+        }
         let outputs = states.density_kg_m3.iter_mut().zip(states.enthalpy_j_kg).zip(states.entropy_j_kg_k);
-        for (((density, enthalpy), entropy), ((solved, t), mark)) in outputs.zip(rows) {
+        let numbers = solved.d.iter().zip(&solved.enthalpy).zip(&solved.entropy);
+        for ((((density, enthalpy), entropy), ((d, h), s)), mark) in outputs.zip(numbers).zip(&marks) {
             let answered = *mark == Outcome::Answered;
-            *density = if answered { solved.d * rho } else { 0.0 };
-            *enthalpy = if answered { gas * *t * solved.enthalpy } else { 0.0 };
-            *entropy = if answered { gas * solved.entropy } else { 0.0 };
+            *density = if answered { *d } else { 0.0 };
+            *enthalpy = if answered { *h } else { 0.0 };
+            *entropy = if answered { *s } else { 0.0 };
         }
         for (outcome, mark) in states.outcome.iter_mut().zip(&marks) {
             *outcome = *mark;

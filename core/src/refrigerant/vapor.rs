@@ -82,41 +82,67 @@ pub(super) fn solve(fixed: &Fixed, place: Place, reduced_pressure: f32) -> Solve
 /// Vapors solved side by side.
 pub(super) const LANES: usize = 16;
 
+/// Vapors solved side by side, one array a quantity.
+pub(super) struct SolvedLanes {
+    /// Reduced density.
+    pub(super) d: [f32; LANES],
+    /// h/(R T).
+    pub(super) enthalpy: [f32; LANES],
+    /// s/R.
+    pub(super) entropy: [f32; LANES],
+}
+
 /// Solves vapors side by side, each with the bits that [`solve`] gives it.
 ///
-/// Plain loops over lanes, which compilers turn into vector instructions; a lane that is done is left as it is.
+/// Plain loops over arrays, which compilers turn into vector instructions; a lane that is done is left as it is. The
+/// bounds are constants, so that no index is checked.
 #[inline(always)]
+#[allow(clippy::needless_range_loop)]
 pub(super) fn solve_lanes(
     fixed: &Fixed,
-    places: &[Place; LANES],
+    tau: &[f32; LANES],
+    t: &[f32; LANES],
     pressures: &[f32; LANES],
-) -> [Solved; LANES] {
-    let mut powers = [([0.0; 5], [0.0; 4]); LANES];
+) -> SolvedLanes {
+    let (mut b, mut c) = ([[0.0; LANES]; 5], [[0.0; LANES]; 4]);
     let mut d = [0.0; LANES];
-    for (((powers, d), place), p) in powers.iter_mut().zip(&mut d).zip(places).zip(pressures) {
-        *powers = rows(fixed, place.t);
-        *d = first_density(powers.0, *p);
+    for i in 0..LANES {
+        let ([b1, b2, b3, b4, b5], [c1, c2, c3, c4]) = rows(fixed, t[i]);
+        [b[0][i], b[1][i], b[2][i], b[3][i], b[4][i]] = [b1, b2, b3, b4, b5];
+        [c[0][i], c[1][i], c[2][i], c[3][i]] = [c1, c2, c3, c4];
+        d[i] = first_density([b1, b2, b3, b4, b5], pressures[i]);
     }
-    let mut live = [true; LANES];
+    let mut live = [u32::MAX; LANES];
     for _ in 0..STEPS {
-        let mut any = false;
-        for (((live, d), powers), p) in live.iter_mut().zip(&mut d).zip(&powers).zip(pressures) {
-            let (step, slope) = density_step(powers.0, *p, *d);
-            let go = *live & !(slope < SPINODAL);
-            let next = *d + step;
-            *d = if go { next } else { *d };
-            *live = go & !(step.abs() <= STEP_ENOUGH * *d);
-            any |= *live;
+        let mut any = 0;
+        for i in 0..LANES {
+            let row = [b[0][i], b[1][i], b[2][i], b[3][i], b[4][i]];
+            let (step, slope) = density_step(row, pressures[i], d[i]);
+            let go = live[i] & mask(!(slope < SPINODAL));
+            let next = d[i] + step;
+            d[i] = f32::from_bits((next.to_bits() & go) | (d[i].to_bits() & !go));
+            live[i] = go & mask(!(step.abs() <= STEP_ENOUGH * d[i]));
+            any |= live[i];
         }
-        if !any {
+        if any == 0 {
             break;
         }
     }
-    let mut out = [Solved { d: 0.0, enthalpy: 0.0, entropy: 0.0 }; LANES];
-    for ((((out, place), p), powers), d) in out.iter_mut().zip(places).zip(pressures).zip(&powers).zip(&d) {
-        *out = finish(fixed, *place, *p, *powers, *d);
+    let mut out = SolvedLanes { d, enthalpy: [0.0; LANES], entropy: [0.0; LANES] };
+    for i in 0..LANES {
+        let place = Place { tau: tau[i], t: t[i] };
+        let rows = ([b[0][i], b[1][i], b[2][i], b[3][i], b[4][i]], [c[0][i], c[1][i], c[2][i], c[3][i]]);
+        let solved = finish(fixed, place, pressures[i], rows, d[i]);
+        out.enthalpy[i] = solved.enthalpy;
+        out.entropy[i] = solved.entropy;
     }
     out
+}
+
+/// All bits where it holds, none where it does not.
+#[inline(always)]
+fn mask(holds: bool) -> u32 {
+    u32::from(holds).wrapping_neg()
 }
 
 /// A vapor state with its heat capacity, for solving from enthalpy or entropy.

@@ -26,6 +26,7 @@
 #![cfg_attr(not(feature = "std"), no_std)]
 #![forbid(unsafe_code)]
 
+pub mod alarm;
 mod answer;
 pub mod cause;
 pub mod caution;
@@ -40,6 +41,7 @@ mod expectation;
 pub mod expected;
 pub mod field;
 pub mod invalid;
+pub mod job;
 #[cfg(feature = "json")]
 pub mod json;
 mod machine;
@@ -47,6 +49,7 @@ pub mod measurement;
 pub mod monitor;
 pub mod motor;
 mod normal;
+pub mod plan;
 pub mod quantity;
 pub mod readings;
 pub mod refrigerant;
@@ -56,6 +59,7 @@ mod student_t;
 mod symptom;
 pub mod system;
 mod triangular;
+pub mod verdict;
 pub mod warning;
 
 pub use answer::{diagnose, diagnose_in};

@@ -3,23 +3,25 @@
 
 use super::call::Weighed;
 use super::hypothesis::Hypothesis;
+use super::observed::{OBSERVATIONS, OBSERVED, OUTCOMES};
 use super::warm_space::WarmSpace;
 use crate::cause::Cause;
 use crate::charge::standing::{self, Circuit, Standing};
 use crate::compressor::pump_down::{self, Conditions, PumpDown};
 use crate::measurement::Measurement;
 use crate::normal::density;
-use crate::readings::{CondenserFace, Fan, FrostLine, Observations, SightGlass, StartNoise};
+use crate::readings::Observations;
 
 /// Flow losses at which the pump-down's likelihood is computed; between them it is interpolated.
 const LOSSES: [f32; 8] = [0.0, 0.1, 0.2, 0.3, 0.4, 0.55, 0.7, 0.95];
 
-/// The kinds of evidence, in the order of [`Factors::ln_each`]; what is seen and heard follows.
-const PUMP_DOWN: usize = 0;
-const STANDING: usize = 1;
-const RECOVERED: usize = 2;
+/// The kinds of evidence, in the order of [`Factors::ln_each`]; the observations follow in the
+/// order of [`OBSERVED`].
+pub(crate) const PUMP_DOWN: usize = 0;
+pub(crate) const STANDING: usize = 1;
+pub(crate) const RECOVERED: usize = 2;
 const SPACE: usize = 3;
-const LOOKS: usize = 4;
+pub(crate) const FIRST_OBSERVATION: usize = 4;
 
 /// What is not read but weighed with the readings.
 #[derive(Clone, Copy, Debug)]
@@ -29,8 +31,7 @@ pub(crate) struct Factors {
     /// ln of the recovered mass over the plate's charge.
     recovered: Option<f32>,
     space: Option<WarmSpace>,
-    /// The outcome of each look of [`LOOK`].
-    looks: [Option<u8>; LOOK.len()],
+    observations: Observations,
     call: Weighed,
 }
 
@@ -43,151 +44,8 @@ pub(crate) struct Beside {
     pub(crate) call: Weighed,
 }
 
-/// One thing to look at: how often each of its first two outcomes is seen with each cause, in the order of [`Cause`]; the
-/// third is what is left.
-struct Look {
-    at: Measurement,
-    seen: [[f32; Cause::COUNT]; 2],
-    /// Whether there is a third outcome.
-    third: bool,
-}
-
-impl Look {
-    /// How often an outcome is seen under a hypothesis.
-    fn chance(&self, hypothesis: &Hypothesis, outcome: usize) -> f32 {
-        let [first, second] = &self.seen;
-        match outcome {
-            0 => hypothesis.most(first),
-            1 if !self.third => 1.0 - hypothesis.most(first),
-            1 => hypothesis.most(second),
-            _ => (1.0 - hypothesis.most(first) - hypothesis.most(second)).max(LEAST_SEEN),
-        }
-    }
-}
-
-/// A third outcome is never rarer.
-const LEAST_SEEN: f32 = 0.02;
-const NEVER: [f32; Cause::COUNT] = [0.0; Cause::COUNT];
-
-/// All looks. How often each is seen or heard with each cause: judged from common practice, no published statistics are
-/// known. A number near its neighbours says little, as it should.
-///
-/// A shortage that costs 5 % has let vapour into the liquid line; a restriction shows in the glass only where that stands
-/// behind it and the liquid flashes (common practice has it either way).
-const LOOK: [Look; 10] = [
-    // Fades, stays, none.
-    Look {
-        at: Measurement::StartNoise,
-        seen: [
-            [0.12, 0.10, 0.30, 0.08, 0.08, 0.45, 0.12, 0.10, 0.20, 0.10],
-            [0.06, 0.08, 0.12, 0.08, 0.08, 0.20, 0.30, 0.15, 0.10, 0.18],
-        ],
-        third: true,
-    },
-    Look {
-        at: Measurement::FrostOnCompressor,
-        seen: [[0.06, 0.03, 0.20, 0.03, 0.03, 0.60, 0.06, 0.08, 0.30, 0.06], NEVER],
-        third: false,
-    },
-    // Bubbles, clear.
-    Look {
-        at: Measurement::SightGlass,
-        seen: [[0.08, 0.85, 0.05, 0.45, 0.07, 0.25, 0.08, 0.07, 0.08, 0.10], NEVER],
-        third: false,
-    },
-    Look {
-        at: Measurement::CoilIced,
-        seen: [[0.07, 0.20, 0.08, 0.20, 0.20, 0.12, 0.06, 0.07, 0.50, 0.07], NEVER],
-        third: false,
-    },
-    // Stands, is slow, turns.
-    Look {
-        at: Measurement::CondenserFan,
-        seen: [
-            [0.005, 0.005, 0.005, 0.005, 0.005, 0.005, 0.005, 0.30, 0.005, 0.005],
-            [0.02, 0.02, 0.02, 0.02, 0.02, 0.02, 0.02, 0.20, 0.02, 0.02],
-        ],
-        third: true,
-    },
-    Look {
-        at: Measurement::EvaporatorFan,
-        seen: [
-            [0.005, 0.005, 0.005, 0.005, 0.005, 0.005, 0.005, 0.005, 0.30, 0.005],
-            [0.02, 0.02, 0.02, 0.02, 0.02, 0.02, 0.02, 0.02, 0.15, 0.02],
-        ],
-        third: true,
-    },
-    // Blocked, dirty, clean.
-    Look {
-        at: Measurement::CondenserFace,
-        seen: [
-            [0.01, 0.01, 0.01, 0.01, 0.01, 0.01, 0.01, 0.30, 0.01, 0.01],
-            [0.30, 0.30, 0.30, 0.30, 0.30, 0.30, 0.30, 0.45, 0.30, 0.30],
-        ],
-        third: true,
-    },
-    // On part of the coil, nowhere, on all of it.
-    Look {
-        at: Measurement::FrostLine,
-        seen: [
-            [0.12, 0.60, 0.05, 0.55, 0.55, 0.04, 0.25, 0.20, 0.10, 0.15],
-            [0.15, 0.25, 0.12, 0.25, 0.25, 0.08, 0.45, 0.20, 0.08, 0.18],
-        ],
-        third: true,
-    },
-    Look {
-        at: Measurement::OilTraces,
-        seen: [[0.05, 0.40, 0.05, 0.06, 0.06, 0.05, 0.06, 0.05, 0.05, 0.08], NEVER],
-        third: false,
-    },
-    Look {
-        at: Measurement::LeakFound,
-        seen: [[0.02, 0.60, 0.03, 0.03, 0.03, 0.03, 0.03, 0.03, 0.03, 0.10], NEVER],
-        third: false,
-    },
-];
-
-/// The outcome that was seen at each look; nothing where nobody looked.
-fn outcome(look: Measurement, seen: &Observations) -> Option<u8> {
-    let yes = |seen: bool| u8::from(!seen);
-    let fan = |fan: Fan| match fan {
-        Fan::Stands => 0,
-        Fan::Slow => 1,
-        Fan::Turns => 2,
-    };
-    match look {
-        Measurement::StartNoise => seen.start_noise.map(|noise| match noise {
-            StartNoise::Fades => 0,
-            StartNoise::Stays => 1,
-            StartNoise::None => 2,
-        }),
-        Measurement::FrostOnCompressor => seen.frost_on_compressor.map(yes),
-        Measurement::SightGlass => match seen.sight_glass {
-            Some(SightGlass::Bubbles) => Some(0),
-            Some(SightGlass::Clear) => Some(1),
-            Some(SightGlass::NoneFitted) | None => None,
-        },
-        Measurement::CoilIced => seen.coil_iced.map(yes),
-        Measurement::CondenserFan => seen.condenser_fan.map(fan),
-        Measurement::EvaporatorFan => seen.evaporator_fan.map(fan),
-        Measurement::CondenserFace => seen.condenser_face.map(|face| match face {
-            CondenserFace::Blocked => 0,
-            CondenserFace::Dirty => 1,
-            CondenserFace::Clean => 2,
-        }),
-        Measurement::FrostLine => seen.frost_line.map(|line| match line {
-            FrostLine::PartOfCoil => 0,
-            FrostLine::None => 1,
-            FrostLine::WholeCoil => 2,
-        }),
-        Measurement::OilTraces => seen.oil_traces.map(yes),
-        Measurement::LeakFound => seen.leak_found.map(yes),
-        _ => None,
-    }
-}
-
 /// Standard deviation of the logarithm of a recovered mass: what stays in the oil and in the hoses (judged).
-const RECOVERED_SPREAD: f32 = 0.08;
+pub(crate) const RECOVERED_SPREAD: f32 = 0.08;
 /// Probability that a recovered mass says nothing: not all came out, the plate is another machine's (judged), over this
 /// width of its logarithm.
 const RECOVERED_SPOILT: f32 = 0.08;
@@ -195,7 +53,7 @@ const RECOVERED_WIDTH: f32 = 3.0;
 
 impl Factors {
     /// The number of kinds.
-    pub(crate) const COUNT: usize = LOOKS + LOOK.len();
+    pub(crate) const COUNT: usize = FIRST_OBSERVATION + OBSERVATIONS;
     /// Their names.
     pub(crate) const MEASUREMENT: [Measurement; Self::COUNT] = {
         let mut all = [Measurement::PumpDown; Self::COUNT];
@@ -203,18 +61,14 @@ impl Factors {
         all[RECOVERED] = Measurement::Recovered;
         all[SPACE] = Measurement::Space;
         let mut i = 0;
-        while i < LOOK.len() {
-            all[LOOKS + i] = LOOK[i].at;
+        while i < OBSERVATIONS {
+            all[FIRST_OBSERVATION + i] = OBSERVED[i].measurement;
             i += 1;
         }
         all
     };
 
     pub(crate) fn new(beside: Beside, seen: &Observations) -> Self {
-        let mut looks = [None; LOOK.len()];
-        for (slot, look) in looks.iter_mut().zip(&LOOK) {
-            *slot = outcome(look.at, seen);
-        }
         Self {
             pump_down: beside.pump_down.map(|(seen, conditions)| {
                 LOSSES.map(|loss| pump_down::ln_likelihood(&seen, &conditions, loss))
@@ -222,7 +76,7 @@ impl Factors {
             standing: beside.standing,
             recovered: beside.recovered,
             space: beside.space,
-            looks,
+            observations: *seen,
             call: beside.call,
         }
     }
@@ -234,8 +88,8 @@ impl Factors {
         given[STANDING] = self.standing.is_some();
         given[RECOVERED] = self.recovered.is_some();
         given[SPACE] = self.space.is_some();
-        for (given, look) in given.iter_mut().skip(LOOKS).zip(&self.looks) {
-            *given = look.is_some();
+        for (given, observed) in given.iter_mut().skip(FIRST_OBSERVATION).zip(&OBSERVED) {
+            *given = observed.seen(&self.observations).is_some();
         }
         given
     }
@@ -263,9 +117,10 @@ impl Factors {
         if let Some(space) = &self.space {
             ln[SPACE] = space.ln(hypothesis);
         }
-        for ((slot, look), outcome) in ln.iter_mut().skip(LOOKS).zip(&LOOK).zip(self.looks) {
-            if let Some(outcome) = outcome {
-                *slot = libm::logf(look.chance(hypothesis, usize::from(outcome)));
+        for (slot, observed) in ln.iter_mut().skip(FIRST_OBSERVATION).zip(&OBSERVED) {
+            if let Some(outcome) = observed.seen(&self.observations) {
+                let chance = observed.chances(hypothesis).get(outcome).copied().unwrap_or(1.0);
+                *slot = libm::logf(chance.max(1.0e-3));
             }
         }
         ln
@@ -278,12 +133,24 @@ pub(crate) fn charge_left(hypothesis: &Hypothesis) -> f32 {
     (1.0 - lost).max(0.01)
 }
 
-/// How probable each outcome of a look not yet taken is under a hypothesis, for what to look at next.
-pub(crate) fn outcomes(kind: usize, hypothesis: &Hypothesis) -> Option<[f32; 3]> {
-    let look = LOOK.get(kind.checked_sub(LOOKS)?)?;
-    let third = if look.third { look.chance(hypothesis, 2) } else { 0.0 };
-    Some([look.chance(hypothesis, 0), look.chance(hypothesis, 1), third])
+/// How probable each outcome of an observation not yet made is under a hypothesis.
+pub(crate) fn outcomes(kind: usize, hypothesis: &Hypothesis) -> Option<[f32; OUTCOMES]> {
+    kind.checked_sub(FIRST_OBSERVATION).and_then(|n| OBSERVED.get(n)).map(|o| o.chances(hypothesis))
 }
+
+/// The names of the outcomes of a kind of evidence.
+pub(crate) fn outcome_names(kind: usize) -> [&'static str; OUTCOMES] {
+    if kind == STANDING {
+        return ["below saturation", "above saturation", "at saturation"];
+    }
+    let observed = kind.checked_sub(FIRST_OBSERVATION).and_then(|n| OBSERVED.get(n));
+    observed.map_or([LOWER, HIGHER, EXPECTED], |o| o.outcomes)
+}
+
+/// The names of what a number can turn out to be.
+pub(crate) const LOWER: &str = "lower than expected";
+pub(crate) const HIGHER: &str = "higher than expected";
+pub(crate) const EXPECTED: &str = "as expected";
 
 fn interpolate(table: &[f32; LOSSES.len()], loss: f32) -> f32 {
     let mut before = (LOSSES[0], table[0]);

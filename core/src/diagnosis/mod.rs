@@ -8,6 +8,7 @@
 
 mod another_refrigerant;
 mod call;
+mod candidates;
 mod consistency;
 mod decided;
 #[cfg(test)]
@@ -16,9 +17,11 @@ mod evidence;
 mod exchanged;
 mod gauge;
 mod hypothesis;
+mod kept;
 mod likelihood;
 mod limit;
 mod next_measurement;
+mod observed;
 mod outcome;
 mod posterior;
 mod rule_out;
@@ -27,18 +30,22 @@ mod signature;
 mod tally;
 mod unidentified;
 mod union;
+mod value;
 mod warm_space;
 
+pub(crate) use candidates::Candidates;
 pub use decided::{CLEAR_AT, DECIDE_AT, FITS_AT_LEAST};
 pub use outcome::{
-    CauseAndMeasurements, CauseProbability, Diagnosis, Evidence, Families, Jobs, NextMeasurement,
+    CauseAndMeasurements, CauseProbability, Diagnosis, Evidence, FamilyShares, JobShares, NextMeasurement,
 };
 pub(crate) use signature::climb;
+pub(crate) use value::Information;
 
 use crate::cause::Cause;
 use crate::charge::standing::{Circuit, Standing};
 use crate::compressor::pump_down::{Conditions, PumpDown};
 use crate::cycle::Cycle;
+use crate::decision::Prices;
 use crate::estimate::Estimate;
 use crate::expectation::{Expectation, Today};
 use crate::expected::Expected;
@@ -55,9 +62,12 @@ use decided::{Doubts, TOLD_WRONGLY};
 use evidence::{Beside, Factors};
 use heapless::Vec;
 use hypothesis::{Hypothesis, Step, Unlisted};
-use next_measurement::{CANDIDATES, Information, Known, Predictive, measurement};
-use posterior::{KEPT, Posterior};
+use kept::KEPT;
+use next_measurement::{CANDIDATES, Known, Predictive};
+use posterior::Posterior;
 use signature::{Ladder, Node};
+use union::Unions;
+use value::Outlook;
 use warm_space::WarmSpace;
 
 /// The memory that one diagnosis works in, so that the stack stays small; its contents mean nothing between calls.
@@ -70,6 +80,7 @@ pub struct Workspace {
     posterior: Posterior,
     predictive: [Predictive; CHANNELS],
     information: [Information; CANDIDATES],
+    outlook: Outlook,
 }
 
 impl Workspace {
@@ -83,7 +94,17 @@ impl Workspace {
             posterior: Posterior::NEW,
             predictive: [[(0.0, 1.0); KEPT]; CHANNELS],
             information: [Information::NONE; CANDIDATES],
+            outlook: Outlook::NONE,
         }
+    }
+    /// Forgets what a former visit left to plan with.
+    pub(crate) fn clear(&mut self) {
+        self.information = [Information::NONE; CANDIDATES];
+        self.outlook = Outlook::NONE;
+    }
+    /// What everything not yet taken would tell.
+    pub(crate) fn candidates(&self) -> Candidates<'_> {
+        Candidates { information: &self.information, outlook: &self.outlook }
     }
 }
 
@@ -93,8 +114,6 @@ impl Default for Workspace {
     }
 }
 
-/// Bits below which a measurement is not worth naming.
-const WORTH_NAMING_BITS: f32 = 0.02;
 /// Nats below which a reading's word is not worth naming.
 const WORTH_NAMING_NATS: f32 = 0.15;
 /// Probability from which a reading is said to contradict the others.
@@ -118,8 +137,16 @@ pub(crate) fn weigh(
     expected: &mut Expected,
     warnings: &mut Warnings,
 ) -> Option<()> {
-    let Workspace { healthy, ladders, deviation, factors: scratch, posterior, predictive, information } =
-        work;
+    let Workspace {
+        healthy,
+        ladders,
+        deviation,
+        factors: scratch,
+        posterior,
+        predictive,
+        information,
+        outlook,
+    } = work;
     let fluid = Fluid(refrigerant);
     let system = &visit.system;
     // A stopped machine shows nothing of its cycle; the standing pressure and what was seen remain.
@@ -155,10 +182,13 @@ pub(crate) fn weigh(
     };
     deviation.set(&healthy.mean, &healthy.covariance, &measured);
     deviation.doubt(&healthy.conditions);
+    posterior.unions = Unions::new(nominal.valve());
     posterior.weigh(deviation, ladders, &factors, scratch, &together, &unlisted);
     contradictions(posterior, deviation, warnings);
     let told_wrongly = wrongly_told(posterior, &readings, warnings);
     let noise = candidate_noise(&measured, visit);
+    let costing = posterior.kept.costs(&Prices::complete(&visit.costs));
+    *outlook = Outlook::new(&posterior.kept, &costing);
     let known = Known {
         deviation,
         covariance: &healthy.covariance,
@@ -167,6 +197,8 @@ pub(crate) fn weigh(
         conditions,
         circuit: Some(circuit),
         kept: &posterior.kept,
+        costing: &costing,
+        outlook,
     };
     let [scratch_factor, _] = scratch;
     next_measurement::information(&known, scratch_factor, predictive, information);
@@ -180,7 +212,7 @@ pub(crate) fn weigh(
     fits *= (1.0 - told_wrongly - diagnosis.unidentified).max(0.0);
     sort(posterior, &mut diagnosis.causes);
     diagnosis.families = posterior.unions.families();
-    diagnosis.jobs = posterior.unions.jobs(&nominal, &|cause| posterior.probability(cause));
+    diagnosis.jobs = posterior.unions.jobs();
     diagnosis.leading = diagnosis.causes[0].cause;
     let unsettled = unsettled(readings.minutes_running);
     let unasked = decided::unasked(diagnosis.leading, visit, &readings, deviation);
@@ -188,7 +220,6 @@ pub(crate) fn weigh(
     diagnosis.decided = decided::decided(&diagnosis.causes, &doubts);
     diagnosis.fits = Some(fits);
     words(posterior, deviation, &factors, &diagnosis.causes, &mut diagnosis.evidence);
-    next(information, diagnosis.decided, &mut diagnosis.next);
     let (out, open) = (&mut diagnosis.ruled_out, &mut diagnosis.still_open);
     rule_out::split(posterior, diagnosis.leading, deviation, &factors, information, out, open);
     if !diagnosis.decided {
@@ -381,22 +412,6 @@ fn words(
         for (reading, weight_nats) in &words {
             let evidence = Evidence { cause: entry.cause, reading: *reading, weight_nats: *weight_nats };
             let _ = all.push(evidence);
-        }
-    }
-}
-
-/// The most telling measurements; where nothing is decided the best one is always named.
-fn next(information: &[Information; CANDIDATES], decided: bool, list: &mut Vec<NextMeasurement, 8>) {
-    let mut ranked: Vec<(usize, f32), CANDIDATES> = Vec::new();
-    for (candidate, bits) in information.iter().enumerate() {
-        let _ = ranked.push((candidate, bits.all));
-    }
-    sort_by(&mut ranked, |a, b| b.1.total_cmp(&a.1));
-    for (place, (candidate, bits)) in ranked.iter().enumerate() {
-        let worth = *bits >= WORTH_NAMING_BITS || (!decided && place == 0 && *bits > 0.0);
-        if let Some(measurement) = measurement(*candidate).filter(|_| worth) {
-            let effort = measurement.effort();
-            let _ = list.push(NextMeasurement { measurement, information_bits: *bits, effort });
         }
     }
 }

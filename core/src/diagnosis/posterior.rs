@@ -2,6 +2,7 @@
 
 use super::evidence::Factors;
 use super::hypothesis::{Hypothesis, Step, Unlisted, pairs, singles};
+use super::kept::Kept;
 use super::likelihood::{LN_WRONG, LN_WRONG_CONDITION, LN_WRONG_DENSITY, likelihood};
 use super::screen::{Promising, Screen, fade};
 use super::signature::{Ladder, Node};
@@ -11,9 +12,6 @@ use crate::cause::Cause;
 use crate::measurement::Measurement;
 use crate::symptom::{CHANNELS, CONDITION, CONDITIONS, Deviation, READING, Vector};
 use crate::triangular::Factor;
-
-/// Hypotheses kept for what to measure next; the rest carry too little weight to matter there.
-pub(crate) const KEPT: usize = 16;
 
 /// The posterior, and the same with each channel and each other piece of evidence left out.
 #[derive(Clone, Debug)]
@@ -33,8 +31,8 @@ pub(crate) struct Posterior {
     distance: Mean,
     /// How far nothing condenses or is pumped: 1 in a limit state.
     still: Mean,
-    /// The heaviest hypotheses with their ln weight.
-    pub(crate) kept: heapless::Vec<(f32, Hypothesis), KEPT>,
+    /// The explanations to plan with.
+    pub(crate) kept: Kept,
 }
 
 /// Capacity over healthy below which a machine comes to a stand, and at which it does: then the condenser may hold gas alone,
@@ -52,7 +50,7 @@ pub(crate) type EachUnlisted<'a> = dyn Fn(&mut dyn FnMut(&Hypothesis, &[Step<'_>
 impl Posterior {
     pub(crate) const NEW: Self = Self {
         tally: Tally::NEW,
-        unions: Unions::NEW,
+        unions: Unions::new(false),
         clean: Tally::NEW,
         without_channel: [Tally::NEW; CHANNELS],
         without_factor: [Tally::NEW; Factors::COUNT],
@@ -63,7 +61,7 @@ impl Posterior {
         best_ln: -1.0e30,
         distance: Mean::new(),
         still: Mean::new(),
-        kept: heapless::Vec::new(),
+        kept: Kept::NEW,
     };
 
     /// Sums all hypotheses.
@@ -104,7 +102,7 @@ impl Posterior {
 
     fn clear(&mut self) {
         self.tally = Tally::NEW;
-        self.unions = Unions::NEW;
+        self.unions.clear();
         self.clean = Tally::NEW;
         for tally in self.without_channel.iter_mut().chain(&mut self.without_factor) {
             *tally = Tally::NEW;
@@ -169,14 +167,7 @@ impl Posterior {
                 mean.add(severity, hypothesis.presence, ln);
             }
         }
-        if let Err(new) = self.kept.push((ln, *hypothesis)) {
-            // Full: the lightest makes room.
-            if let Some(lightest) = self.kept.iter_mut().min_by(|a, b| a.0.total_cmp(&b.0))
-                && lightest.0 < new.0
-            {
-                *lightest = new;
-            }
-        }
+        self.kept.add(ln, hypothesis);
     }
 
     /// The probability that a cause is present; for `none`, that nothing is.

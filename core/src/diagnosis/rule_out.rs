@@ -1,8 +1,9 @@
 //! Which causes are excluded and by what, and what would close the others.
 
 use super::evidence::Factors;
-use super::next_measurement::{CANDIDATES, Information, measurement};
+use super::next_measurement::{CANDIDATES, measurement};
 use super::posterior::Posterior;
+use super::value::Information;
 use crate::cause::Cause;
 
 use super::outcome::CauseAndMeasurements;

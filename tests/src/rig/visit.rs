@@ -117,7 +117,7 @@ pub(super) fn round(x: f64, to: f64) -> f64 {
 }
 
 /// Noise-free readings by the visit's field names, degC, kPa, A, V.
-pub(super) fn readings(machine: &Machine, p: &Point, day: &Day) -> Map<String, Value> {
+pub fn readings(machine: &Machine, p: &Point, day: &Day) -> Map<String, Value> {
     let c = |t: f64| json!(round(t - 273.15, 0.001));
     let k = |p: f64| json!(round(p / 1000.0, 0.01));
     let mut m = Map::new();

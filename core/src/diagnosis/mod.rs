@@ -155,6 +155,8 @@ pub(crate) fn weigh(
     let nominal = Nominal::new(fluid, system, &readings, &visit.uncertainty)?;
     let today = Today { fluid, nominal, visit, readings };
     healthy.set(fluid, &nominal, &readings)?;
+    let measured = today.measured(&readings);
+    healthy.lean(&nominal, &measured);
     if !visit.record.is_empty() && !healthy.learn(&today, deviation, scratch) {
         warn(warnings, "system", "record", WarningKind::RecordUnused);
     }
@@ -171,7 +173,6 @@ pub(crate) fn weigh(
     let balance = &healthy.balance;
     let together = |nodes: [(Cause, &Node); 2]| signature::together(fluid, balance, nodes);
     let condensing_pa = readings.discharge_pressure_kpa.map_or(balance.run.condensing_pa, |kpa| kpa * 1000.0);
-    let measured = today.measured(&readings);
     let something = unidentified::something(ladders, &Hypothesis::HEALTHY.shift);
     let unlisted = |each: &mut dyn FnMut(&Hypothesis, &[Step<'_>])| {
         another_refrigerant::each(&today, condensing_pa, each);

@@ -35,9 +35,17 @@ impl CompressorAnswer {
 }
 
 /// Probability of a fault below which the compressor is cleared.
-pub const CLEARED_BELOW: f32 = 0.02;
+///
+/// Of 4,000 visits to the simulated machines that constants may be set on (the setting half, seed 7), with all readings,
+/// without a high side, and with six readings: 1.6, 2.0 and 1.2 % of the weak ones are cleared, and 64, 62 and 42 % of
+/// the sound ones.
+pub const CLEARED_BELOW: f32 = 0.01;
 /// Probability of a fault from which the compressor is condemned.
-pub const CONDEMNED_FROM: f32 = 0.85;
+///
+/// Of the same visits 0.13, 0.11 and 0.03 % of the sound ones are condemned, and 39, 27 and 18 % of the weak ones.
+pub const CONDEMNED_FROM: f32 = 0.75;
+/// Probability of a fault inside the shell from which the motor is condemned (judged).
+const MOTOR_CONDEMNED_FROM: f32 = 0.85;
 /// Fraction of the flow lost from which a weak compressor counts as failed (judged: half of it no longer pulls most
 /// spaces down).
 const FAILED_FROM_LOSS: f32 = 0.5;
@@ -76,7 +84,7 @@ pub(super) fn answer(evidence: &Evidence<'_>) -> CompressorAnswer {
     let probability = 1.0 - (1.0 - valves) * (1.0 - motor);
     let weighed = diagnosis.fits.is_some();
     let says_something = !evidence.doubted && evidence.running && weighed;
-    let state = if motor >= CONDEMNED_FROM {
+    let state = if motor >= MOTOR_CONDEMNED_FROM {
         State::Failed
     } else if says_something && valves >= CONDEMNED_FROM {
         if broken || loss >= FAILED_FROM_LOSS { State::Failed } else { State::Failing }

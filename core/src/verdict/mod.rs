@@ -14,7 +14,7 @@ pub use job::{Families, Family, FamilyProbability, Job, JobProbability, Jobs};
 pub(crate) use job::{families, jobs};
 pub use stopped::needs_running;
 
-use crate::alarm::Alarms;
+use crate::alarm::{AlarmCode, Alarms};
 use crate::cause::Cause;
 use crate::cycle::Cycle;
 use crate::diagnosis::{Diagnosis, FITS_AT_LEAST};
@@ -103,13 +103,21 @@ impl Verdict {
     pub const UNDECIDED: Self = Self { statement: Statement::Undecided, probability: 0.0 };
 }
 
-/// Probability from which a finding is the verdict (judged: the rig has no electrical faults to set it on).
+/// Probability from which a finding is the verdict (judged: the simulated machines have no electrical faults to set it
+/// on, and what a meter says is wrong about one time in thirty).
 pub const ELECTRICAL_AT: f32 = 0.8;
 /// Probability from which a family is stated.
-pub const FAMILY_AT: f32 = 0.8;
+///
+/// Of 4,000 visits to the simulated machines that constants may be set on (the setting half, seed 7), where no cause is
+/// decided, with all readings, without a high side, and with six readings: right for 9, 11 and 15 % of the faulty ones,
+/// wrong for 0.1, 0.1 and 0.2 %, and said of 0.9, 1.1 and 0.5 % of those without a fault that counts.
+pub const FAMILY_AT: f32 = 0.7;
 /// Probability from which a job is stated.
-pub const JOB_AT: f32 = 0.85;
-/// Probability from which something unidentified is stated.
+///
+/// Of the same visits, where neither a cause nor a family is stated: right for 2, 3 and 2 % of the faulty ones, wrong for
+/// 0.05 % at most, and said of 0.4, 0.5 and 0.2 % of those without a fault that counts.
+pub const JOB_AT: f32 = 0.75;
+/// Probability from which something unidentified is stated (judged: the simulated machines have listed causes only).
 pub const UNIDENTIFIED_AT: f32 = 0.7;
 
 /// What the verdict rests on.
@@ -152,7 +160,13 @@ pub(crate) fn may_be_decided(evidence: &Evidence<'_>) -> bool {
 
 /// Whether an alarm or a finding says that something is wrong, whatever the readings of the cycle say.
 fn something_is_wrong(evidence: &Evidence<'_>) -> bool {
-    !evidence.alarms.is_empty()
+    // A machine that is built to run with a hot discharge line is not wrong by doing so: the alarm stands beside it.
+    let built_hot = evidence
+        .expected
+        .discharge_line_c
+        .zip(evidence.visit.readings.discharge_line_c)
+        .is_some_and(|(expected, read)| read < expected.value + expected.u);
+    evidence.alarms.iter().any(|a| !(built_hot && a.code == AlarmCode::DischargeTooHot))
         || evidence.findings.iter().any(|f| f.finding.rank() >= Rank::Part && f.probability >= 0.5)
 }
 

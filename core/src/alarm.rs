@@ -139,15 +139,14 @@ pub fn alarms(
         }
     }
     if running {
-        for alarm in [
+        let limits = [
             discharge_too_hot(&visit.readings),
             head_pressure_high(refrigerant, &visit.readings),
             compression_ratio_high(visit, cycle),
             liquid_returning(visit, cycle),
-        ] {
-            if let Some(alarm) = alarm {
-                add(&mut list, alarm);
-            }
+        ];
+        for alarm in limits.into_iter().flatten() {
+            add(&mut list, alarm);
         }
     }
     if let Some(alarm) = refrigerant.and_then(|r| vacuum_with_flammable(r, visit, expected, running)) {

@@ -8,6 +8,7 @@ use crate::cycle::Cycle;
 use crate::diagnosis::{self, Workspace};
 use crate::invalid::Invalid;
 use crate::motor;
+use crate::plan::{self, Basis};
 use crate::readings::Visit;
 use crate::refrigerant::Refrigerant;
 use crate::report::Report;
@@ -44,6 +45,7 @@ pub fn diagnose_in(
 ) -> Result<(), Invalid> {
     check(refrigerant, visit)?;
     report.clear();
+    workspace.clear();
     report.cycle = Cycle::from_readings(refrigerant, &visit.system, &visit.readings, &visit.uncertainty);
     match refrigerant {
         None => warn(&mut report.warnings, "system", "refrigerant", WarningKind::RefrigerantUnknown),
@@ -69,6 +71,15 @@ pub fn diagnose_in(
         }
     }
     state(refrigerant, visit, report);
+    let basis = Basis {
+        visit,
+        refrigerant,
+        candidates: workspace.candidates(),
+        expected: &report.expected,
+        electrical: &report.electrical,
+        must_not_run: report.motor_must_not_run(),
+    };
+    plan::plan(&basis, &mut report.diagnosis, &mut report.plan);
     let safety = refrigerant.and_then(Refrigerant::safety_class);
     let glide_k = refrigerant.map(|r| r.glide().kelvins());
     let mut suggested: Vec<_, 8> = Vec::new();

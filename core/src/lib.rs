@@ -48,6 +48,7 @@ pub mod measurement;
 pub mod monitor;
 pub mod motor;
 mod normal;
+pub mod plan;
 pub mod quantity;
 pub mod readings;
 pub mod refrigerant;

@@ -7,6 +7,7 @@ use crate::diagnosis::Diagnosis;
 use crate::expected::Expected;
 use crate::motor::Findings;
 use crate::motor::terminals::TerminalsFound;
+use crate::plan::Plan;
 use crate::verdict::{CompressorAnswer, Families, Jobs, Verdict};
 use crate::warning::Warnings;
 
@@ -35,6 +36,8 @@ pub struct Report {
     pub compressor: CompressorAnswer,
     /// What is dangerous, the most urgent first.
     pub alarms: Alarms,
+    /// What to do next, and what the ways to go on cost.
+    pub plan: Plan,
     /// What to take care of, step by step.
     pub cautions: Cautions,
 }
@@ -53,6 +56,7 @@ impl Report {
         jobs: Jobs::new(),
         compressor: CompressorAnswer::OPEN,
         alarms: Alarms::new(),
+        plan: Plan::NONE,
         cautions: Cautions::new(),
     };
 
@@ -69,6 +73,7 @@ impl Report {
         self.jobs.clear();
         self.compressor = CompressorAnswer::OPEN;
         self.alarms.clear();
+        self.plan = Plan::NONE;
         self.cautions.clear();
     }
 

@@ -25,6 +25,8 @@ pub enum RimewiseAction {
     Repair = 3,
     /// Replace the compressor.
     ReplaceCompressor = 4,
+    /// Replace the machine.
+    ReplaceMachine = 5,
 }
 
 /// What things cost, in one currency of the caller's choice; NaN is not known.
@@ -59,7 +61,7 @@ pub struct RimewiseAlternative {
     pub expected_cost: f32,
 }
 
-/// All ways to go on, and the cheapest where every cost that matters is known.
+/// All ways to go on, and the cheapest.
 #[derive(Clone, Copy, Debug)]
 #[repr(C)]
 pub struct RimewiseDecision {
@@ -67,7 +69,7 @@ pub struct RimewiseDecision {
     pub size: u32,
     /// RIMEWISE_DECISION_RECOMMENDED where a way is recommended.
     pub valid: u32,
-    /// The recommended RimewiseAction; 0 where a cost that matters is missing.
+    /// The recommended RimewiseAction; 0 where no cost is known.
     pub recommended: i32,
     /// The RimewiseCause whose repair is recommended; 0 for the other actions.
     pub recommended_cause: i32,
@@ -101,14 +103,15 @@ const fn action(action: Action) -> (i32, i32) {
         Action::Test => (RimewiseAction::Test as i32, 0),
         Action::Repair(cause) => (RimewiseAction::Repair as i32, cause.code()),
         Action::ReplaceCompressor => (RimewiseAction::ReplaceCompressor as i32, 0),
+        Action::ReplaceMachine => (RimewiseAction::ReplaceMachine as i32, 0),
     }
 }
 
 /// Weighs every way to go on by its expected cost.
 ///
 /// `probabilities` are ten numbers in the order of RimewiseCause, such as those of a report; they are scaled to sum to
-/// one. `test_settles` is the chance, 0 to 1, that the next test settles the cause. Nothing is recommended unless
-/// every cost that matters is known. Errors: WRONG_SIZE.
+/// one. `test_settles` is the chance, 0 to 1, that the next test settles the cause. A cost that is not known stands in its
+/// usual ratio to those that are; nothing is recommended where none is. Errors: WRONG_SIZE.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn rimewise_decide(
     probabilities: *const f32,

@@ -327,7 +327,7 @@ fn visits(cover: &mut Cover) {
     cover.run("caution::c_sentence", |[]: [f32; 0]| {
         CautionCode::ALL.iter().map(|c| c.c_sentence()).collect::<Vec<_>>()
     });
-    cover.run("decision::weigh", |[a, b, c, d, f, g, h, i]| {
+    cover.run("decision/weigh::weigh", |[a, b, c, d, f, g, h, i]| {
         let mut probabilities = [0.0; Cause::COUNT];
         probabilities[0] = a;
         probabilities[1] = b;

@@ -3,6 +3,7 @@
 //! Numbers are binary64 in JSON and rounded once to binary32 on their way in; on their way out they are the
 //! shortest decimals that read back as the same binary32. What was not measured or cannot be computed is `null`.
 
+mod plan;
 mod property;
 mod read;
 mod tree;

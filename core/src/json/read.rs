@@ -49,13 +49,15 @@ pub struct OwnedVisit {
     pub record: Vec<Readings>,
     /// What cannot be taken or done on this visit.
     pub cannot: Vec<Doable>,
+    /// What was read on this visit before something was changed.
+    pub before: Option<Readings>,
     visit: Visit<'static>,
 }
 
 impl OwnedVisit {
     /// The visit, with its lists borrowed from here.
     pub fn visit(&self) -> Visit<'_> {
-        Visit { record: &self.record, cannot: &self.cannot, ..self.visit }
+        Visit { record: &self.record, cannot: &self.cannot, before: self.before.as_ref(), ..self.visit }
     }
 }
 
@@ -73,7 +75,7 @@ pub fn read_visit(line: &str) -> Result<OwnedVisit, FieldError> {
         &mut call,
         "",
         tree,
-        &["system", "readings", "observations", "uncertainty", "access", "costs"],
+        &["system", "readings", "observations", "uncertainty", "access", "costs", "before"],
         |path, value| {
             let visit = &mut owned.visit;
             match path {
@@ -82,6 +84,7 @@ pub fn read_visit(line: &str) -> Result<OwnedVisit, FieldError> {
                 "observations" => visit.observations = read_plain(path, value)?,
                 "uncertainty" => visit.uncertainty = read_plain(path, value)?,
                 "access" => read_access(value, &mut owned)?,
+                "before" => owned.before = read_before(path, value)?,
                 _ => read_costs(value, &mut visit.costs)?,
             }
             Ok(())
@@ -167,6 +170,19 @@ fn read_system(value: Tree, owned: &mut OwnedVisit) -> Result<(), FieldError> {
     )?;
     owned.visit.system = System { design, compressor, ..system };
     Ok(())
+}
+
+/// Reads `{"readings": {...}}`; null is nothing.
+fn read_before(path: &str, value: Tree) -> Result<Option<Readings>, FieldError> {
+    let mut before = None;
+    for (name, value) in object(path, value)? {
+        let path = format!("{path}.{name}");
+        if name != "readings" {
+            return Err(unknown(&path, &["readings"]));
+        }
+        before = Some(read_plain(&path, value)?);
+    }
+    Ok(before)
 }
 
 fn read_access(value: Tree, owned: &mut OwnedVisit) -> Result<(), FieldError> {

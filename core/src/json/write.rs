@@ -1,5 +1,6 @@
 //! Writes reports and errors as one line of JSON.
 
+use super::plan;
 use super::read::FieldError;
 use crate::cause::Cause;
 use crate::diagnosis::CauseAndMeasurements;
@@ -75,7 +76,8 @@ impl Line {
         self.separate();
         self.text.push_str(if value { "true" } else { "false" });
     }
-    fn value(&mut self, value: Option<f32>) {
+    /// Writes a number, or null.
+    pub(super) fn value(&mut self, value: Option<f32>) {
         match value {
             Some(value) if value.is_finite() => {
                 self.separate();
@@ -100,7 +102,8 @@ impl Line {
         }
         self.text.push(']');
     }
-    fn estimate(&mut self, name: &str, estimate: Option<Estimate>) {
+    /// Writes a named value with its uncertainty, or null.
+    pub(super) fn estimate(&mut self, name: &str, estimate: Option<Estimate>) {
         self.name(name);
         match estimate {
             None => self.null(),
@@ -177,6 +180,7 @@ pub fn write_report(report: &Report) -> String {
         line.number("information_bits", next.information_bits);
         line.name("effort");
         line.text(next.effort.name());
+        line.number("minutes", next.minutes);
         line.close();
     });
     let causes = |line: &mut Line, key: &str, by: &str, list: &[CauseAndMeasurements]| {
@@ -216,6 +220,7 @@ pub fn write_report(report: &Report) -> String {
         line.close();
     });
     write_statements(&mut line, report);
+    plan::write(&mut line, &report.plan);
     line.name("cautions");
     line.list(report.cautions.iter(), |line, caution| {
         line.open();

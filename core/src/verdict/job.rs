@@ -1,7 +1,7 @@
 //! What has to be done: the families of causes that readings cannot part, and the jobs that mend several causes at once.
 
 use crate::cause::Cause;
-use crate::diagnosis::Diagnosis;
+use crate::diagnosis::{self, Diagnosis};
 use crate::field::choice;
 use crate::motor::Findings;
 use crate::motor::finding::Rank;
@@ -96,35 +96,37 @@ pub type Families = heapless::Vec<FamilyProbability, 2>;
 /// The jobs of one visit, the most probable first.
 pub type Jobs = heapless::Vec<JobProbability, { Job::ALL.len() }>;
 
-/// The probability that one of several causes is there.
-///
-/// The probabilities of the causes count a pair of them twice; how many pairs there are at all follows from their sum.
-/// Taking all of them off the union keeps it from being called more probable than it is.
-fn union(diagnosis: &Diagnosis, causes: &[Cause]) -> f32 {
-    let of = |wanted: &dyn Fn(Cause) -> bool| {
-        diagnosis
-            .causes
-            .iter()
-            .filter(|c| wanted(c.cause))
-            .map(|c| c.probability)
-            .fold((0.0, 0.0_f32), |(sum, most), p| (sum + p, most.max(p)))
+/// Probabilities before anything is read, which stand where nothing could be weighed: a machine without a fault 0.35, two
+/// causes at once 0.15, and the rest one of the nine.
+const UNWEIGHED: (f32, diagnosis::Jobs) = {
+    const SINGLE: f32 = 0.5 / 9.0;
+    const PAIR: f32 = 0.15 / 36.0;
+    // One cause alone or in one of the eight pairs that hold it.
+    const ONE: f32 = SINGLE + 8.0 * PAIR;
+    let jobs = diagnosis::Jobs {
+        condenser_air: ONE,
+        evaporator_air: ONE,
+        // Six causes, and all pairs but the three that hold none of them.
+        open_circuit: 6.0 * SINGLE + 33.0 * PAIR,
+        metering_valve: 0.0,
+        compressor: ONE,
+        none: 0.35,
     };
-    let (sum, most) = of(&|cause| causes.contains(&cause));
-    if causes.len() < 2 {
-        return most;
-    }
-    let (all, _) = of(&|cause| cause != Cause::None);
-    let (none, _) = of(&|cause| cause == Cause::None);
-    let pairs = (all - (1.0 - none)).max(0.0);
-    (sum - pairs).max(most).min(1.0 - none).max(0.0)
-}
+    // Two causes, and the fifteen pairs that hold one of them.
+    (2.0 * SINGLE + 15.0 * PAIR, jobs)
+};
 
 /// Weighs the families of causes.
 pub(crate) fn families(diagnosis: &Diagnosis) -> Families {
+    let weighed = diagnosis.fits.is_some();
     let mut families = Families::new();
     for family in Family::ALL.iter().copied() {
+        let probability = match family {
+            Family::LiquidFeed if weighed => diagnosis.families.liquid_feed,
+            Family::LiquidFeed => UNWEIGHED.0,
+        };
         // Room for every family.
-        families.push(FamilyProbability { family, probability: union(diagnosis, family.causes()) }).ok();
+        families.push(FamilyProbability { family, probability }).ok();
     }
     families
 }
@@ -134,25 +136,28 @@ pub(crate) fn families(diagnosis: &Diagnosis) -> Families {
 /// What no listed cause explains is no job's, so that the jobs need not sum to one.
 pub(crate) fn jobs(system: &System, diagnosis: &Diagnosis, findings: &Findings, compressor: f32) -> Jobs {
     let valve = matches!(system.metering, Some(Metering::ThermostaticValve | Metering::ElectronicValve));
+    let weighed = if diagnosis.fits.is_some() { diagnosis.jobs } else { UNWEIGHED.1 };
     let electrical = findings
         .iter()
         .filter(|f| f.finding.rank() >= Rank::Part)
         .map(|f| f.probability * (1.0 - f.inside_the_shell()))
         .fold(0.0, f32::max);
     // What the compressor's own question adds to what the causes say of it takes from a machine without a fault.
-    let weak = union(diagnosis, Job::Compressor.causes(valve)).min(0.999);
+    let weak = weighed.compressor.min(0.999);
     let sound = (1.0 - electrical) * ((1.0 - compressor) / (1.0 - weak)).min(1.0);
     let mut jobs = Jobs::new();
     for job in Job::ALL.iter().copied() {
-        let causes = job.causes(valve);
         let probability = match job {
+            Job::None => weighed.none * sound,
+            Job::CondenserAir => weighed.condenser_air,
+            Job::EvaporatorAir => weighed.evaporator_air,
+            Job::OpenCircuit => weighed.open_circuit,
+            Job::MeteringValve => weighed.metering_valve,
             Job::Compressor => compressor,
             Job::Electrical => electrical,
-            Job::None => union(diagnosis, causes) * sound,
-            _ => union(diagnosis, causes),
         };
         // Room for every job.
-        jobs.push(JobProbability { job, probability, causes }).ok();
+        jobs.push(JobProbability { job, probability, causes: job.causes(valve) }).ok();
     }
     sort_by(&mut jobs, |a, b| b.probability.total_cmp(&a.probability).then(a.job.cmp(&b.job)));
     jobs

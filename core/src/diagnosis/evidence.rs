@@ -47,6 +47,13 @@ pub(crate) fn holds(hypothesis: &Hypothesis) -> f32 {
     1.0 + hypothesis.causes.iter().zip(hypothesis.severities).map(of).sum::<f32>()
 }
 
+/// Standard deviation of what comes out of a machine over its nameplate charge: a hypothesis stands for severities about
+/// its own, some fifth of it either way.
+pub(crate) fn holds_u(hypothesis: &Hypothesis) -> f32 {
+    let about = 0.2 * (1.0 - holds(hypothesis));
+    libm::sqrtf(RECOVERED_U * RECOVERED_U + about * about)
+}
+
 impl Factors {
     /// The number of kinds.
     pub(crate) const COUNT: usize = FIRST_OBSERVATION + OBSERVATIONS;
@@ -108,7 +115,7 @@ impl Factors {
                 .fold(-1.0e30, f32::max);
         }
         if let Some(recovered) = self.recovered {
-            let density = crate::normal::density(recovered, holds(hypothesis), RECOVERED_U);
+            let density = crate::normal::density(recovered, holds(hypothesis), holds_u(hypothesis));
             ln[RECOVERED] = libm::logf((1.0 - SPOILT) * density + SPOILT / SPOILT_WIDTH);
         }
         for (slot, observed) in ln.iter_mut().skip(FIRST_OBSERVATION).zip(&OBSERVED) {

@@ -3,7 +3,7 @@
 //! For every hypothesis that is kept the posterior predictive of a channel is normal; over all of them it is a mixture,
 //! and what it tells is summed on a grid of outcomes (`value`).
 
-use super::evidence::{Factors, PUMP_DOWN, RECOVERED, RECOVERED_U, holds, outcomes};
+use super::evidence::{Factors, PUMP_DOWN, RECOVERED, RECOVERED_U, holds, holds_u, outcomes};
 use super::kept::{Costing, KEPT, Kept, STATES};
 use super::likelihood::{square, whiten};
 use super::observed::OUTCOMES;
@@ -72,7 +72,7 @@ pub(crate) fn information(
     if !given[RECOVERED] {
         let mut held = [(0.0f32, 1.0f32); KEPT];
         for (slot, hypothesis) in held.iter_mut().zip(known.kept.hypotheses()) {
-            *slot = (holds(hypothesis), RECOVERED_U);
+            *slot = (holds(hypothesis), holds_u(hypothesis));
         }
         put(RECOVERED, continuous(known, &held, (1.0, RECOVERED_U)));
     }

@@ -72,11 +72,11 @@ pub struct Caution {
 /// The cautions of one visit, in the order of the steps.
 pub type Cautions = heapless::Vec<Caution, 24>;
 
-/// Writes the sentence of every caution once, for Rust and for C.
+/// Writes the sentence of every code once, for Rust and for C.
 macro_rules! sentences {
-    ($( $code:ident $text:literal, )*) => {
-        impl CautionCode {
-            /// Reads the caution as a short sentence for the person on site.
+    ($name:ident: $( $code:ident $text:literal, )*) => {
+        impl $name {
+            /// Reads it as a short sentence for the person on site.
             pub const fn sentence(self) -> &'static str {
                 match self { $( Self::$code => $text ),* }
             }
@@ -89,8 +89,9 @@ macro_rules! sentences {
         }
     };
 }
+pub(crate) use sentences;
 
-sentences! {
+sentences! { CautionCode:
     Pressure "The circuit is under pressure: wear eye protection, use hoses and gauges rated for this refrigerant.",
     ColdBurn "Escaping liquid refrigerant freezes skin and eyes: wear gloves and eye protection, purge slowly.",
     Flammable "The refrigerant can burn: no ignition source, ventilate, detector on, tools made for it; only with \
@@ -195,6 +196,33 @@ pub fn cautions(
         add(true, Step::OpensSystem, Code::AirInCircuit);
     }
     list
+}
+
+impl Step {
+    /// The step that a measurement belongs to.
+    pub fn of(measurement: Measurement) -> Self {
+        match measurement {
+            Measurement::PumpDown | Measurement::PumpDownRise => Self::PumpDown,
+            other => match other.effort() {
+                Effort::Look | Effort::Clamp => Self::Look,
+                Effort::Meter => Self::Electrical,
+                Effort::Valve => Self::Gauges,
+                Effort::OpensSystem => Self::OpensSystem,
+            },
+        }
+    }
+}
+
+/// Puts the cautions of the step that comes next before the others, each in its order.
+pub fn put_first(cautions: &mut Cautions, next: Step) {
+    let mut ordered = Cautions::new();
+    let (first, others) =
+        (cautions.iter().filter(|c| c.step == next), cautions.iter().filter(|c| c.step != next));
+    for caution in first.chain(others) {
+        // As long as the list it is made of.
+        ordered.push(*caution).ok();
+    }
+    *cautions = ordered;
 }
 
 /// The measurements that a visit holds.

@@ -26,6 +26,7 @@
 #![cfg_attr(not(feature = "std"), no_std)]
 #![forbid(unsafe_code)]
 
+pub mod alarm;
 mod answer;
 pub mod cause;
 pub mod caution;
@@ -57,6 +58,7 @@ mod student_t;
 mod symptom;
 pub mod system;
 mod triangular;
+pub mod verdict;
 pub mod warning;
 
 pub use answer::{diagnose, diagnose_in};

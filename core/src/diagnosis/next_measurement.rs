@@ -3,11 +3,16 @@
 //! For every hypothesis that is kept the posterior predictive of a channel is normal; over all of them it is a mixture,
 //! and what it tells is summed on a grid of outcomes (`value`).
 
-use super::evidence::{Factors, PUMP_DOWN, RECOVERED, RECOVERED_U, holds, holds_u, outcomes};
+use super::evidence::{
+    FIRST_OBSERVATION, Factors, PUMP_DOWN, RECOVERED, RECOVERED_SPREAD, STANDING, charge_left, outcomes,
+};
+use super::hypothesis::Hypothesis;
 use super::kept::{Costing, KEPT, Kept, STATES};
 use super::likelihood::{square, whiten};
 use super::observed::OUTCOMES;
 use super::value::{Appraisal, Information, Outlook};
+use crate::cause::Cause;
+use crate::charge::standing::{self, Circuit};
 use crate::compressor::pump_down::{self, Conditions};
 use crate::measurement::Measurement;
 use crate::symptom::{CHANNELS, Deviation, Matrix, READING, Vector};
@@ -29,6 +34,7 @@ pub(crate) struct Known<'a> {
     pub(crate) noise: &'a Vector,
     pub(crate) factors: &'a Factors,
     pub(crate) conditions: Option<Conditions>,
+    pub(crate) circuit: Option<Circuit>,
     pub(crate) kept: &'a Kept,
     pub(crate) costing: &'a Costing,
     pub(crate) outlook: &'a Outlook,
@@ -63,21 +69,32 @@ pub(crate) fn information(
         };
         let mut limits = [(0.0f32, 1.0f32); KEPT];
         for (slot, hypothesis) in limits.iter_mut().zip(known.kept.hypotheses()) {
-            if let Some(limit) = limit(hypothesis.loss()) {
+            if let Some(limit) = limit(hypothesis.severity(Cause::WeakCompressor).min(0.95)) {
                 *slot = limit;
             }
         }
         put(PUMP_DOWN, continuous(known, &limits, limit(0.0).unwrap_or((0.0, 1.0))));
     }
+    if let Some(circuit) = known.circuit.filter(|_| !given[STANDING]) {
+        let stands = |hypothesis: &Hypothesis| {
+            let excess = hypothesis.severity(Cause::NonCondensables);
+            standing::predicted(circuit, charge_left(hypothesis), excess)
+        };
+        let mut each = [(0.0f32, 1.0f32); KEPT];
+        for (slot, hypothesis) in each.iter_mut().zip(known.kept.hypotheses()) {
+            *slot = stands(hypothesis);
+        }
+        put(STANDING, continuous(known, &each, stands(&Hypothesis::HEALTHY)));
+    }
     if !given[RECOVERED] {
         let mut held = [(0.0f32, 1.0f32); KEPT];
         for (slot, hypothesis) in held.iter_mut().zip(known.kept.hypotheses()) {
-            *slot = (holds(hypothesis), holds_u(hypothesis));
+            *slot = (libm::logf(charge_left(hypothesis)), RECOVERED_SPREAD);
         }
-        put(RECOVERED, continuous(known, &held, (1.0, RECOVERED_U)));
+        put(RECOVERED, continuous(known, &held, (0.0, RECOVERED_SPREAD)));
     }
-    for (kind, given) in given.iter().enumerate() {
-        if !given && kind != PUMP_DOWN && kind != RECOVERED {
+    for (kind, given) in given.iter().enumerate().skip(FIRST_OBSERVATION) {
+        if !given {
             put(kind, discrete(known, kind));
         }
     }

@@ -48,6 +48,30 @@ pub struct CauseAndMeasurements {
     pub measurements: Vec<Measurement, 3>,
 }
 
+/// The probability of families of causes that readings often cannot part, pairs counted once.
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
+pub struct Families {
+    /// A restriction in the liquid line or a metering device that passes too little.
+    pub liquid_feed: f32,
+}
+
+/// The probability that each job mends what is wrong, as the union of the causes it mends, pairs counted once.
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
+pub struct Jobs {
+    /// Clean the condenser, mend its fan.
+    pub condenser_air: f32,
+    /// Defrost or clean the evaporator, mend its fan.
+    pub evaporator_air: f32,
+    /// Recover, mend the leak or replace drier and capillary, evacuate, charge by weight.
+    pub open_circuit: f32,
+    /// Set, clean or replace the expansion valve.
+    pub metering_valve: f32,
+    /// Replace the compressor.
+    pub compressor: f32,
+    /// Nothing needs mending.
+    pub none: f32,
+}
+
 /// What the readings say of the ten causes.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Diagnosis {
@@ -61,6 +85,12 @@ pub struct Diagnosis {
     ///
     /// Lowered by the probability that the visit was told wrongly: another refrigerant, readings in each other's place.
     pub fits: Option<f32>,
+    /// Probability that something is wrong which none of the causes explains.
+    pub unidentified: f32,
+    /// The families' probabilities.
+    pub families: Families,
+    /// The jobs' probabilities.
+    pub jobs: Jobs,
     /// The readings' words for and against the leading causes, the strongest first.
     pub evidence: Vec<Evidence, 48>,
     /// What can still be measured, the best for its minutes first.
@@ -90,6 +120,17 @@ const UNWEIGHED: [CauseProbability; Cause::COUNT] = {
     ]
 };
 
+/// Nothing weighed.
+const NO_FAMILIES: Families = Families { liquid_feed: 0.0 };
+const NO_JOBS: Jobs = Jobs {
+    condenser_air: 0.0,
+    evaporator_air: 0.0,
+    open_circuit: 0.0,
+    metering_valve: 0.0,
+    compressor: 0.0,
+    none: 0.0,
+};
+
 impl Diagnosis {
     /// Nothing weighed, nothing decided.
     pub const UNWEIGHED: Self = Self {
@@ -97,6 +138,9 @@ impl Diagnosis {
         decided: false,
         leading: Cause::None,
         fits: None,
+        unidentified: 0.0,
+        families: NO_FAMILIES,
+        jobs: NO_JOBS,
         evidence: Vec::new(),
         next: Vec::new(),
         ruled_out: Vec::new(),
@@ -109,6 +153,9 @@ impl Diagnosis {
         self.decided = false;
         self.leading = Cause::None;
         self.fits = None;
+        self.unidentified = 0.0;
+        self.families = NO_FAMILIES;
+        self.jobs = NO_JOBS;
         self.evidence.clear();
         self.next.clear();
         self.ruled_out.clear();

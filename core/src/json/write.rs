@@ -2,8 +2,10 @@
 
 use super::plan;
 use super::read::FieldError;
+use crate::cause::Cause;
 use crate::diagnosis::CauseAndMeasurements;
 use crate::estimate::Estimate;
+use crate::motor::finding::{Finding, Winding};
 use crate::report::Report;
 use std::fmt::Write;
 
@@ -56,6 +58,13 @@ impl Line {
     fn quote(&mut self, text: &str) {
         // Serialising a string cannot fail.
         self.text.push_str(&serde_json::to_string(text).unwrap_or_default());
+    }
+    /// Writes a string, or null.
+    fn optional_text(&mut self, text: Option<&str>) {
+        match text {
+            Some(text) => self.text(text),
+            None => self.null(),
+        }
     }
     /// Writes null.
     pub(super) fn null(&mut self) {
@@ -207,8 +216,10 @@ pub fn write_report(report: &Report) -> String {
         line.value(finding.limit);
         line.name("unit");
         line.text(finding.unit);
+        write_finding_details(line, finding);
         line.close();
     });
+    write_statements(&mut line, report);
     plan::write(&mut line, &report.plan);
     line.name("cautions");
     line.list(report.cautions.iter(), |line, caution| {
@@ -222,4 +233,92 @@ pub fn write_report(report: &Report) -> String {
         line.close();
     });
     line.end()
+}
+
+/// What a finding says beside its value and limit: which winding, the value referred to another temperature, how sure.
+fn write_finding_details(line: &mut Line, finding: &Finding) {
+    line.name("winding");
+    line.optional_text(finding.winding.map(Winding::name));
+    line.name("corrected");
+    match finding.corrected {
+        None => line.null(),
+        Some(corrected) => {
+            line.open();
+            line.number("value", corrected.value);
+            line.number("from_c", corrected.from_c);
+            line.number("to_c", corrected.to_c);
+            line.close();
+        }
+    }
+    line.number("probability", finding.probability);
+}
+
+/// What stands above the causes: terminals, verdict, families, jobs, compressor, alarms.
+fn write_statements(line: &mut Line, report: &Report) {
+    line.name("terminals");
+    match report.terminals {
+        None => line.null(),
+        Some(found) => {
+            line.open();
+            line.number("common", f32::from(found.common));
+            line.number("run", f32::from(found.run));
+            line.number("start", f32::from(found.start));
+            line.number("probability", found.probability);
+            line.close();
+        }
+    }
+    line.name("verdict");
+    line.open();
+    line.name("level");
+    line.text(report.verdict.statement.level().name());
+    line.name("name");
+    line.optional_text(report.verdict.statement.name());
+    line.number("probability", report.verdict.probability);
+    line.close();
+    let causes = |line: &mut Line, causes: &[Cause]| {
+        line.name("causes");
+        line.list(causes.iter(), |line, cause| line.text(cause.name()));
+    };
+    line.name("families");
+    line.list(report.families.iter(), |line, family| {
+        line.open();
+        line.name("name");
+        line.text(family.family.name());
+        line.number("probability", family.probability);
+        causes(line, family.family.causes());
+        line.close();
+    });
+    line.name("jobs");
+    line.list(report.jobs.iter(), |line, job| {
+        line.open();
+        line.name("name");
+        line.text(job.job.name());
+        line.number("probability", job.probability);
+        causes(line, job.causes);
+        line.close();
+    });
+    line.name("compressor");
+    line.open();
+    line.name("state");
+    line.text(report.compressor.state.name());
+    line.number("probability", report.compressor.probability);
+    line.close();
+    line.name("alarms");
+    line.list(report.alarms.iter(), |line, alarm| {
+        line.open();
+        line.name("code");
+        line.text(alarm.code.name());
+        line.name("field");
+        let section = alarm.field.section().unwrap_or("cycle");
+        line.text(&format!("{section}.{}", alarm.field.name()));
+        line.name("value");
+        line.value(alarm.value);
+        line.name("limit");
+        line.value(alarm.limit);
+        line.name("unit");
+        line.text(alarm.unit);
+        line.name("text");
+        line.text(alarm.text());
+        line.close();
+    });
 }

@@ -1,6 +1,6 @@
 //! What the monitor is told about the machine it watches.
 
-use super::fixed::fixed;
+use super::fixed_point::fixed;
 use crate::field::Kind;
 use crate::invalid::{Invalid, Problem};
 use crate::readings::PumpDownValve;

@@ -303,6 +303,10 @@ fn tired() -> Value {
     let mut visit: Value =
         serde_json::from_str(include_str!("../../core/examples/data/tired_freezer.json")).expect("JSON");
     visit["system"]["charge_kg"] = json!(0.5);
+    // Nothing more can be taken, so that the plan goes on to what has to be done.
+    visit["access"] = json!({ "tools": [], "cannot": ["supply_air_c", "start_noise", "frost_on_compressor",
+        "sight_glass", "coil_iced", "condenser_fan", "evaporator_fan", "condenser_face", "frost_line", "oil_traces",
+        "leak_search", "calls_for_cooling", "door_closes"] });
     visit
 }
 
@@ -392,6 +396,7 @@ fn readings_after_a_repair_say_whether_it_worked() {
     }
     after["readings"]["drier_outlet_c"] = after["readings"]["liquid_line_c"].clone();
     after["readings"]["pump_down_rise_kpa_per_min"] = json!(3.0);
+    after["readings"]["run_capacitor_uf"] = json!(20.0);
     after["observations"] = json!({ "start_noise": "none", "frost_on_compressor": false });
     let report = answer(&after);
     assert_eq!(report["plan"]["change"], "worked", "{}", report["causes"]);

@@ -101,7 +101,7 @@ pub(crate) fn plan(basis: &Basis<'_>, diagnosis: &mut Diagnosis, plan: &mut Plan
         }
         best.map(Ranked::step)
     });
-    let step = step.unwrap_or_else(|| go_on(basis, diagnosis, plan));
+    let step = step.unwrap_or_else(|| go_on(basis, &reach, diagnosis, plan));
     plan.weigh_in_kg = weigh_in(basis, &step);
     plan.step = step;
 }
@@ -255,7 +255,10 @@ fn settle_first(reach: &Reach<'_>, diagnosis: &Diagnosis) -> Option<Step> {
 const LIKELY: f32 = 0.3;
 
 /// Nothing that is left is worth its minutes: what the verdict asks for, else the cheapest way.
-fn go_on(basis: &Basis<'_>, diagnosis: &Diagnosis, plan: &Plan) -> Step {
+///
+/// Where that opens the circuit and nothing is stated yet, the recovery comes first and is weighed: it is part of the work
+/// anyway.
+fn go_on(basis: &Basis<'_>, reach: &Reach<'_>, diagnosis: &Diagnosis, plan: &Plan) -> Step {
     let cheapest = plan.ways.first().map(|way| way.kind);
     let (kind, subject) = match (basis.answer, cheapest) {
         // Mending is decided against only by what the machine's people told it costs.
@@ -268,7 +271,14 @@ fn go_on(basis: &Basis<'_>, diagnosis: &Diagnosis, plan: &Plan) -> Step {
             match decision::cheapest_of_likely(&p, &basis.visit.costs, LIKELY) {
                 // Nothing is cleared by that.
                 decision::Action::Leave => (StepKind::Leave, Subject::Machine),
-                way => step::way(way),
+                way => {
+                    let charge = basis.visit.system.charge_kg.filter(|_| way.opens_the_circuit());
+                    let weigh = charge.and_then(|_| by_rule(reach, Doable::Action(Action::RecoverAndWeigh)));
+                    if let Some(weigh) = weigh {
+                        return weigh;
+                    }
+                    step::way(way)
+                }
             }
         }
     };
@@ -304,21 +314,11 @@ const fn remedy_minutes(cause: Cause) -> f32 {
 
 /// What to let out of the cylinder after an evacuation: the nameplate charge and what the hose keeps as vapour.
 fn weigh_in(basis: &Basis<'_>, step: &Step) -> Option<Estimate> {
-    let opens = matches!(
-        (step.kind, step.subject),
-        (StepKind::ReplaceCompressor, _)
-            | (
-                StepKind::Repair,
-                Subject::Cause(
-                    Cause::Undercharge
-                        | Cause::Overcharge
-                        | Cause::LiquidLineRestriction
-                        | Cause::MeteringUnderfeed
-                        | Cause::FloodBack
-                        | Cause::NonCondensables,
-                ),
-            )
-    );
+    let opens = match (step.kind, step.subject) {
+        (StepKind::ReplaceCompressor, _) => true,
+        (StepKind::Repair, Subject::Cause(cause)) => decision::Action::remedy(cause).opens_the_circuit(),
+        _ => false,
+    };
     let nameplate_kg = basis.visit.system.charge_kg.filter(|_| opens)?;
     let hose = basis
         .refrigerant

@@ -373,8 +373,8 @@ fn fourteen_visits_end_in_the_right_remedy_without_an_impossible_ask() {
     if std::env::var_os("RIMEWISE_WRITE").is_some() {
         std::fs::write(&path, &table).expect("PLAYS.md");
     }
-    // A capillary that feeds too much on a warm day looks much like a sound machine and like a short charge of air: the
-    // remedy proposed is the right one, and the verdict stays undecided.
+    // A capillary that feeds too much: the remedy proposed is the right one, and the verdict stays undecided between it
+    // and a sound machine.
     let undecided = ["overfeed from the complaint", "overfeed from the gauges"];
     assert_eq!(missed, undecided);
 }

@@ -152,7 +152,7 @@ impl End<'_> {
         at[EVAPORATOR_OUTLET] = toward(EVAPORATOR_OUTLET, space_k - 1.0, left);
         at[SUCTION_LINE] = toward(SUCTION_LINE, ambient_k - 1.0, left);
         // A discharge line stays hot while gas flows, and takes the shell's warmth when none does.
-        let warm = if leaked { 1.0 - cube * cube } else { left };
+        let warm = if leaked { 1.0 - cube * (1.0 - left) } else { left };
         at[DISCHARGE_LINE] = toward(DISCHARGE_LINE, ambient_k, SHELL_WARMS + (1.0 - SHELL_WARMS) * warm);
         at[LIQUID_LINE] = toward(LIQUID_LINE, ambient_k + 0.3, left);
         at[DRIER_OUTLET] = toward(DRIER_OUTLET, ambient_k, left);

@@ -339,8 +339,9 @@ fn factors(
     };
     let recovered = || {
         let plate = visit.system.charge_kg.filter(|kg| *kg > 0.0)?;
-        let recovered = readings.recovered_kg.filter(|kg| *kg > 0.0)?;
-        Some(libm::logf(recovered / plate))
+        // What was put in on this visit was not there before.
+        let held = readings.recovered_kg? - readings.added_kg.unwrap_or(0.0);
+        (held > 0.0).then(|| libm::logf(held / plate))
     };
     let told = visit.system.duty.is_some() || visit.system.design.space_c.is_some();
     let running = readings.running != Some(false);

@@ -57,7 +57,15 @@ pub struct FamilyShares(pub(super) [f32; Family::ALL.len()]);
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct JobShares(pub(super) [f32; Job::ALL.len()]);
 
+/// Probabilities before anything is read: a single cause, and a pair of causes.
+const SINGLE: f32 = 0.5 / 9.0;
+const PAIR: f32 = 0.15 / 36.0;
+/// One cause alone or in one of the eight pairs that hold it.
+const ONE: f32 = SINGLE + 8.0 * PAIR;
+
 impl FamilyShares {
+    /// What stands where nothing could be weighed: two causes, and the fifteen pairs that hold one of them.
+    const UNWEIGHED: Self = Self([2.0 * SINGLE + 15.0 * PAIR]);
     pub(super) const NONE: Self = Self([0.0; Family::ALL.len()]);
 
     /// The probability that one of the family's causes is there, 0 to 1.
@@ -67,6 +75,9 @@ impl FamilyShares {
 }
 
 impl JobShares {
+    /// What stands where nothing could be weighed, in the order of [`Job`]; an open circuit mends six causes, and all pairs
+    /// but the three that hold none of them.
+    const UNWEIGHED: Self = Self([0.35, ONE, ONE, 6.0 * SINGLE + 33.0 * PAIR, 0.0, ONE, 0.0]);
     pub(super) const NONE: Self = Self([0.0; Job::ALL.len()]);
 
     /// The probability that the job mends what is wrong, 0 to 1; of `electrical`, which the readings of the cycle do not
@@ -132,8 +143,8 @@ impl Diagnosis {
         leading: Cause::None,
         fits: None,
         unidentified: 0.0,
-        families: FamilyShares::NONE,
-        jobs: JobShares::NONE,
+        families: FamilyShares::UNWEIGHED,
+        jobs: JobShares::UNWEIGHED,
         evidence: Vec::new(),
         next: Vec::new(),
         ruled_out: Vec::new(),
@@ -147,8 +158,8 @@ impl Diagnosis {
         self.leading = Cause::None;
         self.fits = None;
         self.unidentified = 0.0;
-        self.families = FamilyShares::NONE;
-        self.jobs = JobShares::NONE;
+        self.families = FamilyShares::UNWEIGHED;
+        self.jobs = JobShares::UNWEIGHED;
         self.evidence.clear();
         self.next.clear();
         self.ruled_out.clear();

@@ -58,7 +58,6 @@ pub(crate) fn jobs(system: &System, diagnosis: &Diagnosis, findings: &Findings, 
     let sound = (1.0 - electrical) * ((1.0 - compressor) / (1.0 - weak)).min(1.0);
     let mut jobs = Jobs::new();
     for job in Job::ALL.iter().copied() {
-        let causes = job.causes(valve);
         let probability = match job {
             Job::Compressor => compressor,
             Job::Electrical => electrical,
@@ -66,7 +65,7 @@ pub(crate) fn jobs(system: &System, diagnosis: &Diagnosis, findings: &Findings, 
             _ => diagnosis.jobs.of(job),
         };
         // Room for every job.
-        jobs.push(JobProbability { job, probability, causes }).ok();
+        jobs.push(JobProbability { job, probability, causes: job.causes(valve) }).ok();
     }
     sort_by(&mut jobs, |a, b| b.probability.total_cmp(&a.probability).then(a.job.cmp(&b.job)));
     jobs

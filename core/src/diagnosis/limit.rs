@@ -47,7 +47,7 @@ pub(super) const LOOSE: Vector = {
     loose[SUCTION_LINE] = 4.0;
     loose[DISCHARGE_LINE] = 14.0;
     loose[LIQUID_LINE] = 3.0;
-    loose[DRIER_OUTLET] = 3.0;
+    loose[DRIER_OUTLET] = 5.0;
     loose[CURRENT] = 12.0;
     loose[POWER] = 20.0;
     loose[EVAPORATOR_INLET] = 5.0;
@@ -156,7 +156,8 @@ impl End<'_> {
         let warm = if leaked { 1.0 - cube * (1.0 - left) } else { left };
         at[DISCHARGE_LINE] = toward(DISCHARGE_LINE, ambient_k, SHELL_WARMS + (1.0 - SHELL_WARMS) * warm);
         at[LIQUID_LINE] = toward(LIQUID_LINE, ambient_k + 0.3, if leaked { left * left } else { left });
-        at[DRIER_OUTLET] = toward(DRIER_OUTLET, ambient_k, left);
+        // What still passes a drier flashes in it, the more the tighter it is.
+        at[DRIER_OUTLET] = toward(DRIER_OUTLET, ambient_k, libm::sqrtf(left));
         at[SUPPLY_AIR] = toward(SUPPLY_AIR, space_k, left);
         at[CONDENSER_EXHAUST] = toward(CONDENSER_EXHAUST, ambient_k + 0.4, left);
         // Each kilogram is lifted further.

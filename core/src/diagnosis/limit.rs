@@ -45,8 +45,9 @@ pub(super) const LOOSE: Vector = {
     loose[EVAPORATOR_PRESSURE] = 4.0;
     loose[EVAPORATOR_OUTLET] = 4.0;
     loose[SUCTION_LINE] = 4.0;
-    loose[DISCHARGE_LINE] = 12.0;
-    loose[DRIER_OUTLET] = 3.0;
+    loose[DISCHARGE_LINE] = 14.0;
+    loose[LIQUID_LINE] = 3.0;
+    loose[DRIER_OUTLET] = 5.0;
     loose[CURRENT] = 12.0;
     loose[POWER] = 20.0;
     loose[EVAPORATOR_INLET] = 5.0;
@@ -152,10 +153,11 @@ impl End<'_> {
         at[EVAPORATOR_OUTLET] = toward(EVAPORATOR_OUTLET, space_k - 1.0, left);
         at[SUCTION_LINE] = toward(SUCTION_LINE, ambient_k - 1.0, left);
         // A discharge line stays hot while gas flows, and takes the shell's warmth when none does.
-        let warm = if leaked { 1.0 - cube * cube } else { left };
+        let warm = if leaked { 1.0 - cube * (1.0 - left) } else { left };
         at[DISCHARGE_LINE] = toward(DISCHARGE_LINE, ambient_k, SHELL_WARMS + (1.0 - SHELL_WARMS) * warm);
-        at[LIQUID_LINE] = toward(LIQUID_LINE, ambient_k + 0.3, left);
-        at[DRIER_OUTLET] = toward(DRIER_OUTLET, ambient_k, left);
+        at[LIQUID_LINE] = toward(LIQUID_LINE, ambient_k + 0.3, if leaked { left * left } else { left });
+        // What still passes a drier flashes in it, the more the tighter it is.
+        at[DRIER_OUTLET] = toward(DRIER_OUTLET, ambient_k, libm::sqrtf(left));
         at[SUPPLY_AIR] = toward(SUPPLY_AIR, space_k, left);
         at[CONDENSER_EXHAUST] = toward(CONDENSER_EXHAUST, ambient_k + 0.4, left);
         // Each kilogram is lifted further.

@@ -12,7 +12,7 @@ mod stopped;
 pub use compressor::{CLEARED_BELOW, CONDEMNED_FROM, CompressorAnswer, CompressorState};
 pub use job::{Families, Family, FamilyProbability, Job, JobProbability, Jobs};
 pub(crate) use job::{families, jobs};
-pub use stopped::needs_running;
+pub use stopped::{needs_running, runs};
 
 use crate::alarm::{AlarmCode, Alarms};
 use crate::cause::Cause;

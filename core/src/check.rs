@@ -59,11 +59,15 @@ fn readings(
         }
     }
     if let Some(refrigerant) = refrigerant {
+        // A head above the table, or above the critical point, is dangerous rather than impossible: it is answered with
+        // its alarm.
+        let (_, end) = refrigerant.pressure_range();
+        let below_the_end = |kpa: f32| kpa.min(end.kilopascals());
         for (field, pressure) in [
             ("suction_pressure_kpa", readings.suction_pressure_kpa),
             ("evaporator_pressure_kpa", readings.evaporator_pressure_kpa),
-            ("discharge_pressure_kpa", readings.discharge_pressure_kpa),
-            ("liquid_pressure_kpa", readings.liquid_pressure_kpa),
+            ("discharge_pressure_kpa", readings.discharge_pressure_kpa.map(below_the_end)),
+            ("liquid_pressure_kpa", readings.liquid_pressure_kpa.map(below_the_end)),
             ("standing_pressure_kpa", readings.standing_pressure_kpa),
         ] {
             inside_table(refrigerant, "readings", field, pressure)?;

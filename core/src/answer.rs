@@ -12,6 +12,7 @@ use crate::plan::{self, Basis};
 use crate::readings::Visit;
 use crate::refrigerant::Refrigerant;
 use crate::report::Report;
+use crate::system::Metering;
 use crate::verdict::{self, Statement};
 use crate::warning::{WarningKind, warn};
 use heapless::Vec;
@@ -71,13 +72,15 @@ pub fn diagnose_in(
         }
     }
     state(refrigerant, visit, report);
+    let valve =
+        matches!(visit.system.metering, Some(Metering::ThermostaticValve | Metering::ElectronicValve));
     let basis = Basis {
         visit,
         refrigerant,
         candidates: workspace.candidates(),
         expected: &report.expected,
-        electrical: &report.electrical,
         must_not_run: report.motor_must_not_run(),
+        answer: plan::answer(report.verdict.statement, valve, &report.diagnosis, &report.electrical),
     };
     plan::plan(&basis, &mut report.diagnosis, &mut report.plan);
     if report.motor_must_not_run() {

@@ -43,6 +43,12 @@ const fn measure(measurement: Measurement) -> &'static str {
         M::DischargeLine => "Clamp on the discharge line, a hand's breadth behind the compressor.",
         M::LiquidLine => "Clamp on the liquid line ahead of the drier.",
         M::DrierOutlet => "Clamp on the pipe behind the drier.",
+        M::EvaporatorInlet => {
+            "Clamp on the pipe just behind the metering device: it stands for the evaporating temperature."
+        }
+        M::CondenserMiddle => {
+            "Clamp on a return bend in the middle of the condenser: it stands for the condensing temperature."
+        }
         M::Space => "Read the air onto the evaporator.",
         M::SupplyAir => "Read the air off the evaporator.",
         M::Ambient => "Read the air onto the condenser, out of its exhaust.",
@@ -142,9 +148,12 @@ const fn electrical(finding: FindingKind) -> &'static str {
         F::StartCapacitorLow | F::StartCapacitorHigh | F::StartCapacitorOpen => {
             "Replace the start capacitor by one of the plate's value."
         }
-        F::LowVoltage | F::HighVoltage | F::VoltageUnbalance => {
+        F::LowVoltage | F::HighVoltage | F::VoltageUnbalance | F::SinglePhasing => {
             "Have the supply put right before the motor runs."
         }
+        F::NoSupply => "Find where the supply ends: controls, contactor, fuse.",
+        F::StartGearFailed => "Replace the relay or other start gear.",
+        F::HighResistanceConnection | F::CurrentUnbalance => "Find the poor connection and make it good.",
         F::OverloadOpen => "Let the motor cool until its protector closes, then read the windings again.",
         _ => "The motor must not run: replace the compressor.",
     }

@@ -1,75 +1,12 @@
-//! What has to be done: the families of causes that readings cannot part, and the jobs that mend several causes at once.
+//! How probable each family and each job is, with what the motor's findings and the compressor's own question add.
 
 use crate::cause::Cause;
-use crate::diagnosis::{self, Diagnosis};
-use crate::field::choice;
+use crate::diagnosis::Diagnosis;
+use crate::job::{Family, Job};
 use crate::motor::Findings;
 use crate::motor::finding::Rank;
 use crate::sort::sort_by;
 use crate::system::{Metering, System};
-
-choice! {
-    /// Causes that let the same machine run, so that readings often cannot part them.
-    Family {
-        /// A restriction in the liquid line, or a metering device that passes too little.
-        LiquidFeed = 1 "liquid_feed",
-    }
-}
-
-impl Family {
-    /// The causes of the family.
-    pub const fn causes(self) -> &'static [Cause] {
-        match self {
-            Self::LiquidFeed => &[Cause::LiquidLineRestriction, Cause::MeteringUnderfeed],
-        }
-    }
-}
-
-choice! {
-    /// A piece of work that mends several causes alike.
-    Job {
-        /// Nothing needs mending.
-        None = 0 "none",
-        /// Clean the condenser, mend its fan.
-        CondenserAir = 1 "condenser_air",
-        /// Defrost or clean the evaporator, mend its fan.
-        EvaporatorAir = 2 "evaporator_air",
-        /// Recover, find the leak or replace drier and capillary, evacuate, charge by weight.
-        OpenCircuit = 3 "open_circuit",
-        /// Set, clean or replace the expansion valve.
-        MeteringValve = 4 "metering_valve",
-        /// Replace the compressor.
-        Compressor = 5 "compressor",
-        /// Mend the supply, the start gear or a capacitor.
-        Electrical = 6 "electrical",
-    }
-}
-
-/// What an open circuit mends wherever the metering is: charge, gas, restriction, and then the metering device.
-const CIRCUIT: [Cause; 6] = [
-    Cause::Undercharge,
-    Cause::Overcharge,
-    Cause::LiquidLineRestriction,
-    Cause::NonCondensables,
-    Cause::MeteringUnderfeed,
-    Cause::FloodBack,
-];
-
-impl Job {
-    /// The causes that the job mends; a capillary or an orifice is mended in the open circuit, a valve by itself.
-    pub const fn causes(self, valve: bool) -> &'static [Cause] {
-        match self {
-            Self::None => &[Cause::None],
-            Self::CondenserAir => &[Cause::CondenserAirflow],
-            Self::EvaporatorAir => &[Cause::EvaporatorAirflow],
-            Self::OpenCircuit if valve => CIRCUIT.split_at(4).0,
-            Self::OpenCircuit => &CIRCUIT,
-            Self::MeteringValve if valve => CIRCUIT.split_at(4).1,
-            Self::Compressor => &[Cause::WeakCompressor],
-            Self::MeteringValve | Self::Electrical => &[],
-        }
-    }
-}
 
 /// A family with the probability that one of its causes is there.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -96,37 +33,12 @@ pub type Families = heapless::Vec<FamilyProbability, 2>;
 /// The jobs of one visit, the most probable first.
 pub type Jobs = heapless::Vec<JobProbability, { Job::ALL.len() }>;
 
-/// Probabilities before anything is read, which stand where nothing could be weighed: a machine without a fault 0.35, two
-/// causes at once 0.15, and the rest one of the nine.
-const UNWEIGHED: (f32, diagnosis::Jobs) = {
-    const SINGLE: f32 = 0.5 / 9.0;
-    const PAIR: f32 = 0.15 / 36.0;
-    // One cause alone or in one of the eight pairs that hold it.
-    const ONE: f32 = SINGLE + 8.0 * PAIR;
-    let jobs = diagnosis::Jobs {
-        condenser_air: ONE,
-        evaporator_air: ONE,
-        // Six causes, and all pairs but the three that hold none of them.
-        open_circuit: 6.0 * SINGLE + 33.0 * PAIR,
-        metering_valve: 0.0,
-        compressor: ONE,
-        none: 0.35,
-    };
-    // Two causes, and the fifteen pairs that hold one of them.
-    (2.0 * SINGLE + 15.0 * PAIR, jobs)
-};
-
 /// Weighs the families of causes.
 pub(crate) fn families(diagnosis: &Diagnosis) -> Families {
-    let weighed = diagnosis.fits.is_some();
     let mut families = Families::new();
     for family in Family::ALL.iter().copied() {
-        let probability = match family {
-            Family::LiquidFeed if weighed => diagnosis.families.liquid_feed,
-            Family::LiquidFeed => UNWEIGHED.0,
-        };
         // Room for every family.
-        families.push(FamilyProbability { family, probability }).ok();
+        families.push(FamilyProbability { family, probability: diagnosis.families.of(family) }).ok();
     }
     families
 }
@@ -136,25 +48,21 @@ pub(crate) fn families(diagnosis: &Diagnosis) -> Families {
 /// What no listed cause explains is no job's, so that the jobs need not sum to one.
 pub(crate) fn jobs(system: &System, diagnosis: &Diagnosis, findings: &Findings, compressor: f32) -> Jobs {
     let valve = matches!(system.metering, Some(Metering::ThermostaticValve | Metering::ElectronicValve));
-    let weighed = if diagnosis.fits.is_some() { diagnosis.jobs } else { UNWEIGHED.1 };
     let electrical = findings
         .iter()
         .filter(|f| f.finding.rank() >= Rank::Part)
         .map(|f| f.weight() * (1.0 - f.inside_the_shell()))
         .fold(0.0, f32::max);
     // What the compressor's own question adds to what the causes say of it takes from a machine without a fault.
-    let weak = weighed.compressor.min(0.999);
+    let weak = diagnosis.jobs.of(Job::Compressor).min(0.999);
     let sound = (1.0 - electrical) * ((1.0 - compressor) / (1.0 - weak)).min(1.0);
     let mut jobs = Jobs::new();
     for job in Job::ALL.iter().copied() {
         let probability = match job {
-            Job::None => weighed.none * sound,
-            Job::CondenserAir => weighed.condenser_air,
-            Job::EvaporatorAir => weighed.evaporator_air,
-            Job::OpenCircuit => weighed.open_circuit,
-            Job::MeteringValve => weighed.metering_valve,
             Job::Compressor => compressor,
             Job::Electrical => electrical,
+            Job::None => diagnosis.jobs.of(job) * sound,
+            _ => diagnosis.jobs.of(job),
         };
         // Room for every job.
         jobs.push(JobProbability { job, probability, causes: job.causes(valve) }).ok();

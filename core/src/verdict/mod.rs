@@ -9,8 +9,9 @@ mod compressor;
 mod job;
 mod stopped;
 
+pub use crate::job::{Family, Job};
 pub use compressor::{CLEARED_BELOW, CONDEMNED_FROM, CompressorAnswer, CompressorState};
-pub use job::{Families, Family, FamilyProbability, Job, JobProbability, Jobs};
+pub use job::{Families, FamilyProbability, JobProbability, Jobs};
 pub(crate) use job::{families, jobs};
 pub use stopped::{needs_running, runs};
 

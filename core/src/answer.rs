@@ -114,7 +114,7 @@ fn state(refrigerant: Option<&Refrigerant<'_>>, visit: &Visit<'_>, report: &mut 
             diagnosis,
             findings: electrical,
             alarms: &report.alarms,
-            running: visit.readings.running != Some(false),
+            running: verdict::runs(visit),
             doubted: verdict::doubted(warnings),
         };
         diagnosis.decided && verdict::may_be_decided(&evidence)
@@ -127,7 +127,7 @@ fn state(refrigerant: Option<&Refrigerant<'_>>, visit: &Visit<'_>, report: &mut 
         diagnosis,
         findings: electrical,
         alarms: &report.alarms,
-        running: visit.readings.running != Some(false),
+        running: verdict::runs(visit),
         doubted: verdict::doubted(warnings),
     };
     report.compressor = verdict::compressor(&evidence);

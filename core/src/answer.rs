@@ -83,6 +83,9 @@ pub fn diagnose_in(
         answer: plan::answer(report.verdict.statement, valve, &report.diagnosis, &report.electrical),
     };
     plan::plan(&basis, &mut report.diagnosis, &mut report.plan);
+    if report.motor_must_not_run() {
+        ask_only_what_stands_still(report);
+    }
     let safety = refrigerant.and_then(Refrigerant::safety_class);
     let glide_k = refrigerant.map(|r| r.glide().kelvins());
     let mut suggested: Vec<_, 8> = Vec::new();
@@ -131,9 +134,6 @@ fn state(refrigerant: Option<&Refrigerant<'_>>, visit: &Visit<'_>, report: &mut 
     report.families = verdict::families(diagnosis);
     report.jobs = verdict::jobs(&visit.system, diagnosis, electrical, report.compressor.probability);
     report.verdict = verdict::verdict(&evidence, &report.families, &report.jobs);
-    if report.motor_must_not_run() {
-        ask_only_what_stands_still(report);
-    }
 }
 
 /// Takes back what only a running machine shows: nobody is sent to measure on a motor that must not run.

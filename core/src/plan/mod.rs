@@ -17,7 +17,7 @@ mod text;
 use crate::cause::Cause;
 use crate::charge::weigh_in::{self, WeighIn};
 use crate::decision;
-use crate::diagnosis::{Candidates, Diagnosis, NextMeasurement};
+use crate::diagnosis::{Candidates, Diagnosis, FITS_AT_LEAST, NextMeasurement};
 use crate::estimate::Estimate;
 use crate::expected::Expected;
 use crate::measurement::{Effort, Measurement};
@@ -97,7 +97,8 @@ pub(crate) fn plan(basis: &Basis<'_>, diagnosis: &mut Diagnosis, plan: &mut Plan
     let step = by_hand.or_else(settle).or_else(|| {
         let best = ranked.iter().find(|r| if answered { r.pays() } else { r.helps() });
         if let Some(best) = best {
-            follow(best, &basis.candidates, plan);
+            let behind = ranked.iter().find(|r| r.candidate != best.candidate && r.helps());
+            follow(best, behind, &basis.candidates, plan);
         }
         best.map(Ranked::step)
     });
@@ -125,12 +126,22 @@ fn next(ranked: &[Ranked], diagnosis: &mut Diagnosis) {
     }
 }
 
-/// What follows on each outcome of a measurement.
-fn follow(best: &Ranked, candidates: &Candidates<'_>, plan: &mut Plan) {
+/// Probability of what a way is meant for from which it follows on an outcome; below it the visit goes on (judged).
+const FOLLOWS: f32 = 0.5;
+
+/// What follows on each outcome of a measurement: a way to go on, or what is taken behind it where nothing is likely yet.
+fn follow(best: &Ranked, behind: Option<&Ranked>, candidates: &Candidates<'_>, plan: &mut Plan) {
     let names = candidates.outcome_names(best.candidate);
     for (outcome, follow) in names.into_iter().zip(best.information.then) {
         if !outcome.is_empty() && follow.probability >= 0.01 {
-            let (kind, subject) = step::way(follow.way);
+            let (kind, subject) = match behind {
+                Some(behind) if follow.sure < FOLLOWS => {
+                    let step = behind.step();
+                    (step.kind, step.subject)
+                }
+                None if follow.sure < FOLLOWS => (StepKind::Leave, Subject::Machine),
+                _ => step::way(follow.way),
+            };
             let then = Then { outcome, probability: follow.probability, kind, subject };
             // As many as there are names.
             let _ = plan.then.push(then);
@@ -266,6 +277,10 @@ fn go_on(basis: &Basis<'_>, reach: &Reach<'_>, diagnosis: &Diagnosis, plan: &Pla
             step::way(decision::Action::ReplaceMachine)
         }
         (Some(answer), _) => answer,
+        // Readings that nothing explains ask for no repair.
+        (None, _) if diagnosis.fits.is_some_and(|fits| fits < FITS_AT_LEAST) => {
+            (StepKind::Leave, Subject::Machine)
+        }
         (None, _) => {
             let p = probabilities(diagnosis);
             match decision::cheapest_of_likely(&p, &basis.visit.costs, LIKELY) {

@@ -1,0 +1,29 @@
+/** Finds refrigerants as people write them. */
+import { property, refrigerants, RimewiseError } from "rimewise";
+
+const bare = (text: string) => text.toUpperCase().replace(/[^0-9A-Z]/g, "").replace(/^R(?=\d)/, "");
+
+let all: readonly [name: string, bare: string][] | undefined;
+
+/** The library's way of writing a designation or a name such as propane; nothing where it knows none. */
+export function designation(text: string): string | undefined {
+  if (text.trim() === "" || text.length > 60) return undefined;
+  try {
+    return property({ refrigerant: text.trim() }).designation;
+  } catch (error) {
+    if (error instanceof RimewiseError) return undefined;
+    throw error;
+  }
+}
+
+/** The refrigerants that a text can mean, the closest first. */
+export function matches(text: string, most = 8): string[] {
+  const wanted = bare(text);
+  if (wanted === "") return [];
+  all ??= refrigerants().map((name) => [name, bare(name)] as const);
+  const exact = designation(text);
+  const starting = all.filter(([, name]) => name.startsWith(wanted));
+  const holding = all.filter(([, name]) => !name.startsWith(wanted) && name.includes(wanted));
+  const found = [...starting, ...holding].map(([name]) => name);
+  return [...new Set([...(exact === undefined ? [] : [exact]), ...found])].slice(0, most);
+}

@@ -79,17 +79,18 @@ describe("an object argument", () => {
   it("speaks for itself, whatever prototypes say", () => {
     const visit = { system: { refrigerant: "R290" }, readings: { suction_pressure_kpa: 210 } };
     const plain = diagnose(visit);
+    let answered;
     try {
       Object.prototype.toJSON = () => ({ readings: {} });
       Array.prototype.toJSON = () => [];
       Object.prototype.discharge_pressure_kpa = 900;
-      assert.deepEqual(JSON.parse(diagnoseLine('{"system":{"refrigerant":"R290"},"readings":{"suction_pressure_kpa":210}}')), JSON.parse(JSON.stringify(plain)) && plain);
-      assert.deepEqual(diagnose(visit), plain);
+      answered = diagnose(visit);
     } finally {
       delete Object.prototype.toJSON;
       delete Array.prototype.toJSON;
       delete Object.prototype.discharge_pressure_kpa;
     }
+    assert.deepEqual(answered, plain);
   });
 
   it("is refused by its size, at once and without a copy", () => {

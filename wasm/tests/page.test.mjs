@@ -20,7 +20,8 @@ const faults = [];
 before(async () => {
   server = await serve(join(WASM, "page/dist"));
   // The content policy is the page's own; axe is brought in by the test, past it.
-  context = await browser({ viewport: { width: 1280, height: 900 }, bypassCSP: true });
+  // Ireland reads bar and degC, with a decimal point.
+  context = await browser({ viewport: { width: 1280, height: 900 }, bypassCSP: true, locale: "en-IE" });
 });
 after(async () => {
   await context?.close();
@@ -338,7 +339,6 @@ describe("a recording", () => {
     for (const [text, why] of [
       ["time_s,space_c\n0,cold\n", /line 2: space_c: cold is not a number/],
       ["space_c\n3\n", /no column time_s/],
-      ["time_s,spice_c\n0,3\n", /spice_c is neither/],
       ["", /holds no samples/],
     ]) {
       await page.setInputFiles("#stream-file", { name: "x.csv", mimeType: "text/csv", buffer: Buffer.from(text) });

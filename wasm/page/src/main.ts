@@ -111,11 +111,13 @@ function watchDiagram(): void {
     diagramStale = true;
     showDiagram();
   });
-  addEventListener("beforeprint", () => {
+  const print = () => {
     settle();
     diagramSeen = true;
     showAll();
-  });
+  };
+  addEventListener("beforeprint", print);
+  matchMedia("print").addEventListener("change", (event) => event.matches && print());
 }
 
 /** Shows everything that follows the answer, seen or not: for paper. */
@@ -393,6 +395,8 @@ async function main(): Promise<void> {
   document.documentElement.lang = LANGUAGE;
   translate(document);
   const stuck = startBegins();
+  // A page that hangs never gets here: only its own end is no end of a start.
+  addEventListener("pagehide", startEnds);
   await load();
   probe();
   byId("version").textContent = version();

@@ -110,6 +110,16 @@ export async function takeVisit(id: string): Promise<string> {
   return own;
 }
 
+/** Takes a visit whose page before may not have gone yet, as at a reload. */
+async function takeAgain(wanted: string): Promise<string> {
+  let id = await takeVisit(wanted);
+  for (let turn = 0; turn < 3 && id !== wanted; turn++) {
+    await new Promise((resolve) => setTimeout(resolve, 60));
+    id = await takeVisit(wanted);
+  }
+  return id;
+}
+
 /** Opens the visit that belongs into this tab: its own, else the latest that no other tab holds, else a new one. */
 export async function openVisit(): Promise<{ id: string; state: State }> {
   const earlier = read(device, EARLIER);
@@ -121,18 +131,12 @@ export async function openVisit(): Promise<{ id: string; state: State }> {
   const own = read(tab, "rimewise.tab");
   if (typeof own === "string") {
     const kept = keptVisit(own);
-    let id = await takeVisit(own);
-    // At a reload the page before may not have gone yet.
-    for (let turn = 0; turn < 3 && id !== own; turn++) {
-      await new Promise((resolve) => setTimeout(resolve, 60));
-      id = await takeVisit(own);
-    }
-    return { id, state: kept?.state ?? readState(null) };
+    return { id: await takeAgain(own), state: kept?.state ?? readState(null) };
   }
-  for (const kept of keptVisits()) {
-    const id = await takeVisit(kept.id);
-    if (id === kept.id) return { id, state: kept.state };
-    break;
+  const latest = keptVisits()[0];
+  if (latest !== undefined) {
+    const id = await takeAgain(latest.id);
+    if (id === latest.id) return { id, state: latest.state };
   }
   const id = await takeVisit(newId());
   return { id, state: readState(null) };

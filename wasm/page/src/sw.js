@@ -27,10 +27,12 @@ self.addEventListener("activate", (event) => {
 self.addEventListener("fetch", (event) => {
   const url = new URL(event.request.url);
   if (event.request.method !== "GET" || !event.request.url.startsWith(self.registration.scope) || url.origin !== self.location.origin) return;
+  // The page itself, whatever stands behind its address; every other file under its own name.
+  const page = event.request.mode === "navigate" && /\/(index\.html)?$/.test(url.pathname);
   event.respondWith(
     caches
       .open(CACHE)
-      .then((cache) => cache.match(event.request.mode === "navigate" ? "./" : event.request, { ignoreSearch: true }))
+      .then((cache) => cache.match(page ? "./" : event.request, { ignoreSearch: true }))
       .then((kept) => kept ?? fetch(event.request)),
   );
 });

@@ -3,7 +3,7 @@ import { app } from "./app.js";
 import { byId } from "./dom.js";
 import { scaleOf } from "./figures.js";
 import { currentCard, showStep } from "./guide.js";
-import { compressorOf } from "./report.js";
+import { compressorOf, verdictOf } from "./report.js";
 import { t } from "./text.js";
 import { fromContract, show, unitName } from "./units.js";
 import { goView } from "./views.js";
@@ -26,6 +26,8 @@ export function showBar(): void {
   const said = standing();
   byId("bar").dataset["tone"] = said.tone;
   put("strip", said.title);
+  const code = app.report === undefined ? undefined : verdictOf(app.report);
+  byId("strip").dataset["name"] = code?.name ?? "";
   const compressor = app.report === undefined ? undefined : compressorOf(app.report);
   byId("bar-compressor").dataset["state"] = compressor?.state ?? "open";
   put("bar-compressor-state", compressor === undefined ? "–" : (COMPRESSOR[compressor.state] ?? compressor.state));

@@ -128,11 +128,14 @@ function showAll(): void {
 }
 
 /** Puts a visit before this one, which stays kept; one word takes it back. */
-async function replace(next: State, text: string): Promise<void> {
+function replace(next: State, text: string): void {
   settle();
   keepVisit(app.id, app.state);
   const from = { id: app.id, state: app.state };
-  await change(newId(), next);
+  // Nobody else can hold a new name, so nothing has to be waited for.
+  const id = newId();
+  show(id, next);
+  void takeVisit(id);
   say(text, " ", back(from, t("undo"), t("undone")));
 }
 
@@ -149,8 +152,12 @@ function back(to: { id: string; state: State }, word: string, text: string): HTM
 }
 
 async function change(id: string, state: State): Promise<void> {
+  show(await takeVisit(id), state);
+}
+
+function show(id: string, state: State): void {
+  app.id = id;
   app.state = state;
-  app.id = await takeVisit(id);
   restartGuide();
   foldCauses();
   changed(true);
@@ -159,7 +166,7 @@ async function change(id: string, state: State): Promise<void> {
 
 function opened(from: Opened, text: string): void {
   if (from.units !== undefined) app.units = from.units;
-  void replace(from.state, text);
+  replace(from.state, text);
 }
 
 /** Opens what a text holds, or says why not. */
@@ -230,10 +237,10 @@ function wireRefrigerant(): void {
 
 function wireVisit(): void {
   for (const example of EXAMPLES) {
-    const click = () => void replace(adopt(example.visit), t("opened_example", { title: example.title }));
+    const click = () => replace(adopt(example.visit), t("opened_example", { title: example.title }));
     byId("examples").append(h("button", { type: "button", "data-example": example.id, click }, example.title));
   }
-  byId("new").addEventListener("click", () => void replace(emptyState(), t("new_visit")));
+  byId("new").addEventListener("click", () => replace(emptyState(), t("new_visit")));
   byId("open").addEventListener("click", () => byId("file").click());
   fileInput("file", (text, name) => openText(text, t("opened", { name })));
   byId("save").addEventListener("click", () => {
@@ -313,7 +320,7 @@ function openStream(): void {
   if (stream !== undefined) return;
   stream = import("./stream.js");
   void stream.then((loaded) => {
-    loaded.wireStream((visit) => void replace(adopt(visit), t("stream_used")));
+    loaded.wireStream((visit) => replace(adopt(visit), t("stream_used")));
     byId("view-live").dataset["ready"] = "true";
   });
 }

@@ -79,13 +79,15 @@ const opens = (name: string) => () => {
 
 function mark(place: Place, letter: string, standing: Standing): SVGElement {
   const state = standing.text === "" ? "empty" : standing.apart === undefined || Math.abs(standing.apart) < 1 ? "fine" : standing.apart > 0 ? "high" : "low";
-  const words = [standing.field.label, standing.text === "" ? t("not_taken") : standing.text, standing.healthy === "" ? "" : t("healthy_is", { value: standing.healthy }), apartText(standing.apart)];
+  const sign = apartMark(standing.apart);
+  const value = standing.text === "" ? "" : `${standing.text}${sign === "" ? "" : ` ${sign}`}`;
+  // What can be seen comes first in what is said.
+  const words = [`${letter} ${value}`.trim(), standing.field.label, value === "" ? t("not_taken") : "", standing.healthy === "" ? "" : t("healthy_is", { value: standing.healthy }), apartText(standing.apart)];
   const press = (event: Event) => {
     if (!["Enter", " "].includes((event as KeyboardEvent).key)) return;
     event.preventDefault();
     opens(place.name)();
   };
-  const sign = apartMark(standing.apart);
   return s(
     "g",
     {
@@ -93,14 +95,14 @@ function mark(place: Place, letter: string, standing: Standing): SVGElement {
       role: "button",
       tabindex: 0,
       "data-place": place.name,
-      "aria-label": words.filter((word) => word !== "").join(", "),
       click: opens(place.name),
       keydown: press,
     },
+    s("title", {}, words.filter((word) => word !== "").join(", ")),
     s("circle", { class: "reach", cx: place.x, cy: place.y, r: 24 }),
     s("circle", { class: "spot", cx: place.x, cy: place.y, r: 11 }),
-    s("text", { class: "letter", x: place.x, y: place.y + 4.5, "text-anchor": "middle", "aria-hidden": "true" }, letter),
-    standing.text !== "" && s("text", { class: "value", x: place.x + place.dx, y: place.y + place.dy, "text-anchor": place.side, "aria-hidden": "true" }, `${standing.text}${sign === "" ? "" : ` ${sign}`}`),
+    s("text", { class: "letter", x: place.x, y: place.y + 4.5, "text-anchor": "middle" }, letter),
+    standing.text !== "" && s("text", { class: "value", x: place.x + place.dx, y: place.y + place.dy, "text-anchor": place.side }, value),
   );
 }
 

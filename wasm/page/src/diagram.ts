@@ -8,8 +8,8 @@ import { scaleOf } from "./figures.js";
 import { t } from "./text.js";
 import { altitudeM, figure, fromContract, scaleFor, show, toContract, unitName, type Scale } from "./units.js";
 
-/** The size of the drawing in its own units; it grows with its box. */
-const W = 480;
+/** The width of the drawing in its own units, which are a phone's pixels: on a wide screen it grows with its box. */
+let W = 480;
 const H = 340;
 const LEFT = 58;
 const RIGHT = 14;
@@ -46,8 +46,9 @@ export function pressureTicks(low: number, high: number, y: (kpa: number) => num
   return ticks.sort((a, b) => a.kpa - b.kpa);
 }
 
-/** Draws the diagram; nothing where there is none. */
-export function drawDiagram(made: Diagram | undefined): SVGElement | undefined {
+/** Draws the diagram for a box so wide; nothing where there is none. */
+export function drawDiagram(made: Diagram | undefined, width: number): SVGElement | undefined {
+  W = Math.min(480, Math.max(300, width));
   if (made === undefined || made.liquid.length < 5) return undefined;
   const all: Point[] = [...corners(made.measured), ...corners(made.healthy), ...(made.band?.flatMap(corners) ?? [])];
   const lowest = Math.min(...(all.length === 0 ? [made.critical.p / 20] : all.map((point) => point.p))) / 1.8;

@@ -95,7 +95,7 @@ function showDiagram(): void {
   if (!diagramSeen || !diagramStale || app.report === undefined) return;
   diagramStale = false;
   const made = diagram(app.accepted, app.report, stopped());
-  const drawn = drawDiagram(made);
+  const drawn = drawDiagram(made, byId("diagram").clientWidth);
   byId("diagram").replaceChildren(...(drawn === undefined ? [] : [drawn]));
   byId("diagram-rows").replaceChildren(...(made === undefined || drawn === undefined ? [] : diagramRows(made)));
 }
@@ -108,6 +108,10 @@ function watchDiagram(): void {
   }, { rootMargin: "100px" }).observe(section);
   follow(() => {
     section.hidden = app.accepted.system?.refrigerant === undefined || app.accepted.system?.refrigerant === null;
+    diagramStale = true;
+    showDiagram();
+  });
+  addEventListener("resize", () => {
     diagramStale = true;
     showDiagram();
   });

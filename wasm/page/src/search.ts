@@ -1,7 +1,24 @@
 /** Finds refrigerants as people write them. */
 import { property, refrigerants, RimewiseError } from "rimewise";
 
-const bare = (text: string) => text.toUpperCase().replace(/[^0-9A-Z]/g, "").replace(/^R(?=\d)/, "");
+const bare = (text: string) => text.normalize("NFD").replace(/[\u0300-\u036f]/g, "").toUpperCase().replace(/[^0-9A-Z]/g, "").replace(/^R(?=\d)/, "");
+
+/** What people call a few of them, in both languages. */
+const CALLED: Readonly<Record<string, string>> = {
+  PROPANE: "R290",
+  PROPANO: "R290",
+  ISOBUTANE: "R600a",
+  ISOBUTANO: "R600a",
+  PROPYLENE: "R1270",
+  PROPILENO: "R1270",
+  ETHANE: "R170",
+  ETANO: "R170",
+  AMMONIA: "R717",
+  AMONIACO: "R717",
+  CO2: "R744",
+  CARBONDIOXIDE: "R744",
+  DIOXIDODECARBONO: "R744",
+};
 
 let all: readonly [name: string, bare: string][] | undefined;
 
@@ -22,8 +39,12 @@ export function matches(text: string, most = 8): string[] {
   if (wanted === "") return [];
   all ??= refrigerants().map((name) => [name, bare(name)] as const);
   const exact = designation(text);
+  const known = all;
+  const called = Object.entries(CALLED)
+    .filter(([name, meant]) => wanted.length >= 3 && name.startsWith(wanted) && known.some(([other]) => other === meant))
+    .map(([, meant]) => meant);
   const starting = all.filter(([, name]) => name.startsWith(wanted));
   const holding = all.filter(([, name]) => !name.startsWith(wanted) && name.includes(wanted));
   const found = [...starting, ...holding].map(([name]) => name);
-  return [...new Set([...(exact === undefined ? [] : [exact]), ...found])].slice(0, most);
+  return [...new Set([...(exact === undefined ? [] : [exact]), ...called, ...found])].slice(0, most);
 }

@@ -228,6 +228,13 @@ describe("confirm, do, prove", () => {
     const page = await at.fresh();
     await example(page, "tired_compressor");
     await page.evaluate(() => document.querySelectorAll("details").forEach((box) => (box.open = true)));
+    // Leaving a failed compressor costs a visit and thirty days' loss; a new one pays above their ratio.
+    for (const [name, cost] of [["visit", 100], ["compressor", 600], ["loss_a_day", 50], ["horizon_days", 30]]) await page.fill(field(`costs.${name}`), String(cost));
+    await shown(page);
+    assert.match(await page.textContent("#cdp-costs"), /above a probability of 3[78] %/);
+    await page.fill(field("costs.compressor"), "2000");
+    await shown(page);
+    assert.doesNotMatch(await page.textContent("#cdp-costs"), /pays/);
     await page.fill(field("system.charge_kg"), "250 g");
     await shown(page);
     assert.match(await page.textContent("#weigh-out"), /2\d\d ± \d+ g/);
@@ -325,8 +332,8 @@ describe("visits", () => {
     assert.match(link, /#v=[\w-]+$/);
     assert.ok(link.length < 4000, `${link.length} characters`);
     const there = await at.another();
+    await there.goto("about:blank");
     await there.goto(link);
-    await there.reload();
     await there.waitForFunction(() => document.querySelector("#strip")?.dataset.name === "undercharge");
     assert.equal(new URL(there.url()).hash, "", "the address no longer holds it");
     await there.click("#tab-visits");

@@ -10,6 +10,12 @@ import { parseNumber, split } from "./number.js";
 import { scaleFor, unitName } from "./units.js";
 import { goView, isShown } from "./views.js";
 
+/**
+ * What the page uses itself, whether or not the library asks for it: the complaint and what is at hand steer the guide,
+ * costs are weighed beside the job. Nothing else is asked for in vain.
+ */
+const OWN_USE = /^(complaint$|access\.(tools|suction_port)$|costs\.)/;
+
 let rows: Row[] = [];
 let stale = true;
 
@@ -17,8 +23,7 @@ let stale = true;
 export function buildForm(): void {
   const form = byId("form");
   for (const group of GROUPS) {
-    // The complaint steers the guide even where the library does not ask for it; the rest is not asked for in vain.
-    const fields = group.fields.filter((field) => accepts(field.path) || field.path === "complaint");
+    const fields = group.fields.filter((field) => accepts(field.path) || OWN_USE.test(field.path));
     if (fields.length === 0) continue;
     const made = fields.map((field) => makeRow(field, "f", next));
     rows.push(...made);

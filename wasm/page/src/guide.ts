@@ -146,7 +146,9 @@ function choose(): Card | undefined {
   if (report === undefined) return fieldsCard("suction_pressure_kpa");
   const plan = report.plan ?? null;
   const complaint = app.state.many["complaint"] ?? [];
-  const running = !stopped() && !complaint.some((name) => ELECTRICAL.includes(name));
+  const tools = app.state.many["access.tools"];
+  const gauges = (tools === undefined || (tools.includes("gauges") && tools.includes("pipe_clamp"))) && app.state.choices["access.suction_port"] !== false;
+  const running = gauges && !stopped() && !complaint.some((name) => ELECTRICAL.includes(name));
   if (running && report.cycle.superheat_k === null && report.cycle.compressor_superheat_k === null) {
     const opening = [fieldsCard("suction_pressure_kpa"), fieldsCard("suction_line_c")].find((card) => card !== undefined);
     const pressure = app.state.numbers["readings.suction_pressure_kpa"] !== undefined;

@@ -128,7 +128,7 @@ function printCustomer(): void {
     h("p", { class: "big" }, said.title),
     h("p", {}, said.text),
     h("h2", {}, t("customer_read")),
-    h("ul", { class: "columns" }, ...entered().flatMap((group) => group.rows.map(([label, text]) => h("li", {}, `${label}: ${text}`))).slice(0, 30)),
+    h("ul", { class: "columns" }, ...entered().flatMap((group) => group.rows.map(([label, text]) => h("li", {}, `${label}: ${text}`))).slice(0, 26)),
     h("table", {}, h("tbody", {}, ...rows.map((row) => h("tr", {}, h("th", { scope: "row" }, `${row.label} ${row.unit}`), h("td", {}, row.does), h("td", {}, apartText(row.apart)))))),
     ...(job === undefined ? [] : [h("h2", {}, t("customer_next")), h("p", {}, JOB[job] ?? job)]),
     ...(state.about.notes === "" ? [] : [h("h2", {}, t("notes_name")), h("p", { class: "notes" }, state.about.notes.slice(0, 700))]),

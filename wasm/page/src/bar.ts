@@ -1,6 +1,6 @@
 /** The bar that never leaves the screen: the compressor, the verdict, superheat and subcooling, the next step. */
 import { app } from "./app.js";
-import { byId } from "./dom.js";
+import { byId, write } from "./dom.js";
 import { scaleOf } from "./figures.js";
 import { currentCard, showStep } from "./guide.js";
 import { compressorOf, verdictOf } from "./report.js";
@@ -11,8 +11,7 @@ import { alarmTexts, standing } from "./view.js";
 import { COMPRESSOR } from "./words.js";
 
 function put(id: string, text: string): void {
-  const element = byId(id);
-  if (element.textContent !== text) element.textContent = text;
+  write(byId(id), text);
 }
 
 function figureOf(name: "superheat_k" | "compressor_superheat_k" | "subcooling_k"): string | undefined {

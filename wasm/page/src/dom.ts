@@ -42,3 +42,18 @@ export function s(tag: string, attributes: Attributes = {}, ...children: Child[]
   element.append(...children.filter((child): child is Node | string => child !== undefined && child !== false));
   return element;
 }
+
+const made = new WeakMap<Element, string>();
+
+/** Fills an element anew only where what it is made of has changed: a browser lays out what is replaced. */
+export function refill(element: Element, from: unknown, make: () => Child[]): void {
+  const key = JSON.stringify(from);
+  if (made.get(element) === key) return;
+  made.set(element, key);
+  element.replaceChildren(...make().filter((child): child is Node | string => child !== undefined && child !== false));
+}
+
+/** Writes a text where it is another than what stands there. */
+export function write(element: Element, text: string): void {
+  if (element.textContent !== text) element.textContent = text;
+}

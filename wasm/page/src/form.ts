@@ -1,7 +1,7 @@
 /** The whole sheet: every field in its group. */
 import { accepts } from "./accepts.js";
 import { app, follow } from "./app.js";
-import { byId, h, idOf } from "./dom.js";
+import { byId, h, idOf, write } from "./dom.js";
 import { FIELDS, GROUPS } from "./fields.js";
 import { makeRow, isFilled, type Row } from "./row.js";
 import { shown } from "./state.js";
@@ -16,7 +16,7 @@ import { goView, isShown } from "./views.js";
  */
 const OWN_USE = /^(complaint$|access\.(tools|suction_port)$|costs\.)/;
 
-let rows: Row[] = [];
+const groups: { box: HTMLDetailsElement; count: HTMLElement; rows: Row[] }[] = [];
 let stale = true;
 
 /** Builds the sheet once. */
@@ -26,19 +26,19 @@ export function buildForm(): void {
     const fields = group.fields.filter((field) => accepts(field.path) || OWN_USE.test(field.path));
     if (fields.length === 0) continue;
     const made = fields.map((field) => makeRow(field, "f", next));
-    rows.push(...made);
     const body = h("div", { class: "fields" });
     if (group.hint !== undefined) body.append(h("p", { class: "hint" }, group.hint));
     if (group.id === "machine") body.append(byId("refrigerant-row"));
     body.append(...made.map((row) => row.element));
-    form.append(
-      h(
-        "details",
-        { class: "group", id: `group-${group.id}`, open: group.open },
-        h("summary", {}, h("h2", {}, group.title), h("span", { class: "count", id: `count-${group.id}` })),
-        body,
-      ),
+    const count = h("span", { class: "count", id: `count-${group.id}` });
+    const box = h(
+      "details",
+      { class: "group", id: `group-${group.id}`, open: group.open, toggle: () => box.open && made.forEach((row) => row.update(false)) },
+      h("summary", {}, h("h2", {}, group.title), count),
+      body,
     );
+    groups.push({ box, count, rows: made });
+    form.append(box);
   }
   form.addEventListener("submit", (event) => event.preventDefault());
   follow((force) => {
@@ -70,18 +70,12 @@ export function showForm(force: boolean): void {
   if (!stale && !force) return;
   stale = false;
   byId<HTMLSelectElement>("refrigerant").value = app.state.refrigerant;
-  for (const row of rows) {
-    row.update(force);
-    if (app.mistakes.has(row.field.path)) {
-      const group = row.element.closest("details");
-      if (group !== null) group.open = true;
-    }
-  }
-  for (const group of GROUPS) {
-    const count = document.getElementById(`count-${group.id}`);
-    if (count === null) continue;
-    const filled = group.fields.filter(isFilled).length;
-    count.textContent = filled === 0 ? "" : t("filled", { count: filled });
+  for (const { box, count, rows: own } of groups) {
+    if (own.some((row) => app.mistakes.has(row.field.path)) && !box.open) box.open = true;
+    // What is closed is shown when it is opened.
+    if (box.open || force) for (const row of own) row.update(force);
+    const filled = own.filter((row) => isFilled(row.field)).length;
+    write(count, filled === 0 ? "" : t("filled", { count: filled }));
   }
 }
 

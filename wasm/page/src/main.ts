@@ -134,7 +134,7 @@ function showAll(): void {
 /** Puts a visit before this one, which stays kept; one word takes it back. */
 function replace(next: State, text: string): void {
   settle();
-  keepVisit(app.id, app.state);
+  keepNow();
   const from = { id: app.id, state: app.state };
   // Nobody else can hold a new name, so nothing has to be waited for.
   const id = newId();
@@ -147,7 +147,7 @@ function replace(next: State, text: string): void {
 function back(to: { id: string; state: State }, word: string, text: string): HTMLElement {
   const click = async () => {
     settle();
-    keepVisit(app.id, app.state);
+    keepNow();
     const from = { id: app.id, state: app.state };
     await change(to.id, to.state);
     say(text, " ", back(from, word === t("undo") ? t("redo") : t("undo"), text));
@@ -345,6 +345,16 @@ function wireHost(): void {
   host.rimewise = Object.freeze({ addSource });
 }
 
+let keeping: ReturnType<typeof setTimeout> | undefined;
+
+/** Keeps what waits to be kept. */
+function keepNow(): void {
+  if (keeping === undefined) return;
+  clearTimeout(keeping);
+  keeping = undefined;
+  if (!keepVisit(app.id, app.state)) say(t("full"));
+}
+
 function wire(): void {
   // In the order in which they follow the answer: the guide chooses the next step, the bar shows it.
   wireEntry();
@@ -368,10 +378,13 @@ function wire(): void {
   wireVisit();
   wireTheme();
   wireHost();
-  // Last: what was entered is kept only once it was answered and drawn.
+  // Last: what was entered is kept only once it was answered and drawn, a moment after the last key.
   follow(() => {
-    if (!keepVisit(app.id, app.state)) say(t("full"));
+    clearTimeout(keeping);
+    keeping = setTimeout(keepNow, 150);
   });
+  addEventListener("pagehide", keepNow);
+  document.addEventListener("visibilitychange", keepNow);
   onView((view) => {
     if (view === "sheet") showForm(false);
     if (view === "machine") showCircuit();

@@ -1,7 +1,7 @@
 /** One field wherever it stands, on the sheet, on a card or in the picture: big keys, its unit, what is wrong with it. */
 import type { Estimate } from "rimewise";
 import { app, edit, settle } from "./app.js";
-import { h, idOf } from "./dom.js";
+import { h, idOf, write } from "./dom.js";
 import type { ChoiceField, Field, ManyField, NumberField } from "./fields.js";
 import { mistakeText, quoted } from "./mistakes.js";
 import { shown } from "./state.js";
@@ -41,21 +41,32 @@ function note(id: string, field: Field, place: string): HTMLElement {
   return h("p", { class: "note", id: `${id}-note`, "data-note": place === "f" ? field.path : undefined });
 }
 
-/** Says beside a field what is wrong with it or odd about it; true where it is wrong. */
-function noteOf(element: HTMLElement, field: Field): boolean {
+interface Note {
+  text: string;
+  wrong: boolean;
+  odd: boolean;
+}
+
+/** What is wrong with a field or odd about it, in words. */
+function noteText(field: Field): Note {
   const base = field.path.replace(/\.0$/, "");
   const mistake = app.mistakes.get(field.path) ?? app.mistakes.get(base);
   const typed = field.type === "number" ? (app.state.numbers[field.path]?.text ?? "") : "";
   const odd = (app.report?.warnings ?? []).filter((warning) => warning.field === field.path || warning.field === base);
   const text = [...(mistake === undefined ? [] : [mistakeText(mistake, typed)]), ...odd.map((warning) => quoted(warning.text))].join("; ");
-  if (element.textContent !== text) element.textContent = text;
-  element.className = `note${mistake !== undefined ? " wrong" : odd.length > 0 ? " odd" : ""}`;
-  return mistake !== undefined;
+  return { text, wrong: mistake !== undefined, odd: odd.length > 0 };
+}
+
+/** Says it beside the field. */
+function noteOf(element: HTMLElement, about: Note): void {
+  write(element, about.text);
+  const name = `note${about.wrong ? " wrong" : about.odd ? " odd" : ""}`;
+  if (element.className !== name) element.className = name;
 }
 
 function numberRow(field: NumberField, place: string, enter?: (row: Row) => void): Row {
   const id = idOf(field.path, place);
-  const write = (text: string) =>
+  const enterText = (text: string) =>
     edit((state) => {
       if (text.trim() === "") delete state.numbers[field.path];
       else state.numbers[field.path] = { text, scale: scaleFor(field.kind, app.units) };
@@ -70,7 +81,7 @@ function numberRow(field: NumberField, place: string, enter?: (row: Row) => void
     maxlength: 40,
     enterkeyhint: "next",
     "aria-describedby": `${id}-note ${id}-unit`,
-    input: () => write(input.value),
+    input: () => enterText(input.value),
     keydown: (event) => {
       if ((event as KeyboardEvent).key !== "Enter") return;
       event.preventDefault();
@@ -81,7 +92,7 @@ function numberRow(field: NumberField, place: string, enter?: (row: Row) => void
   const set = (text: string) => {
     input.value = text;
     input.focus();
-    write(text);
+    enterText(text);
   };
   // Number pads of phones have no minus sign and no letters; these keys stand in. The keyboard has both, so they
   // stay out of the tab order.
@@ -108,18 +119,23 @@ function numberRow(field: NumberField, place: string, enter?: (row: Row) => void
     field,
     focus: input,
     update(force) {
-      const text = shown(field, app.state.numbers[field.path], app.units);
-      if ((force || document.activeElement !== input) && input.value !== text) input.value = text;
-      const name = field.unit ?? unitName(scaleFor(field.kind, app.units));
-      if (unit.textContent !== name) unit.textContent = name;
-      const wrong = noteOf(said, field);
-      if (wrong) input.setAttribute("aria-invalid", "true");
-      else input.removeAttribute("aria-invalid");
+      const entry = app.state.numbers[field.path];
       const healthy = stopped() ? null : ((app.report?.expected as Record<string, Estimate | null> | undefined)?.[field.path.slice("readings.".length)] ?? null);
-      const expected = healthy === null ? "" : t("healthy_is", { value: estimate(field.path, healthy, app.units) });
-      if (expect.textContent !== expected) expect.textContent = expected;
+      const about = noteText(field);
+      // Most rows stand as they stood: what they show is made anew only where something of it has changed.
+      const now = [entry, app.units, about.text, healthy?.value, healthy?.u];
+      if (!force && now.every((value, n) => value === before[n])) return;
+      before = now;
+      const text = shown(field, entry, app.units);
+      if ((force || document.activeElement !== input) && input.value !== text) input.value = text;
+      write(unit, field.unit ?? unitName(scaleFor(field.kind, app.units)));
+      noteOf(said, about);
+      if (about.wrong) input.setAttribute("aria-invalid", "true");
+      else input.removeAttribute("aria-invalid");
+      write(expect, healthy === null ? "" : t("healthy_is", { value: estimate(field.path, healthy, app.units) }));
     },
   };
+  let before: unknown[] = [];
   return row;
 }
 
@@ -180,8 +196,8 @@ function optionRow(field: Field, place: string, id: string, inputs: (readonly [H
     field,
     focus: inputs[0]?.[0] as HTMLElement,
     update() {
-      for (const [input] of inputs) input.checked = on(input.value);
-      noteOf(said, field);
+      for (const [input] of inputs) if (input.checked !== on(input.value)) input.checked = on(input.value);
+      noteOf(said, noteText(field));
     },
   };
 }

@@ -2,7 +2,7 @@
 import type { Cause, Caution, Measurement, Report } from "rimewise";
 import { accepts } from "./accepts.js";
 import { app } from "./app.js";
-import { byId, h } from "./dom.js";
+import { byId, h, refill, write } from "./dom.js";
 import { goTo, hasRow } from "./form.js";
 import { apartMark, apartText, figures, percent } from "./figures.js";
 import { LANGUAGE } from "./language.js";
@@ -53,25 +53,51 @@ export function foldCauses(): void {
   turned.clear();
 }
 
-function showCauses(report: FullReport): void {
-  byId("causes").replaceChildren(
-    ...report.causes.map((entry) => {
-      const lead = entry.cause === report.leading;
-      const box = h(
-        "details",
-        { class: `cause${lead ? " leading" : ""}`, "data-cause": entry.cause, open: turned.get(entry.cause) ?? lead },
-        h(
-          "summary",
-          { click: () => void turned.set(entry.cause, !box.open) },
-          h("span", { class: "name" }, CAUSE[entry.cause]),
-          h("span", { class: "percent" }, percent(entry.probability)),
-          bar(entry.probability),
-        ),
-        ...causeItems(report, entry.cause),
-      );
-      return box;
-    }),
+/** A cause on the page, kept while its figures change. */
+interface CauseBox {
+  box: HTMLDetailsElement;
+  percent: HTMLElement;
+  full: HTMLElement;
+  body: HTMLElement;
+}
+
+const boxes = new Map<Cause, CauseBox>();
+
+function makeBox(cause: Cause): CauseBox {
+  const percentage = h("span", { class: "percent" });
+  const track = bar(0);
+  const body = h("div", {});
+  const box = h(
+    "details",
+    { class: "cause", "data-cause": cause, toggle: () => app.report !== undefined && fillBox(app.report, cause) },
+    h("summary", { click: () => void turned.set(cause, !box.open) }, h("span", { class: "name" }, CAUSE[cause]), percentage, track),
+    body,
   );
+  return { box, percent: percentage, full: track.firstElementChild as HTMLElement, body };
+}
+
+/** Fills what is open; what is closed is filled when it is opened. */
+function fillBox(report: FullReport, cause: Cause): void {
+  const kept = boxes.get(cause);
+  if (kept === undefined || !kept.box.open) return;
+  const about = [report.evidence.filter((item) => item.cause === cause), severity(report, cause), report.ruled_out.find((item) => item.cause === cause), report.still_open.find((item) => item.cause === cause)];
+  refill(kept.body, about, () => causeItems(report, cause));
+}
+
+function showCauses(report: FullReport): void {
+  const list = byId("causes");
+  report.causes.forEach((entry, n) => {
+    const kept = boxes.get(entry.cause) ?? makeBox(entry.cause);
+    boxes.set(entry.cause, kept);
+    const lead = entry.cause === report.leading;
+    kept.box.classList.toggle("leading", lead);
+    const open = turned.get(entry.cause) ?? lead;
+    if (kept.box.open !== open) kept.box.open = open;
+    write(kept.percent, percent(entry.probability));
+    kept.full.style.width = `${Math.max(0.5, entry.probability * 100).toFixed(1)}%`;
+    if (list.children[n] !== kept.box) list.insertBefore(kept.box, list.children[n] ?? null);
+    fillBox(report, entry.cause);
+  });
 }
 
 function bar(share: number): HTMLElement {
@@ -99,26 +125,26 @@ function causeItems(report: FullReport, cause: Cause): HTMLElement[] {
 
 function showFigures(report: FullReport): void {
   const rows = figures(report as Report, app.units, stopped());
-  byId("figures").replaceChildren(
-    ...rows.map((row) =>
-      h(
-        "tr",
-        { "data-figure": row.name },
-        h("th", { scope: "row" }, row.label, row.unit === "" ? "" : h("small", {}, ` ${row.unit}`)),
-        h("td", {}, row.does),
-        h("td", {}, row.should),
-        h("td", { class: Math.abs(row.apart ?? 0) >= 2 ? "off" : "" }, apartText(row.apart) === "" ? "" : `${apartMark(row.apart)} ${apartText(row.apart)}`),
-      ),
+  const cells = (row: (typeof rows)[number]) => [row.does, row.should, apartText(row.apart) === "" ? "" : `${apartMark(row.apart)} ${apartText(row.apart)}`];
+  const list = byId("figures");
+  refill(list, rows.map((row) => [row.name, row.unit]), () =>
+    rows.map((row) =>
+      h("tr", { "data-figure": row.name }, h("th", { scope: "row" }, row.label, row.unit === "" ? "" : h("small", {}, ` ${row.unit}`)), h("td", {}), h("td", {}), h("td", {})),
     ),
   );
+  rows.forEach((row, n) => {
+    const tr = list.children[n] as HTMLElement;
+    cells(row).forEach((text, at) => write(tr.children[at + 1] as Element, text));
+    (tr.children[3] as Element).classList.toggle("off", Math.abs(row.apart ?? 0) >= 2);
+  });
   byId("figures-none").hidden = rows.length > 0 && !stopped();
   byId("figures-none").textContent = t(stopped() ? "figures_stopped" : "figures_none");
   byId("figures-table").hidden = rows.length === 0;
 }
 
 function showNext(report: FullReport): void {
-  byId("next").replaceChildren(
-    ...report.next.map((item) => {
+  refill(byId("next"), [report.next, report.still_open], () =>
+    report.next.map((item) => {
       const closes = wouldClose(report, item.measurement);
       const minutes = (item as { minutes?: number | null }).minutes ?? null;
       const how = [EFFORT[item.effort], ...(minutes === null ? [] : [t("minutes", { minutes: figure(minutes, 0) })]), `${tells(item.information_bits)} (${figure(item.information_bits, 2)} bit)`];
@@ -148,8 +174,8 @@ export function findingText(finding: Report["electrical"][number]): string {
 const GOOD = new Set(["windings_good", "run_capacitor_good", "start_capacitor_good", "current_normal", "insulation_good", "start_current_usual"]);
 
 function showElectrical(report: FullReport): void {
-  byId("electrical").replaceChildren(
-    ...report.electrical.map((finding) =>
+  refill(byId("electrical"), report.electrical, () =>
+    report.electrical.map((finding) =>
       h("li", { class: GOOD.has(finding.finding) ? "good" : "bad" }, h("strong", {}, FINDING[finding.finding] ?? finding.finding), ` ${findingText(finding)}`),
     ),
   );
@@ -172,8 +198,8 @@ export function cautionText(caution: { code: string; text: string }): string {
 }
 
 function showCautions(report: FullReport): void {
-  byId("cautions").replaceChildren(
-    ...bySteps(report.cautions).flatMap(([step, cautions]) => [
+  refill(byId("cautions"), report.cautions, () =>
+    bySteps(report.cautions).flatMap(([step, cautions]) => [
       h("h3", {}, step),
       h("ul", {}, ...cautions.map((caution) => h("li", {}, h("strong", {}, `${CAUTION[caution.code] ?? caution.code}. `), cautionText(caution)))),
     ]),
@@ -196,7 +222,7 @@ function hazard(report: FullReport): string {
 function showUnions(report: FullReport): void {
   const unions = [...(report.families ?? []), ...(report.jobs ?? [])].filter((one) => one.name !== "none" && one.probability >= 0.02);
   byId("unions-section").hidden = unions.length === 0;
-  byId("unions").replaceChildren(...unions.map((one) => h("li", {}, t("job_share", { name: nameOf(one.name), share: percent(one.probability) }), bar(one.probability))));
+  refill(byId("unions"), unions, () => unions.map((one) => h("li", {}, t("job_share", { name: nameOf(one.name), share: percent(one.probability) }), bar(one.probability))));
 }
 
 /** Whether anything was measured or seen. */
@@ -214,20 +240,19 @@ export function standing(): { title: string; text: string; tone: string } {
 export function showAnswer(): void {
   const report = app.report;
   const said = standing();
-  byId("verdict").className = `verdict ${said.tone}`;
-  const put = (id: string, text: string) => {
-    if (byId(id).textContent !== text) byId(id).textContent = text;
-  };
+  if (byId("verdict").className !== `verdict ${said.tone}`) byId("verdict").className = `verdict ${said.tone}`;
+  const put = (id: string, text: string) => write(byId(id), text);
   put("verdict-title", said.title);
   put("verdict-text", said.text);
   const homeless = [
     ...[...app.mistakes].filter(([path]) => !hasRow(path)).map(([path, mistake]) => `${subject(path)}: ${mistakeText(mistake, "")}`),
     ...(report?.warnings ?? []).filter((warning) => !hasRow(warning.field)).map((warning) => `${subject(warning.field)}: ${quoted(warning.text)}`),
   ];
-  byId("homeless").replaceChildren(...homeless.map((text) => h("li", {}, text)));
+  refill(byId("homeless"), homeless, () => homeless.map((text) => h("li", {}, text)));
   if (report === undefined) return;
   const measured = isMeasured();
-  byId("alarms").replaceChildren(...alarmTexts(report).map((text) => h("li", {}, text)));
+  const alarms = alarmTexts(report);
+  refill(byId("alarms"), alarms, () => alarms.map((text) => h("li", {}, text)));
   put("hazard", hazard(report));
   const leftOut = [...app.mistakes.keys()].map((path) => FIELDS.get(path)?.label.toLowerCase() ?? path);
   put("left-out", leftOut.length === 0 ? "" : t("left_out", { fields: leftOut.join("; ") }));

@@ -92,7 +92,7 @@ export async function example(page, name) {
 }
 
 /** Waits until the work of the last change is shown. */
-export const shown = (page) => page.evaluate(() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(() => done()))));
+export const shown = (page) => page.evaluate(() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(() => setTimeout(done, 5)))));
 
 /** Every finding of axe on what the page shows now, as lines. */
 export async function axe(page) {

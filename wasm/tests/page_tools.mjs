@@ -6,7 +6,8 @@ import { join } from "node:path";
 import { serve } from "./serve.mjs";
 import { WASM, browser } from "./tools.mjs";
 
-export const DIST = join(WASM, "page/dist");
+/** The built page; RIMEWISE_PAGE names another folder of it. */
+export const DIST = process.env.RIMEWISE_PAGE ?? join(WASM, "page/dist");
 const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 
 /** The field of a path on the sheet, or elsewhere by its place. */

@@ -400,6 +400,16 @@ function wire(): void {
   matchMedia("(min-width: 60rem)").addEventListener("change", open);
 }
 
+/** Says once which units were taken from the browser's region, with a way to others. */
+function askUnits(): void {
+  const click = () => {
+    byId<HTMLDetailsElement>("menu").open = true;
+    byId<HTMLDetailsElement>("units-box").open = true;
+    byId("unit-pressure").focus();
+  };
+  say(t("units_taken", { units: byId("units-now").textContent ?? "" }), " ", h("button", { type: "button", class: "link", id: "units-change", click }, t("guide_back")));
+}
+
 /** Asks whether to open the visit whose last start never came to its end. */
 function askStuck(id: string): Promise<boolean> {
   return new Promise((resolve) => {
@@ -448,7 +458,7 @@ async function main(): Promise<void> {
   clearTimeout(keeping);
   keeping = undefined;
   startEnds();
-  if (!kept.asked) byId<HTMLDetailsElement>("units-box").open = isWide();
+  if (!kept.asked) askUnits();
   keepUnits(app.units);
   performance.mark("first-result");
   document.documentElement.dataset["ready"] = "true";

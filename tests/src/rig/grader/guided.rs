@@ -217,6 +217,28 @@ impl Play {
         );
         readings.insert("recovered_kg".into(), json!(round(charge * (0.97 + 0.01 * rng.normal()), 0.001)));
         readings.insert("minutes_running".into(), json!(240));
+        // Bends of the coils, for who has no port: the pressures' own saturation temperatures, pulled by the air.
+        let at = |key: &str| t["readings"][key].as_f64().unwrap_or(f64::NAN);
+        let clamp =
+            |rng: &mut Rng, x: f64, air: f64| json!(round(x + 0.02 * (air - x) + 0.7 * rng.normal(), 0.1));
+        let low = m.fluid.sat(at("evaporator_pressure_kpa") * 1.02e3);
+        let inlet = low.t_bubble + 0.2 * (low.t_dew - low.t_bubble) - 273.15;
+        readings.insert("evaporator_inlet_c".into(), clamp(&mut rng, inlet, at("space_c")));
+        let high = m.fluid.sat(at("discharge_pressure_kpa") * 1e3 - gas);
+        let middle = 0.5 * (high.t_bubble + high.t_dew) - 273.15;
+        readings.insert("condenser_middle_c".into(), clamp(&mut rng, middle, at("ambient_c")));
+        // The motor is good on every one of these machines.
+        if let Some(a) = case.visit["system"]["compressor"]["locked_rotor_a"].as_f64() {
+            readings.insert("start_current_a".into(), json!(round(a * 0.97, 0.1)));
+        }
+        if m.spec.motor.phases < 2.0 {
+            for (key, ohm) in
+                [("winding_run_ohm", 3.1), ("winding_start_ohm", 12.2), ("winding_run_to_start_ohm", 15.3)]
+            {
+                readings.insert(key.into(), json!(ohm));
+            }
+        }
+        readings.insert("winding_to_frame_megohm".into(), json!(180));
         // The van and the machine.
         let capillary = case.visit["system"]["metering"] == "capillary";
         let receiver = case.visit["system"]["receiver"] == true;
@@ -249,8 +271,8 @@ impl Play {
         lacks(!suction_port && !high_port, &["standing_pressure_kpa", "stop_and_equalise"]);
         lacks(!tools.contains(&"current_clamp"), &["current_a", "start_current_a", "power_w"]);
         lacks(!tools.contains(&"recovery_unit"), &["recover_and_weigh", "recovered_kg"]);
-        // Everybody sees whether there is a port behind the evaporator.
-        let mut known: Vec<&str> = Vec::new();
+        // Everybody sees whether there is a port behind the evaporator; nobody carries a wattmeter.
+        let mut known: Vec<&str> = vec!["power_w"];
         if !readings.contains_key("evaporator_pressure_kpa") {
             known.push("evaporator_pressure_kpa");
         }
@@ -541,7 +563,7 @@ pub fn flagship(types: &[Type], answer: Answerer<'_>) -> Vec<Flagship> {
                 "suction_service_valve": true, "liquid_line_valve": false,
                 "tools": ["gauges", "pipe_clamp", "air_thermometer", "current_clamp", "multimeter", "scale",
                     "recovery_unit", "capacitor_meter", "insulation_tester", "nitrogen"],
-                "cannot": ["evaporator_pressure_kpa"],
+                "cannot": ["evaporator_pressure_kpa", "power_w"],
             });
             play.cannot = vec!["discharge_pressure_kpa".into(), "liquid_pressure_kpa".into()];
             if start != "at the door" {

@@ -163,7 +163,7 @@ impl End<'_> {
         // Each kilogram is lifted further.
         let lift = (condensing_k - suction_k) / (run.condensing_k - run.suction_dew_k).max(5.0);
         self.turn(&mut at, flow * lift.max(0.0).min(2.0));
-        self.from_base(&at)
+        self.moved(&at)
     }
 
     /// Nothing is pumped: the suction stands where the evaporator does, the discharge between that and its condenser's air.
@@ -187,7 +187,7 @@ impl End<'_> {
         at[SUPPLY_AIR] = space_k - 0.3;
         at[CONDENSER_EXHAUST] = ambient_k + 0.5;
         self.turn(&mut at, 0.0);
-        self.from_base(&at)
+        self.moved(&at)
     }
 
     /// Further the way that the last balance went: what is added or lost grows, its kind of machine stays.
@@ -233,7 +233,7 @@ impl End<'_> {
         at[POWER] = 100.0 * libm::logf(power);
     }
 
-    fn from_base(&self, at: &Vector) -> Vector {
+    fn moved(&self, at: &Vector) -> Vector {
         let mut shift = *at;
         for (shift, base) in shift.iter_mut().zip(self.base) {
             *shift -= base;
@@ -271,7 +271,7 @@ impl End<'_> {
         at[CONDENSER_EXHAUST] =
             at[CONDENSER_EXHAUST].max(ambient_k.min(self.base[CONDENSER_EXHAUST])).min(condenser);
         at[DISCHARGE_LINE] = at[DISCHARGE_LINE].max(ambient_k).min(HOTTEST_K);
-        self.from_base(&at)
+        self.moved(&at)
     }
 }
 

@@ -51,6 +51,8 @@ const FORGOTTEN_NATS: f32 = 14.0;
 const SCREEN_NATS: f32 = 1.0;
 const FADE_NATS: f32 = 1.5;
 
+/// Solves what two causes do together beyond the sum of what each does alone.
+pub(crate) type Solve<'a> = dyn Fn([(Cause, &Node); 2]) -> Option<Vector> + 'a;
 /// Calls its argument with everything that is weighed and is none of the ten causes.
 pub(crate) type EachUnlisted<'a> = dyn Fn(&mut dyn FnMut(&Hypothesis, &[Step<'_>])) + 'a;
 
@@ -79,7 +81,7 @@ impl Posterior {
         ladders: &[Ladder; Cause::COUNT - 1],
         factors: &Factors,
         [factor, full]: &mut [Factor; 2],
-        together: &dyn Fn([(Cause, &Node); 2]) -> Option<Vector>,
+        together: &Solve<'_>,
         unlisted: &EachUnlisted<'_>,
     ) {
         self.clear();

@@ -12,6 +12,7 @@ use rimewise::cause::Cause;
 use rimewise::diagnosis::CauseAndMeasurements;
 use rimewise::json::{OwnedVisit, answer_visit, read_visit, write_error};
 use rimewise::report::Report;
+use rimewise::text::{Language, Told};
 use rimewise::warning::WarningKind;
 use std::process::ExitCode;
 
@@ -180,7 +181,7 @@ impl Page<'_> {
             } else {
                 format!("{}.{}", warning.section, warning.field)
             };
-            self.line(&format!("  ! {field}: {}", warning.kind.name()));
+            self.line(&format!("  ! {field}: {}", warning.kind.text(Language::English)));
         }
     }
 

@@ -14,6 +14,7 @@ use common::words::{finding_words, reading, words};
 use common::{Input, arguments};
 use rimewise::cause::Cause;
 use rimewise::json::{OwnedVisit, read_visit, write_report};
+use rimewise::text::Language;
 use rimewise::monitor::{CHANNELS, Event, Monitor, Sample, SampleProblem, Settings, SteadyReadings};
 use rimewise::readings::Readings;
 use std::process::ExitCode;
@@ -119,7 +120,7 @@ impl Stream {
         visit.uncertainty = averaged.uncertainty(&visit.uncertainty);
         let report = rimewise::diagnose(self.visit.refrigerant, &visit).map_err(|error| error.to_string())?;
         if json {
-            common::print(&write_report(&report));
+            common::print(&write_report(&report, Language::English));
             return Ok(());
         }
         let shown = Readings::FIELDS.iter().zip(averaged.readings.numbers());

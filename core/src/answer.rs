@@ -9,7 +9,7 @@ use crate::motor;
 use crate::readings::Visit;
 use crate::refrigerant::Refrigerant;
 use crate::report::Report;
-use crate::warning::{WarningKind, warn};
+use crate::warning::{WarningKind, quote, warn, warn_beyond};
 use heapless::Vec;
 
 /// Diagnoses one visit.
@@ -49,7 +49,9 @@ pub fn diagnose_in(
                 warn(&mut report.warnings, "readings", "running", WarningKind::NotRunning);
             }
             if visit.readings.minutes_running.is_some_and(|m| m < SETTLED_MINUTES) {
-                warn(&mut report.warnings, "readings", "minutes_running", WarningKind::NotSettled);
+                let limit = Some(SETTLED_MINUTES);
+                let (list, field) = (&mut report.warnings, "minutes_running");
+                warn_beyond(list, "readings", field, WarningKind::NotSettled, limit);
             }
             if diagnosis::weigh(
                 workspace,
@@ -65,6 +67,7 @@ pub fn diagnose_in(
             }
         }
     }
+    quote(&mut report.warnings, &visit.readings);
     let current = report.expected.current_a;
     report.electrical = motor::examine(&visit.system, &visit.readings, &visit.uncertainty, current);
     let safety = refrigerant.and_then(Refrigerant::safety_class);

@@ -51,10 +51,12 @@ pub mod quantity;
 pub mod readings;
 pub mod refrigerant;
 pub mod report;
+pub mod schema;
 mod sort;
 mod student_t;
 mod symptom;
 pub mod system;
+pub mod text;
 mod triangular;
 pub mod warning;
 

@@ -1,21 +1,126 @@
 //! Property questions, one JSON object a line.
 
-use super::read::{FieldError, number, object, read_refrigerant, unknown, wrong_type};
+use super::line::{Answered, Object, line, object};
+use super::read::{FieldError, number, object as members, read_refrigerant, unknown, wrong_type};
 use super::tree::Tree;
-use super::write::{Line, write_error};
-use crate::field::Kind;
+use crate::field::{Kind, Unit};
+use crate::invalid::{ErrorCode, Facts};
 use crate::quantity::{Pressure, Temperature};
 use crate::refrigerant::{self, Phase, PropertyError, Refrigerant};
+use crate::text::ValueType;
 
-/// Answers one property question with one line of JSON: values, or an error that names its field.
-pub fn answer_property(line: &str) -> String {
-    answer(line).unwrap_or_else(|error| write_error(&error))
+object! {
+    /// Bubble and dew temperature at a pressure.
+    SaturationTemperatures {
+        /// Always `ok`.
+        status: Answered,
+        /// Bubble temperature, degC.
+        bubble_c: f32,
+        /// Dew temperature, degC.
+        dew_c: f32,
+    }
 }
 
-fn answer(line: &str) -> Result<String, FieldError> {
-    let tree = Tree::read(line)?;
+object! {
+    /// Bubble and dew pressure at a temperature.
+    SaturationPressures {
+        /// Always `ok`.
+        status: Answered,
+        /// Bubble pressure, kPa absolute.
+        bubble_kpa: f32,
+        /// Dew pressure, kPa absolute.
+        dew_kpa: f32,
+    }
+}
+
+object! {
+    /// The state at a pressure and a temperature, outside the two-phase region.
+    SinglePhaseState {
+        /// Always `ok`.
+        status: Answered,
+        /// The phase.
+        phase: &'static str,
+        /// Density, kg/m3.
+        density_kg_m3: f32,
+        /// Specific enthalpy, kJ/kg, IIR reference state.
+        enthalpy_kj_kg: f32,
+        /// Specific entropy, kJ/(kg K), IIR reference state.
+        entropy_kj_kg_k: f32,
+    }
+}
+
+object! {
+    /// A pressure and a temperature between bubble and dew: they do not fix the state.
+    TwoPhaseState {
+        /// Always `ok`.
+        status: Answered,
+        /// The phase.
+        phase: &'static str,
+    }
+}
+
+object! {
+    /// A component of a refrigerant.
+    Component {
+        /// Its designation.
+        component: String,
+        /// Its share by mass, percent.
+        mass_percent: f32,
+    }
+}
+
+object! {
+    /// What is known of a refrigerant.
+    RefrigerantFacts {
+        /// Always `ok`.
+        status: Answered,
+        /// The designation as the library writes it.
+        designation: String,
+        /// Components by mass.
+        composition: Vec<Component>,
+        /// ASHRAE 34 safety class; null where no source is at hand, and cautions then assume flammable and toxic.
+        safety_class: Option<&'static str>,
+        /// Critical temperature, degC.
+        critical_c: f32,
+        /// Critical pressure, kPa absolute.
+        critical_kpa: f32,
+        /// Molar mass, g/mol.
+        molar_mass_g_mol: f32,
+        /// Whether a pair of components has only estimated mixing parameters.
+        estimated_pair: bool,
+    }
+}
+
+object! {
+    /// Every refrigerant there is a table for.
+    RefrigerantList {
+        /// Always `ok`.
+        status: Answered,
+        /// The designations.
+        refrigerants: Vec<&'static str>,
+    }
+}
+
+/// The objects of the answers to property questions.
+pub(super) const OBJECTS: &[Object] = &[
+    SaturationTemperatures::TABLE,
+    SaturationPressures::TABLE,
+    SinglePhaseState::TABLE,
+    TwoPhaseState::TABLE,
+    Component::TABLE,
+    RefrigerantFacts::TABLE,
+    RefrigerantList::TABLE,
+];
+
+/// Answers one property question with one line of JSON: values, or an error that names its field.
+pub fn answer_property(question: &str) -> String {
+    ask(question).unwrap_or_else(|error| super::write_error(&error))
+}
+
+fn ask(question: &str) -> Result<String, FieldError> {
+    let tree = Tree::read(question)?;
     let (mut fluid, mut pressure, mut temperature, mut list) = (None, None, None, false);
-    for (name, value) in object("", tree)? {
+    for (name, value) in members("", tree)? {
         match name.as_str() {
             "refrigerant" => fluid = read_refrigerant("refrigerant", value)?,
             "pressure_kpa" => pressure = number("pressure_kpa", Kind::Pressure, value)?,
@@ -23,100 +128,118 @@ fn answer(line: &str) -> Result<String, FieldError> {
             "list" => match value {
                 Tree::Bool(wanted) => list = wanted,
                 Tree::Null => {}
-                other => return Err(wrong_type("list", "true or false", &other)),
+                other => return Err(wrong_type("list", ValueType::Boolean, &other)),
             },
             _ => return Err(unknown(&name, &["refrigerant", "pressure_kpa", "temperature_c", "list"])),
         }
     }
     if list {
-        let mut out = Line::ok();
-        out.name("refrigerants");
-        out.list(refrigerant::data::ALL.iter(), |out, r| out.text(r.designation()));
-        return Ok(out.end());
+        let refrigerants = refrigerant::data::ALL.iter().map(|r| r.designation()).collect();
+        return Ok(line(&RefrigerantList { status: Answered, refrigerants }));
     }
     let Some(fluid) = fluid else {
-        return Err(FieldError { field: "refrigerant".to_owned(), error: "is missing".to_owned() });
+        return Err(FieldError::of("refrigerant", ErrorCode::Missing));
     };
     let pressure = pressure.map(Pressure::from_kilopascals);
     let temperature = temperature.map(Temperature::from_celsius);
-    match (pressure, temperature) {
-        (None, None) => Ok(identity(fluid)),
+    Ok(match (pressure, temperature) {
+        (None, None) => line(&identity(fluid)),
         (Some(p), None) => {
-            let mut out = Line::ok();
-            out.number("bubble_c", fluid.bubble_temperature(p).map_err(about("pressure_kpa"))?.celsius());
-            out.number("dew_c", fluid.dew_temperature(p).map_err(about("pressure_kpa"))?.celsius());
-            Ok(out.end())
+            let at = |error| refused(error, Some(p), None);
+            line(&SaturationTemperatures {
+                status: Answered,
+                bubble_c: fluid.bubble_temperature(p).map_err(at)?.celsius(),
+                dew_c: fluid.dew_temperature(p).map_err(at)?.celsius(),
+            })
         }
         (None, Some(t)) => {
-            let mut out = Line::ok();
-            let at = about("temperature_c");
-            out.number("bubble_kpa", fluid.bubble_pressure(t).map_err(&at)?.kilopascals());
-            out.number("dew_kpa", fluid.dew_pressure(t).map_err(&at)?.kilopascals());
-            Ok(out.end())
+            let at = |error| refused(error, None, Some(t));
+            line(&SaturationPressures {
+                status: Answered,
+                bubble_kpa: fluid.bubble_pressure(t).map_err(at)?.kilopascals(),
+                dew_kpa: fluid.dew_pressure(t).map_err(at)?.kilopascals(),
+            })
         }
-        (Some(p), Some(t)) => state(fluid, p, t),
-    }
+        (Some(p), Some(t)) => {
+            let at = |error| refused(error, Some(p), Some(t));
+            let phase = fluid.phase(p, t).map_err(at)?;
+            let state = match phase {
+                Phase::TwoPhase => {
+                    return Ok(line(&TwoPhaseState { status: Answered, phase: phase.name() }));
+                }
+                Phase::Vapor => fluid.vapor(p, t),
+                Phase::Liquid => fluid.liquid(p, t),
+            };
+            let state = state.map_err(at)?;
+            line(&SinglePhaseState {
+                status: Answered,
+                phase: phase.name(),
+                density_kg_m3: state.density.kg_per_m3(),
+                enthalpy_kj_kg: state.enthalpy.kilojoules_per_kg(),
+                entropy_kj_kg_k: state.entropy.kilojoules_per_kg_k(),
+            })
+        }
+    })
 }
 
-fn state(fluid: &Refrigerant<'_>, p: Pressure, t: Temperature) -> Result<String, FieldError> {
-    let phase = fluid.phase(p, t).map_err(by_error)?;
-    let mut out = Line::ok();
-    out.name("phase");
-    let state = match phase {
-        Phase::TwoPhase => {
-            out.text("two_phase");
-            return Ok(out.end());
-        }
-        Phase::Vapor => {
-            out.text("vapor");
-            fluid.vapor(p, t).map_err(by_error)?
-        }
-        Phase::Liquid => {
-            out.text("liquid");
-            fluid.liquid(p, t).map_err(by_error)?
-        }
-    };
-    out.number("density_kg_m3", state.density.kg_per_m3());
-    out.number("enthalpy_kj_kg", state.enthalpy.kilojoules_per_kg());
-    out.number("entropy_kj_kg_k", state.entropy.kilojoules_per_kg_k());
-    Ok(out.end())
-}
-
-fn identity(fluid: &Refrigerant<'_>) -> String {
-    let mut out = Line::ok();
-    out.name("designation");
-    out.text(fluid.designation());
-    out.name("composition");
-    out.list(fluid.composition(), |out, part| {
-        out.open();
-        out.name("component");
-        out.text(part.name);
+fn identity(fluid: &Refrigerant<'_>) -> RefrigerantFacts {
+    let composition = fluid.composition().map(|part| {
         // Compositions are published to a tenth of a mass percent or so; the fraction's binary32 rounding is not shown.
         let hundredths = libm::roundf(part.mass_fraction * 1.0e4);
-        out.number("mass_percent", hundredths / 100.0);
-        out.close();
+        Component { component: part.name.to_owned(), mass_percent: hundredths / 100.0 }
     });
-    out.name("safety_class");
-    match fluid.safety_class() {
-        Some(class) => out.text(class.name()),
-        None => out.null(),
+    RefrigerantFacts {
+        status: Answered,
+        designation: fluid.designation().to_owned(),
+        composition: composition.collect(),
+        safety_class: fluid.safety_class().map(|class| class.name()),
+        critical_c: fluid.critical_temperature().celsius(),
+        critical_kpa: fluid.critical_pressure().kilopascals(),
+        molar_mass_g_mol: fluid.molar_mass(),
+        estimated_pair: fluid.estimated_pair(),
     }
-    out.number("critical_c", fluid.critical_temperature().celsius());
-    out.number("critical_kpa", fluid.critical_pressure().kilopascals());
-    out.number("molar_mass_g_mol", fluid.molar_mass());
-    out.name("estimated_pair");
-    out.boolean(fluid.estimated_pair());
-    out.end()
 }
 
-fn about(field: &'static str) -> impl Fn(PropertyError) -> FieldError {
-    move |error| FieldError { field: field.to_owned(), error: error.to_string() }
-}
-
-fn by_error(error: PropertyError) -> FieldError {
-    let field = match error {
-        PropertyError::Pressure { .. } => "pressure_kpa",
-        _ => "temperature_c",
-    };
-    about(field)(error)
+/// The error of a question about a state, with the field that it is about: where both were given, the one that lies
+/// outside.
+pub(super) fn refused(error: PropertyError, p: Option<Pressure>, t: Option<Temperature>) -> FieldError {
+    let (kpa, celsius) = (p.map(Pressure::kilopascals), t.map(Temperature::celsius));
+    let at_pressure = |facts| FieldError::with("pressure_kpa", facts);
+    let at_temperature = |facts| FieldError::with("temperature_c", facts);
+    let either = |facts| if t.is_some() { at_temperature(facts) } else { at_pressure(facts) };
+    match error {
+        PropertyError::Pressure { min, max } => at_pressure(Facts {
+            code: ErrorCode::OutsideTable,
+            value: kpa,
+            min: Some(min.kilopascals()),
+            max: Some(max.kilopascals()),
+            unit: Unit::Kpa,
+        }),
+        PropertyError::Temperature { min, max } => at_temperature(Facts {
+            code: ErrorCode::OutsideTable,
+            value: celsius,
+            min: Some(min.celsius()),
+            max: Some(max.celsius()),
+            unit: Unit::C,
+        }),
+        PropertyError::Transcritical { critical_temperature, critical_pressure } => match (kpa, celsius) {
+            (Some(kpa), None) => at_pressure(Facts {
+                code: ErrorCode::Transcritical,
+                value: Some(kpa),
+                min: None,
+                max: Some(critical_pressure.kilopascals()),
+                unit: Unit::Kpa,
+            }),
+            _ => at_temperature(Facts {
+                code: ErrorCode::Transcritical,
+                value: celsius,
+                min: None,
+                max: Some(critical_temperature.celsius()),
+                unit: Unit::C,
+            }),
+        },
+        PropertyError::TwoPhase => either(Facts::of(ErrorCode::TwoPhase)),
+        PropertyError::OtherPhase { .. } => either(Facts::of(ErrorCode::OtherPhase)),
+        PropertyError::NotANumber => either(Facts::of(ErrorCode::NotFinite)),
+    }
 }

@@ -1,0 +1,180 @@
+//! English.
+
+use super::{Phrase, ValueType, table};
+use crate::cause::Cause;
+use crate::caution::{CautionCode, Step};
+use crate::field::Unit;
+use crate::invalid::ErrorCode;
+use crate::measurement::Effort;
+use crate::motor::finding::FindingKind;
+use crate::warning::WarningKind;
+
+table! { CAUSE: Cause {
+    None "nothing that counts",
+    Undercharge "undercharge",
+    Overcharge "overcharge",
+    LiquidLineRestriction "restriction in the liquid line",
+    MeteringUnderfeed "the metering device passes too little",
+    FloodBack "the metering device passes too much and liquid returns",
+    WeakCompressor "weak compressor",
+    CondenserAirflow "too little air over the condenser",
+    EvaporatorAirflow "too little air over the evaporator",
+    NonCondensables "air or nitrogen in the circuit",
+} }
+
+table! { WARNING_KIND: WarningKind {
+    ReadsLikeGauge "reads like a gauge pressure",
+    ContradictsOthers "contradicts the other readings: check it",
+    NotSettled "too short after the start for a settled reading: wait before acting on this",
+    RefrigerantUnknown "not given: pressures are not interpreted",
+    OutsideModel "outside the machine model at today's air temperatures, so nothing is weighed: check both",
+    RecordUnused "says too little about this machine to be used as its record",
+    TwoCausesAlike "one of two causes that explain the readings about equally well",
+    NotRunning "the machine is stopped: running readings are not judged",
+    ReadsLikeTheOther "reads as if it and another reading were swapped: check both",
+    ReadsLikeAnother "the readings would suit another refrigerant: check the plate and what was charged",
+} }
+
+table! { ERROR_CODE: ErrorCode {
+    NotFinite "is not a finite number",
+    OutOfRange "must lie between {min} and {max}{unit}",
+    OutsideTable "must lie between {min} and {max}{unit}, the range of this refrigerant's table",
+    AboveDischarge "is above the discharge pressure of a running machine by more than the gauges' uncertainty: \
+        the two may be swapped, or the machine stopped",
+    PhasesUnknown "must be 1 or 3",
+    UnknownCode "is a number that stands for nothing here",
+    NotJson "is not JSON: {given}{known}",
+    Duplicate "is given twice",
+    UnknownField "is not a field known here{known}",
+    WrongType "must be {known}, not {given}",
+    WrongLength "must be {known}, not of {given}",
+    UnknownName "\"{given}\" is none of: {known}",
+    UnknownRefrigerant "\"{given}\" is not a refrigerant known here{known}",
+    UnknownMeasurement "\"{given}\" is no reading, observation or action known here",
+    TooLarge "is outside what a 32-bit number holds",
+    Missing "is missing",
+    NotUsable "cannot be used with the others that are given here",
+    TwoPhase "is liquid and vapor together with the pressure; pressure and temperature do not fix the state",
+    OtherPhase "leads to the other phase",
+    Transcritical "is above the critical point, where there is no saturation; the highest is {max}{unit}",
+} }
+
+table! { PHRASE: Phrase {
+    AtLeast "must be at least {min}{unit}",
+    Nearest "; the nearest is \"{known}\"",
+    KnownAre "; known are {known}",
+    OneOf "one of: {known}",
+    InField ", in {known}",
+} }
+
+table! { VALUE_TYPE: ValueType {
+    Null "null",
+    Boolean "true or false",
+    Number "a number",
+    String "a string",
+    Array "an array",
+    Object "an object",
+    NumberOrOpen "a number or \"open\"",
+    ThreeNumbers "an array of three numbers",
+    Name "a name",
+    Names "an array of names",
+    Designation "a designation",
+} }
+
+table! { UNIT: Unit {
+    None "",
+    Ohm "ohm",
+    Megohm "megohm",
+    Uf "uF",
+    V "V",
+    A "A",
+    Percent "%",
+    Kpa "kPa absolute",
+    KpaSpan "kPa",
+    KpaPerMin "kPa/min",
+    C "degC",
+    K "K",
+    W "W",
+    Hz "Hz",
+    Kg "kg",
+    Minutes "minutes",
+    Hours "hours",
+    PerHour "an hour",
+    Days "days",
+} }
+
+table! { EFFORT: Effort {
+    Look "look or listen",
+    Clamp "put a clamp on a pipe",
+    Meter "put a meter on terminals",
+    Valve "attach a gauge or turn a valve",
+    OpensSystem "open the circuit",
+} }
+
+table! { STEP: Step {
+    Look "looking and clamping",
+    Gauges "attaching and removing gauges",
+    Electrical "measuring at electrical terminals",
+    PumpDown "closing valves for the pump-down",
+    Charging "adding or removing refrigerant",
+    OpensSystem "opening the circuit",
+} }
+
+table! { FINDING_KIND: FindingKind {
+    WindingsGood "the windings agree with each other and with the plate",
+    OpenWinding "a winding is open",
+    OverloadOpen "the internal overload is open: let the compressor cool and measure again",
+    ShortedTurns "a winding reads low enough for shorted turns",
+    WindingToFrame "a winding leaks to the frame",
+    WindingsInconsistent "the three winding resistances contradict each other",
+    RunCapacitorGood "the run capacitor is within its tolerance",
+    RunCapacitorLow "the run capacitor is below its tolerance",
+    RunCapacitorHigh "the run capacitor is above its tolerance",
+    RunCapacitorOpen "the run capacitor is open",
+    StartCapacitorGood "the start capacitor is within its tolerance",
+    StartCapacitorLow "the start capacitor is below its tolerance",
+    StartCapacitorHigh "the start capacitor is above its tolerance",
+    StartCapacitorOpen "the start capacitor is open",
+    LowVoltage "the supply voltage is low",
+    HighVoltage "the supply voltage is high",
+    VoltageUnbalance "the three line voltages differ too much",
+    CurrentAboveRated "the current is above its rated load",
+    CurrentBelowExpected "the current is below what the pressures ask for",
+    CurrentNormal "the current is what the pressures ask for",
+    LockedRotor "the current stays near the locked-rotor current: switch off",
+    HighResistanceConnection "a winding reads higher than any plausible temperature explains, as a poor connection does",
+    CurrentUnbalance "the three line currents differ too much",
+    InsulationGood "the windings are sound against the frame",
+    InsulationDoubtful "the insulation is between the limits: warm, dry, measure again before anything is condemned",
+    TerminalsAmbiguous "start and run are too close for this meter to tell apart",
+    StartCurrentUsual "the inrush is about the locked-rotor current, as at any start across the line",
+    StartCurrentLow "the inrush is far below the locked-rotor current",
+    StartCurrentHigh "the inrush is above the locked-rotor current by more than its tolerance",
+} }
+
+table! { CAUTION_CODE: CautionCode {
+    Pressure "The circuit is under pressure: wear eye protection, use hoses and gauges rated for this refrigerant.",
+    ColdBurn "Escaping liquid refrigerant freezes skin and eyes: wear gloves and eye protection, purge slowly.",
+    Flammable "The refrigerant can burn: no ignition source, ventilate, detector on, tools made for it; only with \
+        the training local code asks for.",
+    Toxic "The refrigerant is of the higher toxicity class, or its class is not known: ventilate, have \
+        breathing protection at hand, follow local code.",
+    Asphyxiation "Refrigerant vapour displaces air, lowest places first: ventilate before and during the work.",
+    Capacitor "A capacitor holds its charge after switching off: discharge it through a resistor and check before \
+        touching.",
+    LiveTerminals "Mains voltage: switch off, lock out, check for absence of voltage; live measurements only by people \
+        qualified under local rules.",
+    TerminalVenting "A damaged terminal can blow out with oil and refrigerant: terminal cover on before power, measure at \
+        the far end of the leads, stand aside.",
+    RecoveryLaw "Refrigerant is recovered, never vented; opening the circuit needs the licence that local law asks \
+        for.",
+    NoVacuumEnergise "Never energise or insulation-test a hermetic motor while the system is under vacuum.",
+    NoVacuumPumpDown "Not every compressor may be pulled into vacuum: never a scroll, never with a flammable refrigerant; \
+        follow its maker's limit and stop there.",
+    AirInCircuit "Never let air in and never run the compressor on air: oil, air and heat can explode; pressure-test \
+        with dry nitrogen only.",
+    BlendChargeLiquid "This blend is charged as liquid by weight, throttled into the suction side: vapour leaves the \
+        cylinder with another composition.",
+    KeepSafetyControls "Never bypass a pressure control or another safety device to get a reading.",
+    HotSurface "Discharge line and shell burn skin: let them cool or wear gloves for the clamp.",
+} }

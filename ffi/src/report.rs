@@ -1,20 +1,25 @@
 //! The whole answer to one visit.
 
-use crate::boundary::put;
-use crate::cycle::RimewiseCycle;
-use crate::expected::RimewiseExpected;
+use crate::boundary::write_member;
+use crate::estimate::give_quantities;
 use crate::field;
-use crate::status::{RimewiseStatus, RimewiseStatus as Status};
-use core::ffi::{CStr, c_char};
-use core::mem::offset_of;
-use core::mem::size_of;
-use core::ptr;
+use crate::generated::quantities::{
+    RIMEWISE_CYCLE_ROOM, RIMEWISE_EXPECTED_ROOM, RimewiseCycle, RimewiseExpected,
+};
+use crate::invalid::{RIMEWISE_FACT_LIMIT, RIMEWISE_FACT_VALUE, bit};
+use core::ffi::CStr;
+use core::mem::{offset_of, size_of};
+use rimewise::cause::Cause;
 use rimewise::diagnosis::CauseAndMeasurements;
+use rimewise::estimate::Estimate;
+use rimewise::field::{Choice, Unit};
+use rimewise::measurement::Measurement;
 use rimewise::motor::finding::Finding;
 use rimewise::report::Report;
+use rimewise::warning::Warning;
 
-/// Number of causes, `none` included.
-pub const RIMEWISE_CAUSES: usize = 10;
+/// Room for causes, `none` included; `cause_count` says how many this library knows.
+pub const RIMEWISE_CAUSES_MAX: usize = 16;
 /// Most entries of evidence in a report.
 pub const RIMEWISE_EVIDENCE_MAX: usize = 48;
 /// Most next measurements in a report.
@@ -37,51 +42,7 @@ pub const RIMEWISE_FINDING_VALUE: u32 = 1;
 /// The bit of RimewiseFinding.valid that says `limit` is there.
 pub const RIMEWISE_FINDING_LIMIT: u32 = 2;
 
-/// The unit of an electrical finding.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-#[repr(i32)]
-pub enum RimewiseUnit {
-    /// The finding has no number.
-    None = 0,
-    /// Ohm.
-    Ohm = 1,
-    /// Megohm.
-    Megohm = 2,
-    /// Microfarad.
-    Uf = 3,
-    /// Volt.
-    V = 4,
-    /// Ampere.
-    A = 5,
-    /// Percent.
-    Percent = 6,
-}
-
-const UNITS: [(&CStr, RimewiseUnit); 7] = [
-    (c"", RimewiseUnit::None),
-    (c"ohm", RimewiseUnit::Ohm),
-    (c"megohm", RimewiseUnit::Megohm),
-    (c"uF", RimewiseUnit::Uf),
-    (c"V", RimewiseUnit::V),
-    (c"A", RimewiseUnit::A),
-    (c"%", RimewiseUnit::Percent),
-];
-
-fn unit_code(text: &str) -> i32 {
-    UNITS.iter().find(|(t, _)| t.to_bytes() == text.as_bytes()).map_or(0, |(_, code)| *code as i32)
-}
-
-/// Gives a unit as text: "uF".
-///
-/// `code` is a RimewiseUnit. Errors: UNKNOWN_CODE.
-#[unsafe(no_mangle)]
-pub unsafe extern "C" fn rimewise_unit_text(code: i32, text: *mut *const c_char) -> RimewiseStatus {
-    match UNITS.iter().find(|(_, unit)| *unit as i32 == code) {
-        // SAFETY: the contract of the header.
-        Some((unit, _)) => unsafe { put(text, unit.as_ptr()) },
-        None => Status::UnknownCode,
-    }
-}
+const _: () = assert!(Cause::COUNT <= RIMEWISE_CAUSES_MAX);
 
 /// The probability and the mean severity of one cause.
 #[derive(Clone, Copy, Debug, Default, PartialEq)]
@@ -138,9 +99,30 @@ pub struct RimewiseCauseAndMeasurements {
 #[repr(C)]
 pub struct RimewiseWarning {
     /// A RimewiseWarningKind.
-    pub kind: i32,
+    pub code: i32,
     /// The field, for rimewise_field_text.
     pub field: i32,
+    /// A RimewiseUnit, of both numbers.
+    pub unit: i32,
+    /// RIMEWISE_FACT_VALUE, RIMEWISE_FACT_LIMIT.
+    pub valid: u32,
+    /// The value that was read.
+    pub value: f32,
+    /// The limit that it was held against.
+    pub limit: f32,
+}
+
+impl From<&Warning> for RimewiseWarning {
+    fn from(warning: &Warning) -> Self {
+        Self {
+            code: warning.kind.code(),
+            field: field::number(warning.section, warning.field),
+            unit: warning.unit.code(),
+            valid: bit(warning.value, RIMEWISE_FACT_VALUE) | bit(warning.limit, RIMEWISE_FACT_LIMIT),
+            value: warning.value.unwrap_or(0.0),
+            limit: warning.limit.unwrap_or(0.0),
+        }
+    }
 }
 
 /// An electrical finding with the value it rests on and the limit it was held against.
@@ -159,13 +141,18 @@ pub struct RimewiseFinding {
     pub limit: f32,
 }
 
+/// The number of a unit by its name; 0 where it is empty.
+fn unit_code(name: &str) -> i32 {
+    let same = |text: &CStr| text.to_bytes() == name.as_bytes();
+    Unit::C_NAMES.iter().find(|(_, text)| same(text)).map_or(0, |(code, _)| *code)
+}
+
 impl From<&Finding> for RimewiseFinding {
     fn from(found: &Finding) -> Self {
         Self {
             finding: found.finding.code(),
             unit: unit_code(found.unit),
-            valid: (u32::from(found.value.is_some()) * RIMEWISE_FINDING_VALUE)
-                | (u32::from(found.limit.is_some()) * RIMEWISE_FINDING_LIMIT),
+            valid: bit(found.value, RIMEWISE_FINDING_VALUE) | bit(found.limit, RIMEWISE_FINDING_LIMIT),
             value: found.value.unwrap_or(0.0),
             limit: found.limit.unwrap_or(0.0),
         }
@@ -201,8 +188,10 @@ pub struct RimewiseReport {
     /// Below 0.01 nothing is decided: check the readings against each other, the load, the door, the controls and the
     /// refrigerant itself.
     pub fits: f32,
+    /// Number of entries of `causes`.
+    pub cause_count: u32,
     /// All causes, most probable first.
-    pub causes: [RimewiseCauseProbability; RIMEWISE_CAUSES],
+    pub causes: [RimewiseCauseProbability; RIMEWISE_CAUSES_MAX],
     /// Number of entries of `evidence`.
     pub evidence_count: u32,
     /// The readings' words for and against the leading causes, the strongest first.
@@ -214,11 +203,11 @@ pub struct RimewiseReport {
     /// Number of entries of `ruled_out`.
     pub ruled_out_count: u32,
     /// Causes with a probability below 0.02 and what excludes them.
-    pub ruled_out: [RimewiseCauseAndMeasurements; RIMEWISE_CAUSES],
+    pub ruled_out: [RimewiseCauseAndMeasurements; RIMEWISE_CAUSES_MAX],
     /// Number of entries of `still_open`.
     pub still_open_count: u32,
     /// The other causes and what would close them.
-    pub still_open: [RimewiseCauseAndMeasurements; RIMEWISE_CAUSES],
+    pub still_open: [RimewiseCauseAndMeasurements; RIMEWISE_CAUSES_MAX],
     /// Number of entries of `warnings`.
     pub warning_count: u32,
     /// What is suspicious about the input.
@@ -239,7 +228,7 @@ pub struct RimewiseReport {
 
 // SAFETY: repr(C), begins with its size, 4-byte numbers only.
 unsafe impl crate::boundary::Sized4 for RimewiseReport {
-    const FIRST: u32 = size_of::<Self>() as u32;
+    const FIRST: u32 = 2908;
 }
 
 fn cause_and_measurements(from: &CauseAndMeasurements) -> RimewiseCauseAndMeasurements {
@@ -255,22 +244,64 @@ fn cause_and_measurements(from: &CauseAndMeasurements) -> RimewiseCauseAndMeasur
     to
 }
 
-/// Writes one list into the caller's report: its count, its entries, and zeros behind them.
-unsafe fn list<F, T: Default>(
-    count: *mut u32,
-    array: *mut T,
-    capacity: usize,
-    from: &[F],
-    convert: impl Fn(&F) -> T,
-) {
-    // SAFETY: the caller passes an array of `capacity` entries.
-    unsafe {
-        ptr::write_unaligned(count, from.len().min(capacity) as u32);
-        for position in 0..capacity {
-            let entry = from.get(position).map_or_else(T::default, &convert);
-            ptr::write_unaligned(array.add(position), entry);
+/// A report of the caller, written member by member up to its size.
+struct Place {
+    at: *mut u8,
+    size: usize,
+}
+
+impl Place {
+    /// Writes one member.
+    unsafe fn put<T>(&self, offset: usize, value: T) {
+        // SAFETY: as the caller's.
+        unsafe { write_member(self.at, self.size, offset, value) };
+    }
+
+    /// Writes one list of `N` entries: its count, its entries, and zeros behind them.
+    unsafe fn list<F, T: Default, const N: usize>(
+        &self,
+        count: usize,
+        array: usize,
+        from: &[F],
+        convert: impl Fn(&F) -> T,
+        _: Room<T, N>,
+    ) {
+        if array + size_of::<[T; N]>() > self.size {
+            return;
+        }
+        // SAFETY: as the caller's; the count stands ahead of its list.
+        unsafe {
+            self.put(count, from.len().min(N) as u32);
+            for position in 0..N {
+                let entry = from.get(position).map_or_else(T::default, &convert);
+                self.put(array + position * size_of::<T>(), entry);
+            }
         }
     }
+
+    /// Writes quantities in their room.
+    unsafe fn quantities(&self, offset: usize, room: usize, all: &[(Measurement, Option<Estimate>)]) {
+        if offset + 4 + 8 * room <= self.size {
+            // SAFETY: as the caller's.
+            unsafe { give_quantities(self.at.add(offset).cast(), room, all) };
+        }
+    }
+}
+
+/// The type of an array member, from a function that is never called.
+type Room<T, const N: usize> = fn(&RimewiseReport) -> &[T; N];
+
+/// Names a list of the report by its two members.
+macro_rules! list {
+    ($place:ident, $count:ident, $array:ident, $from:expr, $convert:expr) => {
+        $place.list(
+            offset_of!(RimewiseReport, $count),
+            offset_of!(RimewiseReport, $array),
+            $from,
+            $convert,
+            |report| &report.$array,
+        )
+    };
 }
 
 impl RimewiseReport {
@@ -279,88 +310,40 @@ impl RimewiseReport {
     /// # Safety
     /// `to` has room for `size` bytes, which `boundary::writable` has given.
     pub(crate) unsafe fn write(from: &Report, to: *mut Self, size: usize) {
-        // A later release that appends a field writes it only where it ends within `size`.
-        debug_assert_eq!(size, size_of::<Self>());
-        // SAFETY: every place lies within the struct; a caller's struct may be unaligned.
+        let to = Place { at: to.cast::<u8>(), size };
+        let diagnosis = &from.diagnosis;
+        // SAFETY: every place lies within the caller's size; a caller's struct may be unaligned.
         unsafe {
-            let at = |offset: usize| to.cast::<u8>().add(offset);
-            let number = |offset, value: u32| ptr::write_unaligned(at(offset).cast::<u32>(), value);
-            number(offset_of!(Self, valid), u32::from(from.diagnosis.fits.is_some()) * RIMEWISE_REPORT_FITS);
-            number(offset_of!(Self, decided), u32::from(from.diagnosis.decided));
-            number(offset_of!(Self, leading), from.diagnosis.leading.code() as u32);
-            number(offset_of!(Self, fits), from.diagnosis.fits.unwrap_or(0.0).to_bits());
-            let causes = at(offset_of!(Self, causes)).cast::<RimewiseCauseProbability>();
-            for (position, cause) in from.diagnosis.causes.iter().enumerate() {
-                let entry = RimewiseCauseProbability {
-                    cause: cause.cause.code(),
-                    valid: u32::from(cause.severity.is_some()) * RIMEWISE_CAUSE_SEVERITY,
-                    probability: cause.probability,
-                    severity: cause.severity.unwrap_or(0.0),
-                };
-                ptr::write_unaligned(causes.add(position), entry);
-            }
-            list(
-                at(offset_of!(Self, evidence_count)).cast(),
-                at(offset_of!(Self, evidence)).cast(),
-                RIMEWISE_EVIDENCE_MAX,
-                &from.diagnosis.evidence,
-                |e| RimewiseEvidence {
-                    cause: e.cause.code(),
-                    reading: e.reading.code(),
-                    weight_nats: e.weight_nats,
-                },
-            );
-            list(
-                at(offset_of!(Self, next_count)).cast(),
-                at(offset_of!(Self, next)).cast(),
-                RIMEWISE_NEXT_MAX,
-                &from.diagnosis.next,
-                |n| RimewiseNextMeasurement {
-                    measurement: n.measurement.code(),
-                    effort: n.effort.code(),
-                    information_bits: n.information_bits,
-                },
-            );
-            list(
-                at(offset_of!(Self, ruled_out_count)).cast(),
-                at(offset_of!(Self, ruled_out)).cast(),
-                RIMEWISE_CAUSES,
-                &from.diagnosis.ruled_out,
-                cause_and_measurements,
-            );
-            list(
-                at(offset_of!(Self, still_open_count)).cast(),
-                at(offset_of!(Self, still_open)).cast(),
-                RIMEWISE_CAUSES,
-                &from.diagnosis.still_open,
-                cause_and_measurements,
-            );
-            list(
-                at(offset_of!(Self, warning_count)).cast(),
-                at(offset_of!(Self, warnings)).cast(),
-                RIMEWISE_WARNINGS_MAX,
-                &from.warnings,
-                |w| RimewiseWarning { kind: w.kind.code(), field: field::number(w.section, w.field) },
-            );
-            list(
-                at(offset_of!(Self, electrical_count)).cast(),
-                at(offset_of!(Self, electrical)).cast(),
-                RIMEWISE_ELECTRICAL_MAX,
-                &from.electrical,
-                |f| RimewiseFinding::from(f),
-            );
-            list(
-                at(offset_of!(Self, caution_count)).cast(),
-                at(offset_of!(Self, cautions)).cast(),
-                RIMEWISE_CAUTIONS_MAX,
-                &from.cautions,
-                |c| RimewiseCaution { code: c.code.code(), step: c.step.code() },
-            );
-            ptr::write_unaligned(at(offset_of!(Self, cycle)).cast(), RimewiseCycle::from(&from.cycle));
-            ptr::write_unaligned(
-                at(offset_of!(Self, expected)).cast(),
-                RimewiseExpected::from(&from.expected),
-            );
+            to.put(offset_of!(Self, valid), bit(diagnosis.fits, RIMEWISE_REPORT_FITS));
+            to.put(offset_of!(Self, decided), u32::from(diagnosis.decided));
+            to.put(offset_of!(Self, leading), diagnosis.leading.code());
+            to.put(offset_of!(Self, fits), diagnosis.fits.unwrap_or(0.0));
+            list!(to, cause_count, causes, &diagnosis.causes, |c| RimewiseCauseProbability {
+                cause: c.cause.code(),
+                valid: bit(c.severity, RIMEWISE_CAUSE_SEVERITY),
+                probability: c.probability,
+                severity: c.severity.unwrap_or(0.0),
+            });
+            list!(to, evidence_count, evidence, &diagnosis.evidence, |e| RimewiseEvidence {
+                cause: e.cause.code(),
+                reading: e.reading.code(),
+                weight_nats: e.weight_nats,
+            });
+            list!(to, next_count, next, &diagnosis.next, |n| RimewiseNextMeasurement {
+                measurement: n.measurement.code(),
+                effort: n.effort.code(),
+                information_bits: n.information_bits,
+            });
+            list!(to, ruled_out_count, ruled_out, &diagnosis.ruled_out, cause_and_measurements);
+            list!(to, still_open_count, still_open, &diagnosis.still_open, cause_and_measurements);
+            list!(to, warning_count, warnings, &from.warnings, |w| RimewiseWarning::from(w));
+            list!(to, electrical_count, electrical, &from.electrical, |f| RimewiseFinding::from(f));
+            list!(to, caution_count, cautions, &from.cautions, |c| RimewiseCaution {
+                code: c.code.code(),
+                step: c.step.code(),
+            });
+            to.quantities(offset_of!(Self, cycle), RIMEWISE_CYCLE_ROOM, &from.cycle.quantities());
+            to.quantities(offset_of!(Self, expected), RIMEWISE_EXPECTED_ROOM, &from.expected.quantities());
         }
     }
 }

@@ -1,4 +1,4 @@
-// Generated from the Rust source by `RIMEWISE_WRITE=1 cargo test -p rimewise-wasm --test types`; do not edit.
+// Written from the library's own lists by `cargo run -p rimewise-schema`; do not edit.
 
 /**
  * The device that meters liquid into the evaporator.
@@ -7,11 +7,7 @@
  * - `thermostatic_valve`: A thermostatic expansion valve.
  * - `electronic_valve`: An electronic expansion valve.
  */
-export type Metering =
-  | "capillary"
-  | "orifice"
-  | "thermostatic_valve"
-  | "electronic_valve";
+export type Metering = "capillary" | "orifice" | "thermostatic_valve" | "electronic_valve";
 
 /**
  * What the machine is for, which fixes what is usual where its maker's data is missing.
@@ -19,19 +15,39 @@ export type Metering =
  * - `cooler`: Holds chilled goods, space near +3 degC.
  * - `air_conditioning`: Cools rooms for people, space near 26 degC.
  */
-export type Duty =
-  | "freezer"
-  | "cooler"
-  | "air_conditioning";
+export type Duty = "freezer" | "cooler" | "air_conditioning";
+
+/**
+ * How a compressor compresses.
+ * - `reciprocating`: A piston.
+ * - `rotary`: A rolling piston or vane.
+ * - `scroll`: A scroll, which must not be pulled into vacuum.
+ */
+export type CompressorKind = "reciprocating" | "rotary" | "scroll";
+
+/**
+ * Whether a compressor's speed is fixed.
+ * - `fixed_speed`: It runs at the speed of the supply.
+ * - `variable_speed`: An inverter sets its speed.
+ */
+export type Drive = "fixed_speed" | "variable_speed";
+
+/**
+ * What starts a single-phase motor.
+ * - `current_relay`: A relay that the motor's current pulls in.
+ * - `potential_relay`: A relay that the start winding's voltage pulls in.
+ * - `ptc`: A resistor that switches the start winding off by warming up (positive temperature coefficient).
+ * - `solid_state`: An electronic switch.
+ * - `none`: None: a motor on three phases, or one with a run capacitor alone.
+ */
+export type StartGear = "current_relay" | "potential_relay" | "ptc" | "solid_state" | "none";
 
 /**
  * Which valve was closed for the pump-down test.
  * - `suction_service`: The compressor's suction service valve: only the compressor itself is pumped down.
  * - `liquid_line`: A liquid-line valve: the whole low side is pumped down, and a rise may be boiling refrigerant or oil.
  */
-export type PumpDownValve =
-  | "suction_service"
-  | "liquid_line";
+export type PumpDownValve = "suction_service" | "liquid_line";
 
 /**
  * What ended the pump-down test.
@@ -39,10 +55,7 @@ export type PumpDownValve =
  * - `low_pressure_control`: The low-pressure control stopped it: only an upper bound.
  * - `technician`: The technician stopped it: only an upper bound.
  */
-export type PumpDownEnd =
-  | "limit"
-  | "low_pressure_control"
-  | "technician";
+export type PumpDownEnd = "limit" | "low_pressure_control" | "technician";
 
 /**
  * How the noise behaves from the moment the compressor starts.
@@ -50,10 +63,7 @@ export type PumpDownEnd =
  * - `fades`: Loud at first, then fading within minutes.
  * - `stays`: Loud and staying so.
  */
-export type StartNoise =
-  | "none"
-  | "fades"
-  | "stays";
+export type StartNoise = "none" | "fades" | "stays";
 
 /**
  * What the liquid line's sight glass shows.
@@ -61,10 +71,107 @@ export type StartNoise =
  * - `bubbles`: Bubbles or flash gas.
  * - `none_fitted`: There is none.
  */
-export type SightGlass =
-  | "clear"
-  | "bubbles"
-  | "none_fitted";
+export type SightGlass = "clear" | "bubbles" | "none_fitted";
+
+/**
+ * What a fan does.
+ * - `turns`: It turns as it should.
+ * - `slow`: It turns too slowly.
+ * - `stands`: It stands still.
+ */
+export type Fan = "turns" | "slow" | "stands";
+
+/**
+ * What the condenser's face looks like.
+ * - `clean`: Clean.
+ * - `dirty`: Dirty, with air still passing.
+ * - `blocked`: Blocked.
+ */
+export type CondenserFace = "clean" | "dirty" | "blocked";
+
+/**
+ * How far frost or sweat covers the evaporator.
+ * - `whole_coil`: All of it.
+ * - `part_of_coil`: Only the part behind the metering device.
+ * - `none`: Nowhere.
+ */
+export type FrostLine = "whole_coil" | "part_of_coil" | "none";
+
+/**
+ * What is heard when the compressor is switched on.
+ * - `starts`: It starts.
+ * - `hums_and_trips`: It hums and its protector opens.
+ * - `silent`: Nothing.
+ */
+export type StartSound = "starts" | "hums_and_trips" | "silent";
+
+/**
+ * What the customer complains of.
+ * - `not_cold`: The space is not cold enough.
+ * - `never_stops`: The compressor never stops.
+ * - `short_cycles`: It starts and stops too often.
+ * - `does_not_start`: It does not start.
+ * - `trips`: A breaker, a fuse or a protector trips.
+ * - `noisy_start`: It is noisy at the start.
+ * - `noisy_running`: It is noisy while running.
+ * - `ices_up`: The evaporator ices up.
+ * - `maintenance`: Nothing: the visit is for maintenance.
+ */
+export type Complaint = "not_cold" | "never_stops" | "short_cycles" | "does_not_start" | "trips" | "noisy_start" | "noisy_running" | "ices_up" | "maintenance";
+
+/**
+ * What is known to have been done to the machine before.
+ * - `compressor_replaced`: The compressor was replaced.
+ * - `metering_replaced`: The capillary or valve was replaced.
+ * - `circuit_opened`: The circuit was opened.
+ * - `charge_added`: Refrigerant was added.
+ * - `leaked_before`: It leaked before.
+ * - `coil_cleaned`: The coil was cleaned.
+ */
+export type History = "compressor_replaced" | "metering_replaced" | "circuit_opened" | "charge_added" | "leaked_before" | "coil_cleaned";
+
+/**
+ * A tool that is at hand on the visit.
+ * - `gauges`: Gauges with hoses.
+ * - `pipe_clamp`: A pipe clamp thermometer.
+ * - `air_thermometer`: An air thermometer.
+ * - `current_clamp`: A current clamp.
+ * - `multimeter`: A multimeter.
+ * - `insulation_tester`: An insulation tester.
+ * - `capacitor_meter`: A capacitance meter.
+ * - `scale`: A scale for refrigerant.
+ * - `recovery_unit`: A recovery unit with its cylinder.
+ * - `nitrogen`: Dry nitrogen with its regulator.
+ */
+export type Tool = "gauges" | "pipe_clamp" | "air_thermometer" | "current_clamp" | "multimeter" | "insulation_tester" | "capacitor_meter" | "scale" | "recovery_unit" | "nitrogen";
+
+/**
+ * What can be done on a visit beside reading and looking.
+ * - `stop_and_equalise`: Switch off, let the pressures equalise, and read the standing pressure.
+ * - `defrost_and_reread`: Defrost the evaporator, let it settle, and read again.
+ * - `clean_and_reread`: Clean the condenser, let it settle, and read again.
+ * - `leak_search`: Search for a leak.
+ * - `recover_and_weigh`: Recover the charge and weigh it.
+ * - `start_test`: Switch on and watch the start.
+ * - `let_it_settle`: Let the machine settle and read again.
+ */
+export type Action = "stop_and_equalise" | "defrost_and_reread" | "clean_and_reread" | "leak_search" | "recover_and_weigh" | "start_test" | "let_it_settle";
+
+/**
+ * A reading, an observation, or a quantity derived from them.
+ * Readings have numbers from 1, observations from 100, derived quantities from 200. The name of a reading is the name of its input field; the name of a derived quantity is its key in the report.
+ */
+export type Measurement = "suction_pressure_kpa" | "evaporator_pressure_kpa" | "discharge_pressure_kpa" | "liquid_pressure_kpa" | "evaporator_outlet_c" | "suction_line_c" | "discharge_line_c" | "liquid_line_c" | "drier_outlet_c" | "space_c" | "supply_air_c" | "ambient_c" | "condenser_exhaust_c" | "current_a" | "voltage_v" | "pump_down_kpa" | "pump_down_rise_kpa_per_min" | "standing_pressure_kpa" | "standing_temperature_c" | "winding_run_ohm" | "winding_start_ohm" | "winding_run_to_start_ohm" | "winding_to_frame_megohm" | "run_capacitor_uf" | "start_capacitor_uf" | "minutes_running" | "start_current_a" | "power_w" | "space_wet_bulb_c" | "winding_c" | "insulation_test_v" | "terminal_12_ohm" | "terminal_23_ohm" | "terminal_13_ohm" | "evaporator_inlet_c" | "condenser_middle_c" | "recovered_kg" | "added_kg" | "starts_per_hour" | "hours_running" | "line_voltages_v" | "line_currents_a" | "running" | "pump_down_valve" | "pump_down_ended_by" | "start_noise" | "frost_on_compressor" | "sight_glass" | "coil_iced" | "condenser_fan" | "evaporator_fan" | "condenser_face" | "frost_line" | "oil_traces" | "leak_found" | "calls_for_cooling" | "door_closes" | "start_sound" | "suction_saturation_c" | "superheat_k" | "compressor_superheat_k" | "subcooling_k" | "pressure_ratio" | "evaporator_saturation_c" | "condensing_c" | "evaporator_td_k" | "condenser_td_k" | "discharge_superheat_k" | "drier_drop_k" | "supply_air_drop_k" | "exhaust_air_rise_k";
+
+/**
+ * The effort a measurement takes.
+ * - `look`: Look, listen, or read an air thermometer.
+ * - `clamp`: Put a clamp on a pipe.
+ * - `meter`: Put an electrical meter on terminals.
+ * - `valve`: Attach a gauge or turn a valve at a fitted port.
+ * - `opens_system`: Open the refrigerant circuit, or fit a port that is not there.
+ */
+export type Effort = "look" | "clamp" | "meter" | "valve" | "opens_system";
 
 /**
  * What makes the machine behave as it does, in the order that breaks ties.
@@ -79,95 +186,47 @@ export type SightGlass =
  * - `evaporator_airflow`: Too little air over the evaporator.
  * - `non_condensables`: Air or nitrogen in the refrigerant circuit.
  */
-export type Cause =
-  | "none"
-  | "undercharge"
-  | "overcharge"
-  | "liquid_line_restriction"
-  | "metering_underfeed"
-  | "flood_back"
-  | "weak_compressor"
-  | "condenser_airflow"
-  | "evaporator_airflow"
-  | "non_condensables";
+export type Cause = "none" | "undercharge" | "overcharge" | "liquid_line_restriction" | "metering_underfeed" | "flood_back" | "weak_compressor" | "condenser_airflow" | "evaporator_airflow" | "non_condensables";
 
 /**
- * A reading, an observation, or a quantity derived from them.
- * Readings have numbers from 1, observations from 100, derived quantities from 200. The name of a reading is the
- * name of its input field; the name of a derived quantity is its key in the report.
+ * What is suspicious about an input that is answered all the same.
+ * - `reads_like_gauge`: The pressure fits far better after adding one atmosphere.
+ * - `contradicts_others`: The reading contradicts the others.
+ * - `not_settled`: The machine has run too short a time to have settled.
+ * - `refrigerant_unknown`: The refrigerant is not known, so pressures say nothing.
+ * - `outside_model`: The point lies outside what the machine model can follow.
+ * - `record_unused`: The record cannot be used.
+ * - `two_causes_alike`: Two causes explain the readings about equally well; each is named by a warning of its own.
+ * - `not_running`: The machine is said to be stopped.
+ * - `reads_like_the_other`: Two readings stand where the other one belongs; each is named by a warning of its own.
+ * - `reads_like_another`: The readings would suit another refrigerant than the one named.
  */
-export type Measurement =
-  | "suction_pressure_kpa"
-  | "evaporator_pressure_kpa"
-  | "discharge_pressure_kpa"
-  | "liquid_pressure_kpa"
-  | "evaporator_outlet_c"
-  | "suction_line_c"
-  | "discharge_line_c"
-  | "liquid_line_c"
-  | "drier_outlet_c"
-  | "space_c"
-  | "supply_air_c"
-  | "ambient_c"
-  | "condenser_exhaust_c"
-  | "current_a"
-  | "voltage_v"
-  | "pump_down_kpa"
-  | "pump_down_rise_kpa_per_min"
-  | "standing_pressure_kpa"
-  | "standing_temperature_c"
-  | "winding_run_ohm"
-  | "winding_start_ohm"
-  | "winding_run_to_start_ohm"
-  | "winding_to_frame_megohm"
-  | "run_capacitor_uf"
-  | "start_capacitor_uf"
-  | "minutes_running"
-  | "start_current_a"
-  | "power_w"
-  | "space_wet_bulb_c"
-  | "winding_c"
-  | "insulation_test_v"
-  | "terminal_12_ohm"
-  | "terminal_23_ohm"
-  | "terminal_13_ohm"
-  | "running"
-  | "pump_down_valve"
-  | "pump_down_ended_by"
-  | "line_voltages_v"
-  | "line_currents_a"
-  | "start_noise"
-  | "frost_on_compressor"
-  | "sight_glass"
-  | "coil_iced"
-  | "suction_saturation_c"
-  | "superheat_k"
-  | "compressor_superheat_k"
-  | "subcooling_k"
-  | "pressure_ratio"
-  | "evaporator_saturation_c"
-  | "condensing_c"
-  | "evaporator_td_k"
-  | "condenser_td_k"
-  | "discharge_superheat_k"
-  | "drier_drop_k"
-  | "supply_air_drop_k"
-  | "exhaust_air_rise_k";
+export type WarningKind = "reads_like_gauge" | "contradicts_others" | "not_settled" | "refrigerant_unknown" | "outside_model" | "record_unused" | "two_causes_alike" | "not_running" | "reads_like_the_other" | "reads_like_another";
 
 /**
- * The effort a measurement takes.
- * - `look`: Look, listen, or read an air thermometer.
- * - `clamp`: Put a clamp on a pipe.
- * - `meter`: Put an electrical meter on terminals.
- * - `valve`: Attach a gauge or turn a valve at a fitted port.
- * - `opens_system`: Open the refrigerant circuit, or fit a port that is not there.
+ * Why an input cannot be used.
+ * - `not_finite`: The number is NaN or infinite where it must not be.
+ * - `out_of_range`: The number lies outside what a machine can show.
+ * - `outside_table`: The number lies outside the refrigerant's table.
+ * - `above_discharge`: The suction pressure lies above the discharge pressure of a running machine.
+ * - `phases_unknown`: The number of phases is neither 1 nor 3.
+ * - `unknown_code`: The integer is not a code that this library knows.
+ * - `not_json`: The text is not JSON.
+ * - `duplicate`: The name is given twice.
+ * - `unknown_field`: There is no such field.
+ * - `wrong_type`: The value is of another type than the field's.
+ * - `wrong_length`: The list has another length than it must have.
+ * - `unknown_name`: The name is none of those that the field takes.
+ * - `unknown_refrigerant`: There is no refrigerant of this name here.
+ * - `unknown_measurement`: There is no reading, observation or action of this name.
+ * - `too_large`: The number is too large for this library.
+ * - `missing`: The field is missing, and nothing can be answered without it.
+ * - `not_usable`: The numbers together are none that this question can be answered for.
+ * - `two_phase`: The state is liquid and vapor together, and pressure and temperature do not fix it.
+ * - `other_phase`: The state lies in the other phase.
+ * - `transcritical`: The state lies above the critical point, where there is no saturation.
  */
-export type Effort =
-  | "look"
-  | "clamp"
-  | "meter"
-  | "valve"
-  | "opens_system";
+export type ErrorCode = "not_finite" | "out_of_range" | "outside_table" | "above_discharge" | "phases_unknown" | "unknown_code" | "not_json" | "duplicate" | "unknown_field" | "wrong_type" | "wrong_length" | "unknown_name" | "unknown_refrigerant" | "unknown_measurement" | "too_large" | "missing" | "not_usable" | "two_phase" | "other_phase" | "transcritical";
 
 /**
  * One finding of the electrical checks.
@@ -201,36 +260,7 @@ export type Effort =
  * - `start_current_low`: The inrush is far below the locked-rotor current.
  * - `start_current_high`: The inrush is above the locked-rotor current by more than its tolerance.
  */
-export type FindingKind =
-  | "windings_good"
-  | "open_winding"
-  | "overload_open"
-  | "shorted_turns"
-  | "winding_to_frame"
-  | "windings_inconsistent"
-  | "run_capacitor_good"
-  | "run_capacitor_low"
-  | "run_capacitor_high"
-  | "run_capacitor_open"
-  | "start_capacitor_good"
-  | "start_capacitor_low"
-  | "start_capacitor_high"
-  | "start_capacitor_open"
-  | "low_voltage"
-  | "high_voltage"
-  | "voltage_unbalance"
-  | "current_above_rated"
-  | "current_below_expected"
-  | "current_normal"
-  | "locked_rotor"
-  | "high_resistance_connection"
-  | "current_unbalance"
-  | "insulation_good"
-  | "insulation_doubtful"
-  | "terminals_ambiguous"
-  | "start_current_usual"
-  | "start_current_low"
-  | "start_current_high";
+export type FindingKind = "windings_good" | "open_winding" | "overload_open" | "shorted_turns" | "winding_to_frame" | "windings_inconsistent" | "run_capacitor_good" | "run_capacitor_low" | "run_capacitor_high" | "run_capacitor_open" | "start_capacitor_good" | "start_capacitor_low" | "start_capacitor_high" | "start_capacitor_open" | "low_voltage" | "high_voltage" | "voltage_unbalance" | "current_above_rated" | "current_below_expected" | "current_normal" | "locked_rotor" | "high_resistance_connection" | "current_unbalance" | "insulation_good" | "insulation_doubtful" | "terminals_ambiguous" | "start_current_usual" | "start_current_low" | "start_current_high";
 
 /**
  * What can hurt.
@@ -250,22 +280,7 @@ export type FindingKind =
  * - `keep_safety_controls`: A pressure control is never bypassed to get a reading.
  * - `hot_surface`: Pipes and shell are hot.
  */
-export type CautionCode =
-  | "pressure"
-  | "cold_burn"
-  | "flammable"
-  | "toxic"
-  | "asphyxiation"
-  | "capacitor"
-  | "live_terminals"
-  | "terminal_venting"
-  | "recovery_law"
-  | "no_vacuum_energise"
-  | "no_vacuum_pump_down"
-  | "air_in_circuit"
-  | "blend_charge_liquid"
-  | "keep_safety_controls"
-  | "hot_surface";
+export type CautionCode = "pressure" | "cold_burn" | "flammable" | "toxic" | "asphyxiation" | "capacitor" | "live_terminals" | "terminal_venting" | "recovery_law" | "no_vacuum_energise" | "no_vacuum_pump_down" | "air_in_circuit" | "blend_charge_liquid" | "keep_safety_controls" | "hot_surface";
 
 /**
  * The step a caution belongs to.
@@ -276,13 +291,17 @@ export type CautionCode =
  * - `charging`: Adding or removing refrigerant.
  * - `opens_system`: Opening the refrigerant circuit.
  */
-export type Step =
-  | "look"
-  | "gauges"
-  | "electrical"
-  | "pump_down"
-  | "charging"
-  | "opens_system";
+export type Step = "look" | "gauges" | "electrical" | "pump_down" | "charging" | "opens_system";
+
+/** The unit of a number. */
+export type Unit = "" | "ohm" | "megohm" | "uF" | "V" | "A" | "%" | "kPa absolute" | "kPa" | "kPa/min" | "degC" | "K" | "W" | "Hz" | "kg" | "minutes" | "hours" | "an hour" | "days";
+
+/**
+ * A language that sentences are written in.
+ * - `en`: English.
+ * - `es`: Spanish.
+ */
+export type Language = "en" | "es";
 
 /**
  * What happened.
@@ -312,31 +331,7 @@ export type Step =
  * - `defrost_ends`: The coil is no longer heated.
  * - `gap`: Samples were missing for so long that nothing is known across the gap.
  */
-export type MonitorEventKind =
-  | "start"
-  | "stop"
-  | "inrush"
-  | "failed_start"
-  | "overload_cycling"
-  | "start_gear_stays_in"
-  | "migration_likely"
-  | "liquid_on_start"
-  | "stays_high"
-  | "clean_start"
-  | "start_not_told"
-  | "pulling_down"
-  | "steady"
-  | "hunting"
-  | "pump_down"
-  | "pump_down_lowest"
-  | "pump_down_rise"
-  | "short_cycling"
-  | "equalized"
-  | "standing_pressure"
-  | "current_rises"
-  | "defrost_begins"
-  | "defrost_ends"
-  | "gap";
+export type MonitorEventKind = "start" | "stop" | "inrush" | "failed_start" | "overload_cycling" | "start_gear_stays_in" | "migration_likely" | "liquid_on_start" | "stays_high" | "clean_start" | "start_not_told" | "pulling_down" | "steady" | "hunting" | "pump_down" | "pump_down_lowest" | "pump_down_rise" | "short_cycling" | "equalized" | "standing_pressure" | "current_rises" | "defrost_begins" | "defrost_ends" | "gap";
 
 /**
  * What the machine does at the moment.
@@ -354,17 +349,7 @@ export type MonitorEventKind =
  * - `defrost`: It stands and its coil is being heated.
  * - `stopped`: It stands because its overload opened, or a start failed.
  */
-export type MonitorState =
-  | "unknown"
-  | "off"
-  | "starting"
-  | "pulling_down"
-  | "steady"
-  | "unsteady"
-  | "pumping_down"
-  | "holding"
-  | "defrost"
-  | "stopped";
+export type MonitorState = "unknown" | "off" | "starting" | "pulling_down" | "steady" | "unsteady" | "pumping_down" | "holding" | "defrost" | "stopped";
 
 /**
  * Why a sample could not be used, whole or in part.
@@ -373,11 +358,38 @@ export type MonitorState =
  * - `nothing_measured`: No channel holds a number that a machine can show: nothing but the time was used.
  * - `some_unusable`: Some channels hold what no machine can show; they were left out and the others used.
  */
-export type SampleProblem =
-  | "repeated_time"
-  | "backward_time"
-  | "nothing_measured"
-  | "some_unusable";
+export type MonitorSampleProblem = "repeated_time" | "backward_time" | "nothing_measured" | "some_unusable";
+
+/**
+ * The temperature scale a map's coefficients were made for.
+ * - `celsius`: Degrees Celsius.
+ * - `fahrenheit`: Degrees Fahrenheit.
+ */
+export type CompressorScale = "celsius" | "fahrenheit";
+
+/** What is known of the machine; its refrigerant is an argument of its own. */
+export interface System {
+  /** The refrigerant as people write it: R290, R-404A, 404a, propane. */
+  refrigerant?: string | null | undefined;
+  /** Readings of this same machine when it was good. */
+  record?: { readings: Readings }[] | null | undefined;
+  /** The design point. */
+  design?: Design | null | undefined;
+  /** The compressor's plate. */
+  compressor?: CompressorPlate | null | undefined;
+  /** Nameplate charge, kg. */
+  charge_kg?: number | null | undefined;
+  /** Tolerance of the run capacitor's plate value, percent; 6 unless given. */
+  run_capacitor_tolerance_percent?: number | null | undefined;
+  /** The metering device; not known: the diagnosis allows for each kind's spread. */
+  metering?: Metering | null | undefined;
+  /** Whether a liquid receiver stands behind the condenser; not known: usual for the metering. */
+  receiver?: boolean | null | undefined;
+  /** Whether a regulator holds the compressor's inlet pressure down; not known: no. */
+  suction_pressure_regulator?: boolean | null | undefined;
+  /** What the machine is for. */
+  duty?: Duty | null | undefined;
+}
 
 /**
  * The point the machine was designed for, as far as its maker tells; what is left out falls back to what is
@@ -424,33 +436,15 @@ export interface CompressorPlate {
   run_capacitor_uf?: number | "open" | null | undefined;
   /** Rated start capacitor, microfarad. */
   start_capacitor_uf?: number | "open" | null | undefined;
+  /** How the compressor compresses. */
+  kind?: CompressorKind | null | undefined;
+  /** Whether its speed is fixed. */
+  drive?: Drive | null | undefined;
+  /** What starts a single-phase motor. */
+  start_gear?: StartGear | null | undefined;
 }
 
-/** What is known of the machine; its refrigerant is an argument of its own. */
-export interface System {
-  /** The refrigerant as people write it: R290, R-404A, 404a, propane; absent: not known. */
-  refrigerant?: string | null | undefined;
-  /** Readings of this same machine when it was good, if there are any. */
-  record?: { readings: Readings }[] | null | undefined;
-  /** The metering device; not known: the diagnosis allows for each kind's spread. */
-  metering?: Metering | null | undefined;
-  /** Whether a liquid receiver stands behind the condenser; not known: usual for the metering. */
-  receiver?: boolean | null | undefined;
-  /** Whether a regulator holds the compressor's inlet pressure down; not known: no. */
-  suction_pressure_regulator?: boolean | null | undefined;
-  /** What the machine is for. */
-  duty?: Duty | null | undefined;
-  /** The design point. */
-  design?: Design | null | undefined;
-  /** The compressor's plate. */
-  compressor?: CompressorPlate | null | undefined;
-  /** Nameplate charge, kg. */
-  charge_kg?: number | null | undefined;
-  /** Tolerance of the run capacitor's plate value, percent; 6 unless given. */
-  run_capacitor_tolerance_percent?: number | null | undefined;
-}
-
-/** The numbers read on the visit. Pressures are absolute, kPa; temperatures degC. */
+/** What was read on the visit. Pressures are absolute, kPa; temperatures degC. */
 export interface Readings {
   /** Pressure at the compressor's suction, kPa absolute. */
   suction_pressure_kpa?: number | null | undefined;
@@ -520,16 +514,34 @@ export interface Readings {
   terminal_23_ohm?: number | "open" | null | undefined;
   /** Resistance between unmarked terminals 1 and 3, ohm. */
   terminal_13_ohm?: number | "open" | null | undefined;
+  /**
+   * Pipe temperature just behind the metering device, degC; stands for the evaporating temperature of a
+   * machine without a port.
+   */
+  evaporator_inlet_c?: number | null | undefined;
+  /**
+   * Pipe temperature at a return bend in the middle of the condenser, degC; stands for the condensing
+   * temperature of a machine without a port.
+   */
+  condenser_middle_c?: number | null | undefined;
+  /** Refrigerant that came out into the recovery cylinder, kg. */
+  recovered_kg?: number | null | undefined;
+  /** Refrigerant put in on this visit before these readings, kg. */
+  added_kg?: number | null | undefined;
+  /** Starts of the compressor an hour. */
+  starts_per_hour?: number | null | undefined;
+  /** Time that the machine has been running with hardly a stop, hours. */
+  hours_running?: number | null | undefined;
+  /** The three line-to-line voltages, V. */
+  line_voltages_v?: [number, number, number] | null | undefined;
+  /** The three line currents, A. */
+  line_currents_a?: [number, number, number] | null | undefined;
   /** Whether the compressor runs while the pressures are read; not said: it runs. */
   running?: boolean | null | undefined;
   /** Which valve the pump-down was made against. */
   pump_down_valve?: PumpDownValve | null | undefined;
   /** What ended the pump-down. */
   pump_down_ended_by?: PumpDownEnd | null | undefined;
-  /** The three line-to-line voltages, V. */
-  line_voltages_v?: [number, number, number] | null | undefined;
-  /** The three line currents, A. */
-  line_currents_a?: [number, number, number] | null | undefined;
 }
 
 /** What was seen and heard on the visit. */
@@ -542,6 +554,24 @@ export interface Observations {
   sight_glass?: SightGlass | null | undefined;
   /** Whether the evaporator coil is iced over. */
   coil_iced?: boolean | null | undefined;
+  /** Whether the condenser's fan turns. */
+  condenser_fan?: Fan | null | undefined;
+  /** Whether the evaporator's fan turns. */
+  evaporator_fan?: Fan | null | undefined;
+  /** What the condenser's face looks like. */
+  condenser_face?: CondenserFace | null | undefined;
+  /** How far frost or sweat covers the evaporator. */
+  frost_line?: FrostLine | null | undefined;
+  /** Whether oil stands at joints, fins or floor. */
+  oil_traces?: boolean | null | undefined;
+  /** Whether a leak was found. */
+  leak_found?: boolean | null | undefined;
+  /** Whether thermostat and controls call for cooling. */
+  calls_for_cooling?: boolean | null | undefined;
+  /** Whether the door closes and its gasket seals. */
+  door_closes?: boolean | null | undefined;
+  /** What is heard when the compressor is switched on. */
+  start_sound?: StartSound | null | undefined;
 }
 
 /** Standard uncertainties (k = 1) of the instruments; what is left out takes its usual value. */
@@ -558,16 +588,68 @@ export interface Uncertainty {
   current_percent?: number | null | undefined;
 }
 
+/** What this machine lets be reached, and what is at hand. */
+export interface Access {
+  /** Readings, observations and actions that this visit cannot take. */
+  cannot?: (Measurement | Action)[] | null | undefined;
+  /** Whether there is a port on the suction side. */
+  suction_port?: boolean | null | undefined;
+  /** Whether there is a port on the high side. */
+  high_side_port?: boolean | null | undefined;
+  /** Whether there is a port on the liquid line. */
+  liquid_port?: boolean | null | undefined;
+  /** Whether the compressor has a suction service valve. */
+  suction_service_valve?: boolean | null | undefined;
+  /** Whether there is a valve in the liquid line. */
+  liquid_line_valve?: boolean | null | undefined;
+  /** The tools at hand; what is absent from the list is not at hand, no list says nothing. */
+  tools?: Tool[] | null | undefined;
+}
+
+/** What things cost, in one currency of the caller's choice; null is not known. */
+export interface Costs {
+  /** The repair of each cause. */
+  repair?: { [cause in Exclude<Cause, "none">]?: number | null | undefined } | null | undefined;
+  /** Coming out once more. */
+  visit?: number | null | undefined;
+  /** An hour of work. */
+  hour?: number | null | undefined;
+  /** A new compressor, fitted. */
+  compressor?: number | null | undefined;
+  /** A new machine, installed. */
+  machine?: number | null | undefined;
+  /** What is lost each day that the machine does not do its work. */
+  loss_a_day?: number | null | undefined;
+  /** Days that the loss is reckoned over. */
+  horizon_days?: number | null | undefined;
+  /** The next test, its time and parts. */
+  test?: number | null | undefined;
+  /** What is lost when the machine is left with its fault: the goods at risk times the chance that they spoil. */
+  product_at_risk?: number | null | undefined;
+}
+
 /** One visit: what is known of the machine, what was measured and seen, and how well. */
 export interface Visit {
-  /** What is known of the machine. */
+  /** What is known of the machine; its refrigerant is an argument of its own. */
   system?: System | null | undefined;
-  /** What was measured. */
+  /** What was read on the visit. Pressures are absolute, kPa; temperatures degC. */
   readings?: Readings | null | undefined;
-  /** What was seen and heard. */
+  /** What was seen and heard on the visit. */
   observations?: Observations | null | undefined;
-  /** How well the instruments measure. */
+  /** Standard uncertainties (k = 1) of the instruments; what is left out takes its usual value. */
   uncertainty?: Uncertainty | null | undefined;
+  /** What this machine lets be reached, and what is at hand. */
+  access?: Access | null | undefined;
+  /** What things cost, in one currency of the caller's choice; null is not known. */
+  costs?: Costs | null | undefined;
+  /** The language of the sentences in the answer; English unless given. */
+  language?: Language | null | undefined;
+  /** How long it has been so, hours. */
+  complaint_hours?: number | null | undefined;
+  /** What the customer complains of. */
+  complaint?: Complaint[] | null | undefined;
+  /** What is known to have been done before. */
+  history?: History[] | null | undefined;
 }
 
 /**
@@ -575,24 +657,7 @@ export interface Visit {
  * A value that arrives more slowly than the others is best repeated with its latest value: superheat is only
  * known at a sample that holds both its pressure and its temperature.
  */
-export type SampleNumbers = Pick<
-  Readings,
-  | "suction_pressure_kpa"
-  | "evaporator_pressure_kpa"
-  | "discharge_pressure_kpa"
-  | "liquid_pressure_kpa"
-  | "evaporator_outlet_c"
-  | "suction_line_c"
-  | "discharge_line_c"
-  | "liquid_line_c"
-  | "drier_outlet_c"
-  | "space_c"
-  | "supply_air_c"
-  | "ambient_c"
-  | "condenser_exhaust_c"
-  | "current_a"
-  | "voltage_v"
->;
+export type SampleNumbers = Pick<Readings, "suction_pressure_kpa" | "evaporator_pressure_kpa" | "discharge_pressure_kpa" | "liquid_pressure_kpa" | "evaporator_outlet_c" | "suction_line_c" | "discharge_line_c" | "liquid_line_c" | "drier_outlet_c" | "space_c" | "supply_air_c" | "ambient_c" | "condenser_exhaust_c" | "current_a" | "voltage_v">;
 
 /** What is known of the machine; all of it optional, all of it from the compressor's plate or the technician. */
 export interface MonitorSettings {
@@ -604,7 +669,7 @@ export interface MonitorSettings {
   locked_rotor_a?: number | null | undefined;
   /** Rated voltage of the plate, V. */
   rated_v?: number | null | undefined;
-  /** Whether a regulator holds the compressor's inlet pressure down. */
+  /** Whether a regulator holds the compressor's inlet pressure down; not known: no. */
   suction_pressure_regulator?: boolean | null | undefined;
   /** Which valve a pump-down will be made against. */
   pump_down_valve?: PumpDownValve | null | undefined;
@@ -698,12 +763,12 @@ export interface CauseProbability {
 
 /** One reading's word for or against one cause. */
 export interface Evidence {
-  /** Which way the reading speaks. */
-  says: "for" | "against";
   /** The cause. */
   cause: Cause;
   /** The reading. */
   reading: Measurement;
+  /** Which way the reading speaks: `for` or `against`. */
+  says: string;
   /** Log-odds of the cause with all readings minus with this one left out, nats; positive speaks for it. */
   weight_nats: number;
 }
@@ -718,7 +783,7 @@ export interface NextMeasurement {
   effort: Effort;
 }
 
-/** A cause and the measurements that rule it out, or would. */
+/** A cause and the measurements that rule it out. */
 export interface RuledOut {
   /** The cause. */
   cause: Cause;
@@ -726,7 +791,7 @@ export interface RuledOut {
   by: Measurement[];
 }
 
-/** A cause and the measurements that rule it out, or would. */
+/** A cause and the measurements that would rule it out. */
 export interface StillOpen {
   /** The cause. */
   cause: Cause;
@@ -736,10 +801,18 @@ export interface StillOpen {
 
 /** Something suspicious about one field. */
 export interface Warning {
-  /** The same in words, English. */
-  text: string;
-  /** The field in it. */
+  /** The path of the field. */
   field: string;
+  /** The same in words, in the language asked for. */
+  text: string;
+  /** What is suspicious. */
+  code: WarningKind;
+  /** The value that was read, in `unit`; null where it is no number. */
+  value: number | null;
+  /** The limit that it was held against, in `unit`; null where there is none. */
+  limit: number | null;
+  /** The unit of both; null where there is no number. */
+  unit: string | null;
 }
 
 /** A finding with the value it rests on and the limit it was held against. */
@@ -756,23 +829,23 @@ export interface Finding {
 
 /** One caution at the step it belongs to. */
 export interface Caution {
-  /** The same in words, English. */
-  text: string;
   /** What can hurt. */
   code: CautionCode;
   /** The step it belongs to. */
   step: Step;
+  /** The same in words, in the language asked for. */
+  text: string;
 }
 
 /** The whole answer to one visit. */
 export interface Report {
-  /** Always `ok`: an error is thrown, not returned. */
+  /** Always `ok`: an error is an answer of its own. */
   status: "ok";
   /** What the readings say the machine does. */
   cycle: Cycle;
   /** What it would do if healthy. */
   expected: Expected;
-  /** All ten causes, most probable first. */
+  /** All causes, most probable first. */
   causes: CauseProbability[];
   /** Whether acting on `leading` is justified by the rule's stated error rates. */
   decided: boolean;
@@ -797,4 +870,100 @@ export interface Report {
   electrical: Finding[];
   /** What to take care of, step by step. */
   cautions: Caution[];
+}
+
+/** An input that cannot be used. */
+export interface Refusal {
+  /** Always `error`. */
+  status: string;
+  /** The path of the field, such as `readings.suction_pressure_kpa`; empty where no one field is at fault. */
+  field: string;
+  /** What is wrong, in words, in the language asked for. */
+  error: string;
+  /** What is wrong. */
+  code: ErrorCode;
+  /** The value that was given, in `unit`; null where it is no number. */
+  value: number | null;
+  /** The limit that it broke, in `unit`; null where there is none. */
+  limit: number | null;
+  /** The unit of both; null where there is none. */
+  unit: string | null;
+}
+
+/** Bubble and dew temperature at a pressure. */
+export interface SaturationTemperatures {
+  /** Always `ok`. */
+  status: "ok";
+  /** Bubble temperature, degC. */
+  bubble_c: number;
+  /** Dew temperature, degC. */
+  dew_c: number;
+}
+
+/** Bubble and dew pressure at a temperature. */
+export interface SaturationPressures {
+  /** Always `ok`. */
+  status: "ok";
+  /** Bubble pressure, kPa absolute. */
+  bubble_kpa: number;
+  /** Dew pressure, kPa absolute. */
+  dew_kpa: number;
+}
+
+/** The state at a pressure and a temperature, outside the two-phase region. */
+export interface SinglePhaseState {
+  /** Always `ok`. */
+  status: "ok";
+  /** The phase. */
+  phase: string;
+  /** Density, kg/m3. */
+  density_kg_m3: number;
+  /** Specific enthalpy, kJ/kg, IIR reference state. */
+  enthalpy_kj_kg: number;
+  /** Specific entropy, kJ/(kg K), IIR reference state. */
+  entropy_kj_kg_k: number;
+}
+
+/** A pressure and a temperature between bubble and dew: they do not fix the state. */
+export interface TwoPhaseState {
+  /** Always `ok`. */
+  status: "ok";
+  /** The phase. */
+  phase: string;
+}
+
+/** A component of a refrigerant. */
+export interface Component {
+  /** Its designation. */
+  component: string;
+  /** Its share by mass, percent. */
+  mass_percent: number;
+}
+
+/** What is known of a refrigerant. */
+export interface RefrigerantFacts {
+  /** Always `ok`. */
+  status: "ok";
+  /** The designation as the library writes it. */
+  designation: string;
+  /** Components by mass. */
+  composition: Component[];
+  /** ASHRAE 34 safety class; null where no source is at hand, and cautions then assume flammable and toxic. */
+  safety_class: string | null;
+  /** Critical temperature, degC. */
+  critical_c: number;
+  /** Critical pressure, kPa absolute. */
+  critical_kpa: number;
+  /** Molar mass, g/mol. */
+  molar_mass_g_mol: number;
+  /** Whether a pair of components has only estimated mixing parameters. */
+  estimated_pair: boolean;
+}
+
+/** Every refrigerant there is a table for. */
+export interface RefrigerantList {
+  /** Always `ok`. */
+  status: "ok";
+  /** The designations. */
+  refrigerants: string[];
 }

@@ -370,7 +370,10 @@ impl<T: Choice> Slot for Option<Set<T>> {
     fn write(&mut self, value: Option<Value>) -> bool {
         *self = match value {
             None => None,
-            Some(Value::Set(bits)) => Some(Set::from_bits(bits)),
+            // A bit that stands for nothing is refused, as an unknown number is.
+            Some(Value::Set(bits)) if (0..32).all(|n| bits >> n & 1 == 0 || T::from_code(n).is_some()) => {
+                Some(Set::from_bits(bits))
+            }
             Some(_) => return false,
         };
         true

@@ -14,9 +14,9 @@ use common::words::{finding_words, reading, words};
 use common::{Input, arguments};
 use rimewise::cause::Cause;
 use rimewise::json::{OwnedVisit, read_visit, write_report};
-use rimewise::text::Language;
 use rimewise::monitor::{CHANNELS, Event, Monitor, Sample, SampleProblem, Settings, SteadyReadings};
 use rimewise::readings::Readings;
+use rimewise::text::Language;
 use std::process::ExitCode;
 
 /// An invented freezer that starts with liquid in its compressor.

@@ -1,14 +1,18 @@
 //! One visit, end to end: the readings in, the report out.
 
-use crate::caution;
+use crate::alarm;
+use crate::cause::Cause;
+use crate::caution::{self, Step};
 use crate::check::check;
 use crate::cycle::Cycle;
 use crate::diagnosis::{self, Workspace};
 use crate::invalid::Invalid;
 use crate::motor;
+use crate::plan::{self, Basis};
 use crate::readings::Visit;
 use crate::refrigerant::Refrigerant;
 use crate::report::Report;
+use crate::verdict::{self, Statement};
 use crate::warning::{WarningKind, quote, warn, warn_beyond};
 use heapless::Vec;
 
@@ -41,6 +45,7 @@ pub fn diagnose_in(
 ) -> Result<(), Invalid> {
     check(refrigerant, visit)?;
     report.clear();
+    workspace.clear();
     report.cycle = Cycle::from_readings(refrigerant, &visit.system, &visit.readings, &visit.uncertainty);
     match refrigerant {
         None => warn(&mut report.warnings, "system", "refrigerant", WarningKind::RefrigerantUnknown),
@@ -68,16 +73,91 @@ pub fn diagnose_in(
         }
     }
     quote(&mut report.warnings, &visit.readings);
-    let current = report.expected.current_a;
-    report.electrical = motor::examine(&visit.system, &visit.readings, &visit.uncertainty, current);
+    state(refrigerant, visit, report);
+    let basis = Basis {
+        visit,
+        refrigerant,
+        candidates: workspace.candidates(),
+        expected: &report.expected,
+        electrical: &report.electrical,
+        must_not_run: report.motor_must_not_run(),
+    };
+    plan::plan(&basis, &mut report.diagnosis, &mut report.plan);
     let safety = refrigerant.and_then(Refrigerant::safety_class);
     let glide_k = refrigerant.map(|r| r.glide().kelvins());
     let mut suggested: Vec<_, 8> = Vec::new();
     for next in &report.diagnosis.next {
-        let _ = suggested.push(next.measurement);
+        // As long as the list it is made of.
+        suggested.push(next.measurement).ok();
     }
     report.cautions = caution::cautions(safety, glide_k, visit, &suggested);
+    let next = next_step(report);
+    caution::put_first(&mut report.cautions, next);
     Ok(())
+}
+
+/// What stands above the causes: the electrical findings, the alarms, the compressor's own question, and the verdict.
+fn state(refrigerant: Option<&Refrigerant<'_>>, visit: &Visit<'_>, report: &mut Report) {
+    let Report { cycle, expected, diagnosis, warnings, electrical, .. } = report;
+    *electrical = motor::examine(&visit.system, &visit.readings, &visit.uncertainty, expected.current_a);
+    motor::examine_start(visit, electrical);
+    report.terminals = motor::terminals::found(&visit.system, &visit.readings);
+    report.alarms = alarm::alarms(refrigerant, visit, cycle, expected, electrical);
+    let decided = {
+        let evidence = verdict::Evidence {
+            visit,
+            cycle,
+            expected,
+            diagnosis,
+            findings: electrical,
+            alarms: &report.alarms,
+            running: visit.readings.running != Some(false),
+            doubted: verdict::doubted(warnings),
+        };
+        diagnosis.decided && verdict::may_be_decided(&evidence)
+    };
+    diagnosis.decided = decided;
+    let evidence = verdict::Evidence {
+        visit,
+        cycle,
+        expected,
+        diagnosis,
+        findings: electrical,
+        alarms: &report.alarms,
+        running: visit.readings.running != Some(false),
+        doubted: verdict::doubted(warnings),
+    };
+    report.compressor = verdict::compressor(&evidence);
+    report.families = verdict::families(diagnosis);
+    report.jobs = verdict::jobs(&visit.system, diagnosis, electrical, report.compressor.probability);
+    report.verdict = verdict::verdict(&evidence, &report.families, &report.jobs);
+    if report.motor_must_not_run() {
+        ask_only_what_stands_still(report);
+    }
+}
+
+/// Takes back what only a running machine shows: nobody is sent to measure on a motor that must not run.
+fn ask_only_what_stands_still(report: &mut Report) {
+    let diagnosis = &mut report.diagnosis;
+    diagnosis.next.retain(|next| !verdict::needs_running(next.measurement));
+    for open in &mut diagnosis.still_open {
+        open.measurements.retain(|measurement| !verdict::needs_running(*measurement));
+    }
+}
+
+/// The step that the next piece of work belongs to.
+fn next_step(report: &Report) -> Step {
+    if report.motor_must_not_run() {
+        return Step::Electrical;
+    }
+    match report.verdict.statement {
+        Statement::Electrical(_) => Step::Electrical,
+        Statement::Cause(Cause::CondenserAirflow | Cause::EvaporatorAirflow) => Step::Look,
+        Statement::Cause(_) | Statement::Family(_) | Statement::Job(_) => Step::OpensSystem,
+        Statement::Undecided | Statement::Healthy | Statement::Unidentified => {
+            report.diagnosis.next.first().map_or(Step::Look, |next| Step::of(next.measurement))
+        }
+    }
 }
 
 /// A machine settles within about a quarter of an hour (California's field procedure for charging by superheat,

@@ -153,6 +153,33 @@ pub fn cautions(
     list
 }
 
+impl Step {
+    /// The step that a measurement belongs to.
+    pub fn of(measurement: Measurement) -> Self {
+        match measurement {
+            Measurement::PumpDown | Measurement::PumpDownRise => Self::PumpDown,
+            other => match other.effort() {
+                Effort::Look | Effort::Clamp => Self::Look,
+                Effort::Meter => Self::Electrical,
+                Effort::Valve => Self::Gauges,
+                Effort::OpensSystem => Self::OpensSystem,
+            },
+        }
+    }
+}
+
+/// Puts the cautions of the step that comes next before the others, each in its order.
+pub fn put_first(cautions: &mut Cautions, next: Step) {
+    let mut ordered = Cautions::new();
+    let (first, others) =
+        (cautions.iter().filter(|c| c.step == next), cautions.iter().filter(|c| c.step != next));
+    for caution in first.chain(others) {
+        // As long as the list it is made of.
+        ordered.push(*caution).ok();
+    }
+    *cautions = ordered;
+}
+
 /// The measurements that a visit holds.
 fn taken<'v>(visit: &'v Visit<'_>) -> impl Iterator<Item = Measurement> + 'v {
     let numbers = visit.readings.numbers().into_iter().zip(Readings::FIELDS);

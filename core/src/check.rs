@@ -31,6 +31,9 @@ pub fn check(refrigerant: Option<&Refrigerant<'_>>, visit: &Visit<'_>) -> Result
         number("costs", "repair", Kind::Money, cost)?;
     }
     readings(refrigerant, visit, &visit.readings)?;
+    if let Some(before) = visit.before {
+        readings(refrigerant, visit, before).map_err(|e| Invalid { section: "before.readings", ..e })?;
+    }
     for (n, record) in visit.record.iter().enumerate() {
         readings(refrigerant, visit, record).map_err(|e| Invalid { record: Some(n), ..e })?;
     }

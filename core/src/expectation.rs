@@ -169,7 +169,7 @@ impl Expectation {
         for (direction, sd) in &DISCREPANCY {
             add_outer(cross, direction, direction, SHARED * sd * sd);
         }
-        deviation.set(&then.shown, own, &measured, None);
+        deviation.set(&then.shown, own, &measured);
         if deviation.size() < 2 {
             return false;
         }
@@ -309,6 +309,7 @@ pub(crate) fn off_design(nominal: &Nominal) -> Vector {
     let mut moves = [0.0; CHANNELS];
     moves[symptom::SUCTION_PRESSURE] = symptom::OFF_DESIGN * beyond;
     moves[symptom::EVAPORATOR_PRESSURE] = symptom::OFF_DESIGN * beyond;
+    moves[symptom::EVAPORATOR_INLET] = symptom::OFF_DESIGN * beyond;
     moves
 }
 

@@ -48,6 +48,14 @@ choice! {
         OtherPhase = 32 "other_phase",
         /// The state lies above the critical point, where there is no saturation.
         Transcritical = 33 "transcritical",
+        /// The state lies so close to the critical point that the table does not know it well enough.
+        NearCritical = 34 "near_critical",
+        /// The state lies between bubble and dew of a blend whose temperatures there the table does not have.
+        BetweenBubbleAndDew = 35 "between_bubble_and_dew",
+        /// The text, or one of its lists, is longer or deeper than any visit.
+        TooLong = 36 "too_long",
+        /// The answer was found and could not be written where it was wanted.
+        NotWritten = 37 "not_written",
     }
 }
 

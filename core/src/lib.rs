@@ -26,6 +26,7 @@
 #![cfg_attr(not(feature = "std"), no_std)]
 #![forbid(unsafe_code)]
 
+pub mod alarm;
 mod answer;
 pub mod cause;
 pub mod caution;
@@ -47,6 +48,7 @@ pub mod measurement;
 pub mod monitor;
 pub mod motor;
 mod normal;
+pub mod plan;
 pub mod quantity;
 pub mod readings;
 pub mod refrigerant;
@@ -58,6 +60,7 @@ mod symptom;
 pub mod system;
 pub mod text;
 mod triangular;
+pub mod verdict;
 pub mod warning;
 
 pub use answer::{diagnose, diagnose_in};

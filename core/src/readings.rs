@@ -256,6 +256,8 @@ pub struct Visit<'a> {
     pub costs: Costs,
     /// Readings of this same machine when it was good, if there are any.
     pub record: &'a [Readings],
+    /// Readings of this same machine on this visit before something was changed, if there are any.
+    pub before: Option<&'a Readings>,
 }
 
 /// What can be asked for on a visit: a reading, a look, or an action.

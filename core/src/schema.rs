@@ -15,8 +15,8 @@ use crate::measurement::{Effort, Measurement, Observations, Readings};
 use crate::monitor::{EventKind, Sample, SampleProblem, Settings, State};
 use crate::motor::finding::FindingKind;
 use crate::readings::{
-    Access, Action, Call, Complaint, CondenserFace, Fan, FrostLine, History, PumpDownEnd, PumpDownValve, SightGlass,
-    StartNoise, StartSound, Tool, Uncertainty,
+    Access, Action, Call, Complaint, CondenserFace, Fan, FrostLine, History, PumpDownEnd, PumpDownValve,
+    SightGlass, StartNoise, StartSound, Tool, Uncertainty,
 };
 use crate::system::{CompressorKind, CompressorPlate, Design, Drive, Duty, Metering, StartGear, System};
 use crate::text::Language;
@@ -78,6 +78,15 @@ choices! {
     Step,
     Unit,
     Language,
+    crate::motor::finding::Winding,
+    crate::alarm::AlarmCode,
+    crate::verdict::Level,
+    crate::verdict::Family,
+    crate::verdict::Job,
+    crate::verdict::CompressorState,
+    crate::plan::StepKind,
+    crate::plan::Context as "PlanContext",
+    crate::plan::Change,
     // Of the stream.
     EventKind as "MonitorEventKind",
     State as "MonitorState",
@@ -112,6 +121,7 @@ pub const BESIDES: &[(&str, &str, i32, &str)] = &[
     ("system", "compressor", 309, "The compressor's plate."),
     ("access", "cannot", 506, "Readings, observations and actions that this visit cannot take."),
     ("costs", "repair", 548, "The repair of each cause."),
+    ("", "before", 531, "Readings of this visit before something was changed."),
     ("", "language", 530, "The language of the sentences in the answer; English unless given."),
 ];
 

@@ -8,7 +8,7 @@ pub(crate) const FREEDOM: f32 = 8.0;
 /// ln of the Student density's factor for d measured channels: lnG((8+d)/2) - lnG(4) - d/2 ln(8 pi).
 const LN_FACTOR: [f32; CHANNELS + 1] = [
     0.000000, -0.950109, -1.837877, -2.670203, -3.452611, -4.189626, -4.885023, -5.541995, -6.163284,
-    -6.751264, -7.308014, -7.835369, -8.334961, -8.808249,
+    -6.751264, -7.308014, -7.835369, -8.334961, -8.808249, -9.256547, -9.681045,
 ];
 
 /// ln of a multivariate Student density from its squared distance, number of channels and ln det.

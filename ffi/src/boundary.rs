@@ -185,7 +185,8 @@ pub(crate) unsafe fn give<T: Input>(pointer: *mut T, size: usize, core: Option<&
             break;
         }
         // SAFETY: the word lies within the caller's size.
-        let put = |n: usize, word: u32| unsafe { ptr::write_unaligned(pointer.cast::<u32>().add(at + n), word) };
+        let put =
+            |n: usize, word: u32| unsafe { ptr::write_unaligned(pointer.cast::<u32>().add(at + n), word) };
         match core.and_then(|core| T::get(core, slot)) {
             Some(Value::Number(value)) => put(0, value.to_bits()),
             Some(Value::Three([a, b, c])) => {

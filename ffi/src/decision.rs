@@ -26,6 +26,8 @@ pub enum RimewiseWay {
     Repair = 3,
     /// Replace the compressor.
     ReplaceCompressor = 4,
+    /// Replace the machine.
+    ReplaceMachine = 5,
 }
 
 /// A way to go on with its expected cost.
@@ -42,7 +44,7 @@ pub struct RimewiseAlternative {
     pub expected_cost: f32,
 }
 
-/// All ways to go on, and the cheapest where every cost that matters is known.
+/// All ways to go on, and the cheapest.
 #[derive(Clone, Copy, Debug)]
 #[repr(C)]
 pub struct RimewiseDecision {
@@ -50,7 +52,7 @@ pub struct RimewiseDecision {
     pub size: u32,
     /// RIMEWISE_DECISION_RECOMMENDED where a way is recommended.
     pub valid: u32,
-    /// The recommended RimewiseWay; 0 where a cost that matters is missing.
+    /// The recommended RimewiseWay; 0 where no cost is known.
     pub recommended: i32,
     /// The RimewiseCause whose repair is recommended; 0 for the other actions.
     pub recommended_cause: i32,
@@ -82,14 +84,16 @@ const fn action(action: Action) -> (i32, i32) {
         Action::Test => (RimewiseWay::Test as i32, 0),
         Action::Repair(cause) => (RimewiseWay::Repair as i32, cause.code()),
         Action::ReplaceCompressor => (RimewiseWay::ReplaceCompressor as i32, 0),
+        Action::ReplaceMachine => (RimewiseWay::ReplaceMachine as i32, 0),
     }
 }
 
 /// Weighs every way to go on by its expected cost.
 ///
 /// `probabilities` are `count` numbers by the number of their RimewiseCause, such as those of a report; they are scaled
-/// to sum to one, and those of causes past the end are 0. `test_settles` is the chance, 0 to 1, that the next test settles the cause. Nothing is recommended unless
-/// every cost that matters is known. Errors: WRONG_SIZE, OUT_OF_RANGE where `count` is above the library's causes.
+/// to sum to one, and those of causes past the end are 0. `test_settles` is the chance, 0 to 1, that the next test
+/// settles the cause. A cost that is not known stands in its usual ratio to those that are; nothing is recommended where
+/// none is. Errors: WRONG_SIZE, OUT_OF_RANGE where `count` is above the library's causes.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn rimewise_decide(
     probabilities: *const f32,

@@ -27,7 +27,7 @@ pub const RIMEWISE_RECORD_MAX: u32 = 4;
 #[repr(C)]
 pub struct RimewiseWorkspace {
     /// Private.
-    pub opaque: [*const c_void; 4096],
+    pub opaque: [*const c_void; 4224],
 }
 
 /// Most entries of RimewiseVisit.cannot.
@@ -110,7 +110,11 @@ unsafe fn at_fault(invalid: *mut RimewiseInvalid, record: i32, fault: Fault) -> 
         Fault::Status(status) => status,
         // SAFETY: as the caller's.
         Fault::Field(field) => unsafe {
-            refuse(invalid, RimewiseInvalid { record, ..RimewiseInvalid::unknown_code(field) }, Status::UnknownCode)
+            refuse(
+                invalid,
+                RimewiseInvalid { record, ..RimewiseInvalid::unknown_code(field) },
+                Status::UnknownCode,
+            )
         },
     }
 }

@@ -2,8 +2,8 @@
 
 use crate::boundary::clear;
 use crate::generated::inputs::{
-    RimewiseAccess, RimewiseCall, RimewiseCosts, RimewiseMonitorSettings, RimewiseObservations, RimewiseReadings,
-    RimewiseSample, RimewiseSystem, RimewiseUncertainty,
+    RimewiseAccess, RimewiseCall, RimewiseCosts, RimewiseMonitorSettings, RimewiseObservations,
+    RimewiseReadings, RimewiseSample, RimewiseSystem, RimewiseUncertainty,
 };
 use crate::status::RimewiseStatus;
 
@@ -28,7 +28,10 @@ pub unsafe extern "C" fn rimewise_system_clear(system: *mut RimewiseSystem, size
 ///
 /// `size` is sizeof(*readings), which is also stored in the struct. Errors: WRONG_SIZE.
 #[unsafe(no_mangle)]
-pub unsafe extern "C" fn rimewise_readings_clear(readings: *mut RimewiseReadings, size: u32) -> RimewiseStatus {
+pub unsafe extern "C" fn rimewise_readings_clear(
+    readings: *mut RimewiseReadings,
+    size: u32,
+) -> RimewiseStatus {
     // SAFETY: the contract of the header.
     unsafe { clear(readings, size) }
 }

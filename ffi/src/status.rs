@@ -64,8 +64,14 @@ pub static rimewise_status_en: RimewiseTexts = RimewiseTexts(&[
     (RimewiseStatus::InvalidInput as i32, c_text!("a value that no machine can show")),
     (RimewiseStatus::NotYet as i32, c_text!("more must be seen first")),
     (RimewiseStatus::PressureOutsideTable as i32, c_text!("the pressure is outside the refrigerant's table")),
-    (RimewiseStatus::TemperatureOutsideTable as i32, c_text!("the temperature is outside the refrigerant's table")),
-    (RimewiseStatus::TwoPhase as i32, c_text!("liquid and vapor together: pressure and temperature do not fix the state")),
+    (
+        RimewiseStatus::TemperatureOutsideTable as i32,
+        c_text!("the temperature is outside the refrigerant's table"),
+    ),
+    (
+        RimewiseStatus::TwoPhase as i32,
+        c_text!("liquid and vapor together: pressure and temperature do not fix the state"),
+    ),
     (RimewiseStatus::OtherPhase as i32, c_text!("the state is in the other phase")),
     (RimewiseStatus::Transcritical as i32, c_text!("above the critical point there is no saturation")),
     (RimewiseStatus::NotATable as i32, c_text!("not a refrigerant table")),
@@ -81,7 +87,10 @@ pub static rimewise_status_en: RimewiseTexts = RimewiseTexts(&[
 pub static rimewise_status_es: RimewiseTexts = RimewiseTexts(&[
     (RimewiseStatus::Ok as i32, c_text!("hecho")),
     (RimewiseStatus::NullPointer as i32, c_text!("un puntero es NULL")),
-    (RimewiseStatus::WrongSize as i32, c_text!("el tamaño de una estructura no es uno que esta biblioteca conozca")),
+    (
+        RimewiseStatus::WrongSize as i32,
+        c_text!("el tamaño de una estructura no es uno que esta biblioteca conozca"),
+    ),
     (RimewiseStatus::UnknownCode as i32, c_text!("un entero contiene un código desconocido")),
     (RimewiseStatus::NotFinite as i32, c_text!("un número no es finito")),
     (RimewiseStatus::OutOfRange as i32, c_text!("un número o una cantidad está fuera de rango")),
@@ -89,13 +98,25 @@ pub static rimewise_status_es: RimewiseTexts = RimewiseTexts(&[
     (RimewiseStatus::UnknownDesignation as i32, c_text!("ningún refrigerante tiene esta designación")),
     (RimewiseStatus::InvalidInput as i32, c_text!("un valor que ninguna máquina puede mostrar")),
     (RimewiseStatus::NotYet as i32, c_text!("hay que ver más antes")),
-    (RimewiseStatus::PressureOutsideTable as i32, c_text!("la presión está fuera de la tabla del refrigerante")),
-    (RimewiseStatus::TemperatureOutsideTable as i32, c_text!("la temperatura está fuera de la tabla del refrigerante")),
-    (RimewiseStatus::TwoPhase as i32, c_text!("líquido y vapor a la vez: presión y temperatura no fijan el estado")),
+    (
+        RimewiseStatus::PressureOutsideTable as i32,
+        c_text!("la presión está fuera de la tabla del refrigerante"),
+    ),
+    (
+        RimewiseStatus::TemperatureOutsideTable as i32,
+        c_text!("la temperatura está fuera de la tabla del refrigerante"),
+    ),
+    (
+        RimewiseStatus::TwoPhase as i32,
+        c_text!("líquido y vapor a la vez: presión y temperatura no fijan el estado"),
+    ),
     (RimewiseStatus::OtherPhase as i32, c_text!("el estado está en la otra fase")),
     (RimewiseStatus::Transcritical as i32, c_text!("por encima del punto crítico no hay saturación")),
     (RimewiseStatus::NotATable as i32, c_text!("no es una tabla de refrigerante")),
-    (RimewiseStatus::TableVersion as i32, c_text!("versión de formato desconocida de una tabla de refrigerante")),
+    (
+        RimewiseStatus::TableVersion as i32,
+        c_text!("versión de formato desconocida de una tabla de refrigerante"),
+    ),
     (RimewiseStatus::TableLength as i32, c_text!("la tabla de refrigerante está cortada o le sobra algo")),
     (RimewiseStatus::TableChecksum as i32, c_text!("la tabla de refrigerante fue alterada")),
     (RimewiseStatus::TableContent as i32, c_text!("las partes de la tabla de refrigerante no concuerdan")),

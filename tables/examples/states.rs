@@ -75,8 +75,12 @@ fn print(s: &Substance, random: &mut Random) -> Result<(), String> {
         curve.push(row + "]");
     }
     let quoted: Vec<String> = s.components.iter().map(|(n, _)| format!("\"{n}\"")).collect();
-    let estimated: Vec<String> =
-        s.mixture.estimated.iter().map(|p| format!("[\"{}\",\"{}\"]", p[0], p[1])).collect();
+    let estimated: Vec<String> = s
+        .mixture
+        .estimated
+        .iter()
+        .map(|p| format!("[\"{}\",\"{}\",{:?}]", p.pair[0], p.pair[1], p.gerg))
+        .collect();
     println!(
         "{{\"refrigerant\":\"{}\",\"components\":[{}],\"mole_fractions\":{:?},\"gas_constant\":{:?},\"t_critical\":{:?},\"estimated\":[{}],\"states\":[{}],\"saturation\":[{}]}}",
         s.designation,

@@ -1,10 +1,13 @@
 //! Compiles substances to tables.
 
 use crate::data::Library;
+use crate::dome::Dome;
+use crate::environment::impact;
 use crate::measure::{Errors, measure};
 use crate::saturation::Kind;
 use crate::substance::Substance;
-use crate::{curve, encode, potential};
+use crate::uncertainty::Evidence;
+use crate::{curve, dome, encode, potential};
 use rimewise::refrigerant::Refrigerant;
 use std::sync::Mutex;
 
@@ -17,6 +20,10 @@ pub struct Compiled {
     pub bytes: Vec<u8>,
     /// Its measured errors.
     pub errors: Errors,
+    /// The shape of its dome; none of a pure fluid.
+    pub dome: Option<Dome>,
+    /// Standard uncertainty of its saturation temperatures, K.
+    pub saturation_k: f64,
 }
 
 /// Worst saturation error accepted before the curves are cut finer, K.
@@ -25,8 +32,15 @@ const CURVE_TARGET: f64 = 0.004;
 const FINEST: u32 = 4;
 
 /// Compiles one substance.
-pub fn compile(substance: Substance) -> Result<Compiled, String> {
+pub fn compile(library: &Library, evidence: &Evidence, substance: Substance) -> Result<Compiled, String> {
+    let saturation_k = evidence.saturation_k(library, &substance)?;
+    let impact = impact(&library.environment, &substance.components);
     let potentials = potential::potentials(&substance)?;
+    let dome = if substance.is_pure() || substance.boundary().is_none() {
+        None
+    } else {
+        Some(dome::dome(&substance, f64::from(potentials.t_center as f32))?)
+    };
     let mut finer = [0u32; 2];
     let (bytes, errors) = loop {
         let dew = curve::curve(&substance, Kind::Dew, finer[0])?;
@@ -35,7 +49,15 @@ pub fn compile(substance: Substance) -> Result<Compiled, String> {
         if substance.is_pure() {
             finer[1] = finer[0];
         }
-        let bytes = encode::table(&substance, &dew, bubble.as_ref(), &potentials)?;
+        let bytes = encode::table(
+            &substance,
+            &dew,
+            bubble.as_ref(),
+            &potentials,
+            dome.as_ref(),
+            saturation_k,
+            &impact,
+        )?;
         let table = Refrigerant::from_bytes(&bytes).map_err(|e| e.to_string())?;
         let errors = measure(&substance, &table);
         let coarse = [errors.dew > CURVE_TARGET, errors.bubble > CURVE_TARGET];
@@ -50,14 +72,14 @@ pub fn compile(substance: Substance) -> Result<Compiled, String> {
             break (bytes, errors);
         }
     };
-    Ok(Compiled { substance, bytes, errors })
+    Ok(Compiled { substance, bytes, errors, dome, saturation_k })
 }
 
 /// A job: what to compile.
 type Job<'l> = Box<dyn Fn() -> Result<Substance, String> + Send + Sync + 'l>;
 
 /// Compiles everything in the library, on two threads, in the order of designations.
-pub fn compile_all(library: &Library) -> Result<Vec<Compiled>, String> {
+pub fn compile_all(library: &Library, evidence: &Evidence) -> Result<Vec<Compiled>, String> {
     let mut jobs: Vec<(String, Job<'_>)> = Vec::new();
     for fluid in &library.fluids {
         jobs.push((fluid.designation.clone(), Box::new(move || Substance::pure(fluid))));
@@ -77,7 +99,8 @@ pub fn compile_all(library: &Library) -> Result<Vec<Compiled>, String> {
                         *next - 1
                     };
                     let Some((name, job)) = jobs.get(index) else { return };
-                    let result = job().and_then(compile).map_err(|e| format!("{name}: {e}"));
+                    let result =
+                        job().and_then(|s| compile(library, evidence, s)).map_err(|e| format!("{name}: {e}"));
                     if let Ok(mut done) = done.lock() {
                         done.push((index, result));
                     }

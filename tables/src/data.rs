@@ -118,6 +118,141 @@ pub struct Pair {
     pub source: String,
 }
 
+/// How the parameters of a pair without published ones were estimated.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Estimate {
+    /// Taken over from a pair of like molecules whose parameters are published.
+    Homologue,
+    /// Fitted to published bubble and dew points of blends.
+    Fitted,
+    /// Means of the components' reducing temperatures and volumes.
+    CombiningRule,
+}
+
+impl Estimate {
+    /// Names the estimate as reports print it.
+    pub fn name(self) -> &'static str {
+        match self {
+            Self::Homologue => "homologue",
+            Self::Fitted => "fitted",
+            Self::CombiningRule => "combining rule",
+        }
+    }
+}
+
+/// Pairs of like molecules without published parameters, and what stands for them.
+#[derive(Clone, Debug, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Family {
+    /// The pairs.
+    pub pairs: Vec<[String; 2]>,
+    /// The pair whose published parameters stand for them, in the same order of like molecules.
+    #[serde(default)]
+    pub homologue: Option<[String; 2]>,
+    /// Name of the fit whose gamma_T (with beta 1 and gamma_v 1) stands for them; its value is in `fitted.json`.
+    #[serde(default)]
+    pub fit: Option<String>,
+    /// Value of gamma_T from which the fit starts and towards which it leans.
+    #[serde(default)]
+    pub start: Option<f64>,
+    /// Blends whose published points the fit is made to.
+    #[serde(default)]
+    pub fitted_to: Vec<String>,
+    /// Why these molecules are like those.
+    pub why: String,
+}
+
+/// What the fit of pairs found; written by the program.
+#[derive(Clone, Debug, Default, Deserialize, serde::Serialize)]
+#[serde(deny_unknown_fields)]
+pub struct FitResult {
+    /// What wrote the file.
+    pub written_by: String,
+    /// gamma_T by the name of the fit.
+    pub gamma_t: BTreeMap<String, f64>,
+    /// Bubble and dew errors at one atmosphere, K, of blends predicted without their own published points.
+    pub left_out: BTreeMap<String, [f64; 2]>,
+}
+
+/// A bubble and a dew point that somebody else publishes, at one standard atmosphere.
+#[derive(Clone, Debug, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct PublishedPoint {
+    /// Designation.
+    pub refrigerant: String,
+    /// Bubble temperature (boiling point of a pure fluid or an azeotrope), degC.
+    pub bubble_c: f64,
+    /// Dew temperature, degC; none for a pure fluid or an azeotrope with one boiling point.
+    #[serde(default)]
+    pub dew_c: Option<f64>,
+    /// Half of the last printed digit, K.
+    pub rounding_k: f64,
+    /// Key of the source.
+    pub source: String,
+}
+
+/// All published points.
+#[derive(Clone, Debug, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Published {
+    /// What each key of a source means.
+    pub sources: BTreeMap<String, String>,
+    /// The points.
+    pub points: Vec<PublishedPoint>,
+    /// What is known of differences beyond 0.5 K, by designation.
+    pub reasons: BTreeMap<String, String>,
+    /// Refrigerants whose first point is known to be wrong.
+    pub set_aside: Vec<String>,
+}
+
+/// A substance's effect on climate and ozone: values with the keys of their sources.
+#[derive(Clone, Debug, Default, Deserialize)]
+#[serde(deny_unknown_fields, default)]
+pub struct Substances {
+    /// GWP over 100 years, fifth assessment report.
+    pub gwp_ar5: Option<(f64, String)>,
+    /// GWP over 100 years, sixth assessment report.
+    pub gwp_ar6: Option<(f64, String)>,
+    /// Ozone depletion potential.
+    pub odp: Option<(f64, String)>,
+    /// Atmospheric life, years.
+    pub life_years: Option<(f64, String)>,
+}
+
+/// Effects on climate and ozone of pure substances.
+#[derive(Clone, Debug, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Environment {
+    /// What each key of a source means.
+    pub sources: BTreeMap<String, String>,
+    /// The substances by designation.
+    pub substances: BTreeMap<String, Substances>,
+}
+
+/// Uncertainty of vapor pressures.
+#[derive(Clone, Debug, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct VaporPressure {
+    /// Where the values come from.
+    pub source: String,
+    /// Twice the standard uncertainty, %, by designation.
+    pub percent: BTreeMap<String, f64>,
+    /// What models of mixtures state whose pairs were fitted to measured equilibria one by one.
+    pub mixtures: MixtureStatement,
+}
+
+/// What models of mixtures state of their saturation pressures.
+#[derive(Clone, Debug, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct MixtureStatement {
+    /// Twice the standard uncertainty, %.
+    pub percent: f64,
+    /// Keys of the sources of the pairs that it is stated for.
+    pub pairs_from: Vec<String>,
+    /// Where the value comes from.
+    pub source: String,
+}
+
 /// A departure function and its source.
 #[derive(Clone, Debug, Deserialize)]
 pub struct Departure {
@@ -138,6 +273,8 @@ pub struct Pairs {
     pub departures: BTreeMap<String, Departure>,
     /// The pairs.
     pub pairs: Vec<Pair>,
+    /// Pairs without published parameters that have something better than the combining rule.
+    pub estimated: Vec<Family>,
 }
 
 /// A blend: its designation and its composition.
@@ -170,6 +307,14 @@ pub struct Library {
     pub pairs: Pairs,
     /// Blends.
     pub blends: Vec<Blend>,
+    /// What the fit of estimated pairs found.
+    pub fitted: FitResult,
+    /// Bubble and dew points that others publish.
+    pub published: Published,
+    /// Effects on climate and ozone.
+    pub environment: Environment,
+    /// Uncertainty of vapor pressures.
+    pub vapor_pressure: VaporPressure,
 }
 
 fn read<T: for<'d> Deserialize<'d>>(path: &Path) -> Result<T, String> {
@@ -195,6 +340,10 @@ impl Library {
             pseudo_pure: folder(&data.join("pseudo_pure"))?,
             pairs: read(&data.join("pairs.json"))?,
             blends: read(&data.join("blends.json"))?,
+            fitted: read(&data.join("fitted.json"))?,
+            published: read(&data.join("published.json"))?,
+            environment: read(&data.join("environment.json"))?,
+            vapor_pressure: read(&data.join("vapor_pressure.json"))?,
         })
     }
     /// Finds a pure fluid by its designation.

@@ -1,11 +1,13 @@
 //! Writes a substance and its fit as the bytes of a table.
 
 use crate::curve::Curve;
+use crate::dome::{Dome, USABLE_K};
+use crate::environment::Impact;
 use crate::potential::Potentials;
 use crate::saturation::{Kind, Specification};
 use crate::substance::Substance;
 use rimewise::refrigerant::SafetyClass;
-use rimewise::refrigerant::table::{FIXED, MAGIC, VERSION, at, checksum};
+use rimewise::refrigerant::table::{FIXED, MAGIC, UNKNOWN, VERSION, at, checksum};
 
 /// Writes a u16 at an offset.
 fn put_short(bytes: &mut [u8], offset: usize, v: u16) {
@@ -18,6 +20,9 @@ pub fn table(
     dew: &Curve,
     bubble: Option<&Curve>,
     potentials: &Potentials,
+    dome: Option<&Dome>,
+    saturation_k: f64,
+    impact: &Impact,
 ) -> Result<Vec<u8>, String> {
     let mut bytes = vec![0u8; FIXED];
     let (_, rho_r) = substance.reducing();
@@ -46,8 +51,9 @@ pub fn table(
     }
     bytes[at::DEW_PIECES] = one_byte(dew.pieces.len())?;
     bytes[at::BUBBLE_PIECES] = one_byte(bubble.map_or(0, |b| b.pieces.len()))?;
-    bytes[at::FLAGS] =
-        u8::from(!substance.mixture.estimated.is_empty()) | if bubble.is_none() { 2 } else { 0 };
+    bytes[at::FLAGS] = u8::from(!substance.mixture.estimated.is_empty())
+        | if bubble.is_none() { 2 } else { 0 }
+        | if dome.is_none_or(|d| d.worst_k > USABLE_K) { 4 } else { 0 };
     bytes[at::SAFETY] = class;
     bytes[at::COMPONENTS] = substance.components.len() as u8;
     let mut put = |offset: usize, values: &[f64]| {
@@ -69,6 +75,19 @@ pub fn table(
     put(at::RHO_REDUCING, &[rho_r * substance.molar_mass]);
     put(at::LIQUID_CENTER, &[potentials.liquid_center]);
     put(at::DEW_SCALE, &[f64::from(dew.scale), f64::from(wet.scale)]);
+    put(at::SATURATION_UNCERTAINTY, &[saturation_k]);
+    for (offset, value) in [
+        (at::GWP_AR5, impact.gwp_ar5),
+        (at::GWP_AR6, impact.gwp_ar6),
+        (at::ODP, impact.odp),
+        (at::LIFE, impact.life_years),
+    ] {
+        put(offset, &[value.unwrap_or(f64::from(UNKNOWN))]);
+    }
+    if let Some(dome) = dome {
+        put(at::DOME_TEMPERATURE, &dome.temperature);
+        put(at::DOME_QUALITY, &dome.quality);
+    }
     put(at::IDEAL, &potentials.ideal);
     put(at::VAPOR, &potentials.vapor);
     put(at::LIQUID, &potentials.liquid);

@@ -1,10 +1,11 @@
 //! Measures a table, through the library's own code, against the equation of state at points between the fit's.
 
+use crate::dome;
 use crate::level::{crowded, level};
 use crate::saturation::{Kind, Specification};
 use crate::substance::{BELOW_CRITICAL, Substance};
-use rimewise::quantity::{Pressure, Temperature};
-use rimewise::refrigerant::{Refrigerant, State};
+use rimewise::quantity::{Enthalpy, Entropy, Pressure, Temperature};
+use rimewise::refrigerant::{PropertyError, Refrigerant, State};
 
 /// Worst errors of density (relative), enthalpy and entropy (of the latent values), all in percent.
 #[derive(Clone, Copy, Debug, Default)]
@@ -47,8 +48,16 @@ pub struct Errors {
     pub liquid: Caloric,
     /// Vapor and liquid, the last 8 K to 2 K below critical.
     pub near_critical: Caloric,
-    /// Vapor temperature from pressure and enthalpy or entropy, 0 to 120 K superheat up to 8 K below critical, K.
-    pub inverse: f64,
+    /// Vapor temperature from the table's own enthalpy or entropy, 0 to 120 K superheat up to 8 K below critical, K.
+    pub round_trip: f64,
+    /// Temperature from the equation's enthalpy or entropy, against the equation: vapor, liquid, between, K.
+    pub inverse: [f64; 3],
+    /// Quality from the equation's enthalpy, against the model.
+    pub quality: f64,
+    /// Heat capacity at constant pressure of vapor and of liquid, and speed of sound of vapor, %.
+    pub response: [f64; 3],
+    /// Places of those that were not answered.
+    pub unanswered: usize,
     /// Points of saturation that the table did not answer.
     pub missing: usize,
 }
@@ -69,7 +78,11 @@ pub fn measure(substance: &Substance, table: &Refrigerant<'_>) -> Errors {
             liquid(substance, table, t_sat, subcooling, &mut errors.liquid);
         }
     }
-    errors.inverse = inverse(substance, table);
+    errors.round_trip = round_trip(substance, table);
+    for t_sat in crowded(substance.t_min, critical - 8.1, critical, 17, 0.3) {
+        single_phase(substance, table, t_sat, &mut errors);
+    }
+    between(substance, table, &mut errors);
     for below in [7.0, 5.0, 3.5, 2.2] {
         for distance in [0.0, 1.0, 4.0, 15.0, 40.0] {
             vapor(substance, table, critical - below, distance, &mut errors.near_critical);
@@ -159,8 +172,76 @@ fn vapor(substance: &Substance, table: &Refrigerant<'_>, t_sat: f64, superheat: 
     compare(substance, t, rho, found, level.latent_heat, level.latent_entropy, into);
 }
 
+/// Measures temperature from the equation's enthalpy and entropy, heat capacities and speed of sound in both phases.
+fn single_phase(substance: &Substance, table: &Refrigerant<'_>, t_sat: f64, errors: &mut Errors) {
+    const VAPOR: [f64; 12] = [0.1, 0.7, 1.8, 3.5, 6.0, 10.0, 16.0, 24.0, 34.0, 46.0, 61.0, 79.0];
+    const LIQUID: [f64; 9] = [0.1, 0.7, 1.8, 4.0, 8.0, 13.0, 19.0, 28.0, 39.0];
+    for (kind, distances) in [(Kind::Dew, &VAPOR[..]), (Kind::Bubble, &LIQUID[..])] {
+        let Some(saturated) = substance.saturated(kind, Specification::Temperature(t_sat)) else { continue };
+        let p = Pressure::from_pascals(saturated.p as f32);
+        let mut rho = saturated.rho;
+        for distance in distances {
+            let vapor = kind == Kind::Dew;
+            let t = if vapor { saturated.t + distance } else { saturated.t - distance };
+            if t > substance.t_limit || t < substance.t_min {
+                break;
+            }
+            let Some(found) = substance.density(t, saturated.p, rho) else { break };
+            rho = found;
+            let exact = substance.state(t, rho);
+            let at = Temperature::from_kelvins(t as f32);
+            let by_h = table.at_enthalpy(p, Enthalpy::from_joules_per_kg(exact.h as f32));
+            let by_s = table.at_entropy(p, Entropy::from_joules_per_kg_k(exact.s as f32));
+            let response = if vapor { table.vapor_response(p, at) } else { table.liquid_response(p, at) };
+            let (Ok(by_h), Ok(by_s), Ok(response)) = (by_h, by_s, response) else {
+                errors.unanswered += 1;
+                continue;
+            };
+            let which = usize::from(!vapor);
+            for found in [by_h, by_s] {
+                let off = (f64::from(found.temperature.kelvins()) - t).abs();
+                errors.inverse[which] = errors.inverse[which].max(off);
+            }
+            let percent = |found: f32, exact: f64| 100.0 * (f64::from(found) / exact - 1.0).abs();
+            errors.response[which] =
+                errors.response[which].max(percent(response.heat_capacity_j_kg_k, exact.cp));
+            if let Some(speed) = response.speed_of_sound_m_s {
+                errors.response[2] = errors.response[2].max(percent(speed, exact.w));
+            }
+        }
+    }
+}
+
+/// Measures temperature and quality between bubble and dew, at pressures between those of the fit.
+fn between(substance: &Substance, table: &Refrigerant<'_>, errors: &mut Errors) {
+    let lines = match (substance.boundary(), substance.is_pure()) {
+        (Some(_), false) => dome::lines(substance, 9, 0.37).unwrap_or_default(),
+        _ => Vec::new(),
+    };
+    for line in lines {
+        let p = Pressure::from_pascals(line.p as f32);
+        for state in line.states {
+            let by_h = table.at_enthalpy(p, Enthalpy::from_joules_per_kg(state.h as f32));
+            let by_s = table.at_entropy(p, Entropy::from_joules_per_kg_k(state.s as f32));
+            if let (Err(PropertyError::Glide { .. }), Err(PropertyError::Glide { .. })) = (by_h, by_s) {
+                continue;
+            }
+            let (Ok(by_h), Ok(by_s)) = (by_h, by_s) else {
+                errors.unanswered += 1;
+                continue;
+            };
+            for found in [by_h, by_s] {
+                let off = (f64::from(found.temperature.kelvins()) - state.t).abs();
+                errors.inverse[2] = errors.inverse[2].max(off);
+                let quality = found.quality.map_or(1.0, |q| (f64::from(q) - state.quality).abs());
+                errors.quality = errors.quality.max(quality);
+            }
+        }
+    }
+}
+
 /// Measures how well temperature comes back from the table's own enthalpy and entropy.
-fn inverse(substance: &Substance, table: &Refrigerant<'_>) -> f64 {
+fn round_trip(substance: &Substance, table: &Refrigerant<'_>) -> f64 {
     let critical = substance.t_max + BELOW_CRITICAL;
     let mut worst = 0.0f64;
     for dew in crowded(substance.t_min, critical - 8.0, critical, 23, 0.5) {

@@ -4,7 +4,7 @@
 //! the quadratic form of GERG with beta and gamma parameters. Source: O. Kunz, W. Wagner, J. Chem. Eng. Data 57 (2012)
 //! 3032. Lemmon and Jacobsen's xi and zeta are turned into gamma parameters with beta = 1.
 
-use crate::data::{Fluid, Library};
+use crate::data::{Estimate, Fluid, Library, Pair};
 use crate::term::{Derivatives, Residual};
 use libm::{cbrt, log, sqrt};
 
@@ -25,6 +25,17 @@ struct Binary {
     departure: Option<(f64, Residual)>,
 }
 
+/// A pair without published parameters, as the model takes it.
+#[derive(Clone, Debug)]
+pub struct EstimatedPair {
+    /// The two designations; beta_T and beta_v belong to the first.
+    pub pair: [String; 2],
+    /// How it was estimated.
+    pub estimate: Estimate,
+    /// beta_T, gamma_T, beta_v, gamma_v of the GERG form.
+    pub gerg: [f64; 4],
+}
+
 /// The model of a set of components.
 #[derive(Clone, Debug)]
 pub struct Mixture {
@@ -32,8 +43,8 @@ pub struct Mixture {
     pub fluids: Vec<Fluid>,
     /// Gas constant, J/(mol K).
     pub gas_constant: f64,
-    /// Names of the pairs without published parameters.
-    pub estimated: Vec<[String; 2]>,
+    /// The pairs without published parameters.
+    pub estimated: Vec<EstimatedPair>,
     /// Source keys of the pairs with published parameters.
     pub pair_sources: Vec<String>,
     binaries: Vec<Binary>,
@@ -73,8 +84,8 @@ impl Mixture {
 
     /// Makes the model of a blend of fluids by their designations.
     ///
-    /// A pair without published parameters gets linear reducing temperatures and volumes (xi = zeta = 0, no
-    /// departure function) and is named in `estimated`.
+    /// A pair without published parameters is named in `estimated`: it takes those of its homologue or of its fit, or
+    /// else linear reducing temperatures and volumes (xi = zeta = 0), and no departure function.
     pub fn blend(library: &Library, designations: &[&str]) -> Result<Self, String> {
         let fluids = designations
             .iter()
@@ -103,10 +114,7 @@ impl Mixture {
         let (vi, vj) = (1.0 / a.reducing.rho_mol_m3, 1.0 / b.reducing.rho_mol_m3);
         let third = cbrt(vi) + cbrt(vj);
         let mean_v = third * third * third / 8.0;
-        let found = library.pairs.pairs.iter().find(|p| {
-            (p.pair[0] == a.designation && p.pair[1] == b.designation)
-                || (p.pair[1] == a.designation && p.pair[0] == b.designation)
-        });
+        let found = published(library, &a.designation, &b.designation);
         let linear = |xi: f64, zeta: f64| Binary {
             i,
             j,
@@ -116,25 +124,38 @@ impl Mixture {
             v: 0.5 * (vi + vj + zeta),
             departure: None,
         };
+        let gerg = |i: usize, j: usize, [beta_t, gamma_t, beta_v, gamma_v]: [f64; 4]| Binary {
+            i,
+            j,
+            beta_t,
+            beta_v,
+            t: gamma_t * sqrt(ti * tj),
+            v: gamma_v * mean_v,
+            departure: None,
+        };
         let mut binary = match found {
             None => {
-                self.estimated.push([a.designation.clone(), b.designation.clone()]);
-                linear(0.0, 0.0)
+                let (binary, pair) = match estimate(library, &a.designation, &b.designation)? {
+                    Some(pair) => {
+                        let (i, j) = if pair.pair[0] == a.designation { (i, j) } else { (j, i) };
+                        (gerg(i, j, pair.gerg), pair)
+                    }
+                    None => {
+                        let binary = linear(0.0, 0.0);
+                        let same = [1.0, binary.t / sqrt(ti * tj), 1.0, binary.v / mean_v];
+                        let pair = [a.designation.clone(), b.designation.clone()];
+                        (binary, EstimatedPair { pair, estimate: Estimate::CombiningRule, gerg: same })
+                    }
+                };
+                self.estimated.push(pair);
+                binary
             }
             Some(pair) => match (&pair.lemmon, &pair.gerg) {
                 (Some([xi, zeta]), None) => linear(*xi, *zeta),
-                (None, Some([beta_t, gamma_t, beta_v, gamma_v])) => {
+                (None, Some(parameters)) => {
                     // The published order decides which component beta belongs to.
                     let (i, j) = if pair.pair[0] == a.designation { (i, j) } else { (j, i) };
-                    Binary {
-                        i,
-                        j,
-                        beta_t: *beta_t,
-                        beta_v: *beta_v,
-                        t: gamma_t * sqrt(ti * tj),
-                        v: gamma_v * mean_v,
-                        departure: None,
-                    }
+                    gerg(i, j, *parameters)
                 }
                 _ => return Err(format!("pair {:?}: give lemmon or gerg parameters", pair.pair)),
             },
@@ -360,4 +381,44 @@ impl Mixture {
         }
         Expansion { phi: total * a, gradient, hessian }
     }
+}
+
+/// Finds the published parameters of a pair, in either order.
+fn published<'l>(library: &'l Library, a: &str, b: &str) -> Option<&'l Pair> {
+    let of = |p: &&Pair| (p.pair[0] == a && p.pair[1] == b) || (p.pair[1] == a && p.pair[0] == b);
+    library.pairs.pairs.iter().find(of)
+}
+
+/// Finds what stands for a pair without published parameters; none where only the combining rule does.
+fn estimate(library: &Library, a: &str, b: &str) -> Result<Option<EstimatedPair>, String> {
+    for family in &library.pairs.estimated {
+        for pair in &family.pairs {
+            if !((pair[0] == a && pair[1] == b) || (pair[1] == a && pair[0] == b)) {
+                continue;
+            }
+            let pair = pair.clone();
+            return match (&family.homologue, &family.fit) {
+                (Some([like_a, like_b]), None) => {
+                    let like = published(library, like_a, like_b)
+                        .ok_or_else(|| format!("no published pair {like_a} + {like_b}"))?;
+                    let [beta_t, gamma_t, beta_v, gamma_v] =
+                        like.gerg.ok_or_else(|| format!("{like_a} + {like_b}: not in the GERG form"))?;
+                    let gerg = if like.pair[0] == *like_a {
+                        [beta_t, gamma_t, beta_v, gamma_v]
+                    } else {
+                        [1.0 / beta_t, gamma_t, 1.0 / beta_v, gamma_v]
+                    };
+                    Ok(Some(EstimatedPair { pair, estimate: Estimate::Homologue, gerg }))
+                }
+                (None, Some(name)) => {
+                    let gamma = library.fitted.gamma_t.get(name).copied().or(family.start);
+                    let gamma = gamma.ok_or_else(|| format!("no fit {name}"))?;
+                    let gerg = [1.0, gamma, 1.0, 1.0];
+                    Ok(Some(EstimatedPair { pair, estimate: Estimate::Fitted, gerg }))
+                }
+                _ => Err(format!("{a} + {b}: give a homologue or a fit")),
+            };
+        }
+    }
+    Ok(None)
 }

@@ -4,10 +4,11 @@ use crate::compile::{self, Compiled};
 use crate::data::Library;
 use crate::saturation::{Kind, Specification};
 use crate::substance::Substance;
+use crate::uncertainty::Evidence;
 use std::fmt::Write as _;
 
 /// Compares every pseudo-pure equation with the multi-fluid model of the same blend, as text for the report.
-pub fn compare(library: &Library, all: &[Compiled]) -> Result<String, String> {
+pub fn compare(library: &Library, evidence: &Evidence, all: &[Compiled]) -> Result<String, String> {
     let mut text = String::from(
         "\n## Pseudo-pure equations beside the multi-fluid model\n\n\
          The tables hold the multi-fluid model. A pseudo-pure equation takes bubble and dew pressure from two separate \
@@ -44,7 +45,7 @@ pub fn compare(library: &Library, all: &[Compiled]) -> Result<String, String> {
                 worst[3 - i] = worst[3 - i].max(difference.abs());
             }
         }
-        let own = compile::compile(pseudo)?.errors;
+        let own = compile::compile(library, evidence, pseudo)?.errors;
         let _ = writeln!(
             text,
             "| {} | {:.3} | {:.3} | {:.0} | {:.0} | {:.4} / {:.4} / {:.3} / {:.3} |",

@@ -1,9 +1,11 @@
 //! The report of measured errors, as text.
 
 use crate::compile::Compiled;
+use crate::dome::USABLE_K;
 use crate::measure::{Caloric, Errors};
 use crate::saturation::{Kind, Specification};
 use crate::substance::{BELOW_CRITICAL, Substance};
+use crate::uncertainty::{Difference, Evidence};
 use std::fmt::Write as _;
 
 /// What a table must reach.
@@ -12,6 +14,8 @@ mod target {
     pub(super) const SATURATION: f64 = 0.005;
     /// Vapor and liquid, %.
     pub(super) const CALORIC: f64 = 0.1;
+    /// Temperature from enthalpy or entropy, K.
+    pub(super) const INVERSE: f64 = 0.05;
     /// Jump where two pieces meet, K.
     pub(super) const JUMP: f64 = 2e-4;
     /// Bytes of one table.
@@ -51,7 +55,7 @@ pub fn misses(c: &Compiled) -> Vec<String> {
     if c.bytes.len() > target::BYTES {
         out.push(format!("{} bytes (target {})", c.bytes.len(), target::BYTES));
     }
-    let unanswered = e.missing + e.vapor.missing + e.liquid.missing;
+    let unanswered = e.missing + e.vapor.missing + e.liquid.missing + e.unanswered;
     if unanswered > 0 {
         out.push(format!("{unanswered} points not answered"));
     }
@@ -72,7 +76,16 @@ fn caloric(c: &Caloric) -> String {
     format!("{:.3} / {:.3} / {:.3}", c.density, c.enthalpy, c.entropy)
 }
 
-fn row(c: &Compiled) -> String {
+/// The difference from the first published point, K: bubble / dew.
+fn beside_published(c: &Compiled, evidence: &Evidence) -> String {
+    match evidence.differences.get(&c.substance.designation).and_then(|d| d.first()) {
+        Some(Difference { bubble, dew: Some(dew), .. }) => format!("{bubble:+.2} / {dew:+.2}"),
+        Some(Difference { bubble, .. }) => format!("{bubble:+.2}"),
+        None => "-".to_string(),
+    }
+}
+
+fn row(c: &Compiled, evidence: &Evidence) -> String {
     let (s, e): (&Substance, &Errors) = (&c.substance, &c.errors);
     let one_atmosphere =
         |kind| s.saturated(kind, Specification::Pressure(101_325.0)).filter(|p| p.t >= s.t_min - 1e-6);
@@ -83,7 +96,7 @@ fn row(c: &Compiled) -> String {
         _ => "-".to_string(),
     };
     format!(
-        "| {} | {} | {} | {:.2} | {:.1} | {} | {} | {:.1} | {:.4} | {:.4} | {:.5} | {} | {} | {} | {} | {:.4} | {} |",
+        "| {} | {} | {} | {:.2} | {:.1} | {} | {} | {:.1} | {:.4} / {:.4} | {:.2} | {} | {:.5} | {} | {} | {} | {} | {:.4} | {:.3} / {:.3} / {} | {} | {:.2} / {:.2} / {:.2} | {} |",
         s.designation,
         composition(s),
         s.safety_class.as_deref().unwrap_or("-"),
@@ -94,42 +107,62 @@ fn row(c: &Compiled) -> String {
         s.t_min - 273.15,
         e.dew,
         e.bubble,
+        c.saturation_k,
+        beside_published(c, evidence),
         e.jump,
         caloric(&e.vapor),
         caloric(&e.hot_vapor),
         caloric(&e.liquid),
         caloric(&e.near_critical),
-        e.inverse,
+        e.round_trip,
+        e.inverse[0],
+        e.inverse[1],
+        match &c.dome {
+            Some(dome) if dome.worst_k > USABLE_K && e.inverse[2] == 0.0 => "refused".to_string(),
+            Some(_) => format!("{:.3}", e.inverse[2]),
+            None => "0".to_string(),
+        },
+        if c.dome.is_some() { format!("{:.4}", e.quality) } else { "0".to_string() },
+        e.response[0],
+        e.response[1],
+        e.response[2],
         c.bytes.len(),
     )
 }
 
 const HEAD: &str = "\
-| refrigerant | composition, mass % | class | Tc, degC | pc, kPa | NBP, degC | glide, K | from, degC | dew, K | bubble, K | jump, K | vapor 0-80 K: density / h / s, % | vapor 80-120 K, % | liquid 0-40 K, % | last 8 K below Tc, % | T from (p,h) (p,s), K | bytes |
-|---|---|---|---|---|---|---|---|---|---|---|---|---|---|---|---|---|
+| refrigerant | composition, mass % | class | Tc, degC | pc, kPa | NBP, degC | glide, K | from, degC | fit: dew / bubble, worst, K | model: standard uncertainty, K | beside published: bubble / dew, K | jump, K | vapor 0-80 K: density / h / s, % | vapor 80-120 K, % | liquid 0-40 K, % | last 8 K below Tc, % | T from the table's own (p,h) (p,s), K | T from (p,h) (p,s) of the equation: vapor 0-80 K / liquid 0-40 K / between, K | quality | cp vapor / cp liquid / sound vapor, % | bytes |
+|---|---|---|---|---|---|---|---|---|---|---|---|---|---|---|---|---|---|---|---|---|
 ";
 
 /// Writes the report of one table, for a blend of the user's own.
-pub fn one(c: &Compiled) -> String {
-    let mut text = format!("{HEAD}{}\n", row(c));
+pub fn one(c: &Compiled, evidence: &Evidence) -> String {
+    let mut text = format!("{HEAD}{}\n", row(c, evidence));
     let missed = misses(c);
     let _ = match missed.is_empty() {
         true => writeln!(text, "\nEvery target is met."),
         false => writeln!(text, "\nMisses: {}.", missed.join("; ")),
     };
     for pair in &c.substance.mixture.estimated {
-        let _ = writeln!(text, "Estimated pair: {} + {} (no published parameters).", pair[0], pair[1]);
+        let (a, b, how) = (&pair.pair[0], &pair.pair[1], pair.estimate.name());
+        let _ = writeln!(text, "Estimated pair: {a} + {b} (no published parameters; {how}).");
     }
     let _ = writeln!(text, "Reference state: {}.", c.substance.reference);
     text
 }
 
 /// Writes the report of all tables.
-pub fn all(all: &[Compiled], notes: &str) -> String {
+pub fn all(all: &[Compiled], evidence: &Evidence, notes: &str) -> String {
     let mut text = String::from(
         "# Measured errors of the built-in tables\n\n\
+         Three errors lie between a table and the world, and stand beside each other below. Fit: how far the table is from \
+         the equations it was compiled from; some thousandths of a kelvin. Model: how far those equations and their pairs \
+         may be from the world, a standard uncertainty in kelvin; it is the larger one nearly everywhere, goes with the table \
+         (`Refrigerant::saturation_uncertainty`), and `tables/PUBLISHED.md` says how it is found. Beside published: the \
+         difference of the equations from the bubble and dew point that others print, at one atmosphere, with their \
+         rounding and their errors in it.\n\n\
          Written by `cargo run --release -p rimewise-tables`; do not edit.\n\n\
-         Every figure is the worst difference between the table, read through the library's own code, and the equation \
+         Every other figure is the worst difference between the table, read through the library's own code, and the equation \
          of state, at points that lie between those the table was fitted to. Saturation: 157 temperatures on each curve \
          from the lowest temperature (200 K, or the equation's lower limit) to 2 K below the critical temperature, and \
          both sides of every place where two pieces may meet. Vapor: 23 dew temperatures up to 8 K below critical, 12 \
@@ -154,6 +187,15 @@ pub fn all(all: &[Compiled], notes: &str) -> String {
         ("jump where pieces meet, worst, K", target::JUMP, &|e| e.jump),
         ("vapor 0-80 K, worst of density, h, s, %", target::CALORIC, &|e| e.vapor.worst()),
         ("liquid 0-40 K, worst of density, h, s, %", target::CALORIC, &|e| e.liquid.worst()),
+        ("T from (p,h) and (p,s) of the equation, vapor 0-80 K, worst, K", target::INVERSE, &|e| {
+            e.inverse[0]
+        }),
+        ("T from (p,h) and (p,s) of the equation, liquid 0-40 K, worst, K", target::INVERSE, &|e| {
+            e.inverse[1]
+        }),
+        ("T from (p,h) and (p,s) of the model, between bubble and dew, worst, K", target::INVERSE, &|e| {
+            e.inverse[2]
+        }),
     ] {
         let (value, which) = worst(read);
         let over = all.iter().filter(|c| read(&c.errors) > limit).count();
@@ -181,11 +223,19 @@ pub fn all(all: &[Compiled], notes: &str) -> String {
     }
     let _ = writeln!(
         text,
-        "\n## Estimated pairs\n\nNo published parameters; the pair's reducing temperature and volume are the means of its components' (arithmetic combining rules, no departure function; one of the rules that O. Kunz, W. Wagner, J. Chem. Eng. Data 57 (2012) 3032 use where data are missing).\n"
+        "\n## Estimated pairs\n\nNo published parameters. A homologue's are those of a pair of like molecules; a fit is made to published bubble and \
+         dew points of blends (`fitted.json`); the combining rule takes the means of the components' reducing temperatures \
+         and volumes (one of those that O. Kunz, W. Wagner, J. Chem. Eng. Data 57 (2012) 3032 use where data are missing). \
+         `pairs.json` says which stands for which and why; `tables/PUBLISHED.md` how far off it leaves each blend.\n"
     );
     for c in all.iter().filter(|c| !c.substance.mixture.estimated.is_empty()) {
-        let pairs: Vec<String> =
-            c.substance.mixture.estimated.iter().map(|p| format!("{} + {}", p[0], p[1])).collect();
+        let pairs: Vec<String> = c
+            .substance
+            .mixture
+            .estimated
+            .iter()
+            .map(|p| format!("{} + {} ({})", p.pair[0], p.pair[1], p.estimate.name()))
+            .collect();
         let _ = writeln!(text, "* {}: {}", c.substance.designation, pairs.join(", "));
     }
     let elsewhere: Vec<&str> = all
@@ -200,7 +250,10 @@ pub fn all(all: &[Compiled], notes: &str) -> String {
         if elsewhere.is_empty() { "none".to_string() } else { elsewhere.join(", ") }
     );
     text.push_str(notes);
-    let _ =
-        writeln!(text, "\n## Refrigerants\n\n{HEAD}{}", all.iter().map(row).collect::<Vec<_>>().join("\n"));
+    let _ = writeln!(
+        text,
+        "\n## Refrigerants\n\n{HEAD}{}",
+        all.iter().map(|c| row(c, evidence)).collect::<Vec<_>>().join("\n")
+    );
     text
 }

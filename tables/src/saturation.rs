@@ -71,7 +71,7 @@ impl Point {
 }
 
 /// p/(R T) of an expansion, its derivative by temperature and by each density.
-fn pressure(rho: &[f64], e: &Expansion) -> (f64, f64, Vec<f64>) {
+pub(crate) fn pressure(rho: &[f64], e: &Expansion) -> (f64, f64, Vec<f64>) {
     let n = rho.len();
     let total: f64 = rho.iter().sum();
     let value = total - e.phi + (0..n).map(|i| rho[i] * e.gradient[i]).sum::<f64>();
@@ -255,6 +255,23 @@ fn start_at(mixture: &Mixture, z: &[f64], t: f64) -> Option<(Point, Point)> {
         Specification::Temperature(t),
     )?;
     Some((bubble, dew))
+}
+
+/// Finds the bubble and the dew point at a pressure (Pa), without following the whole boundary.
+pub fn at_pressure(mixture: &Mixture, z: &[f64], pressure: f64) -> Option<(Point, Point)> {
+    let (bubble, dew) = start(mixture, z)?;
+    let walk = |kind: Kind, first: Point| -> Option<Point> {
+        let mut point = first;
+        loop {
+            let step = log(pressure / point.p).clamp(-0.5, 0.5);
+            let target = if step.abs() < 0.5 { pressure } else { point.p * exp(step) };
+            point = solve_point(mixture, z, kind, &point, Specification::Pressure(target))?;
+            if step.abs() < 0.5 {
+                return Some(point);
+            }
+        }
+    };
+    Some((walk(Kind::Bubble, bubble)?, walk(Kind::Dew, dew)?))
 }
 
 /// One branch of the saturation boundary, followed from `t_min` to the critical point.

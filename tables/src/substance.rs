@@ -7,6 +7,8 @@ use libm::{exp, log};
 
 /// Coldest saturation temperature tabled, K, unless an equation ends above it.
 pub const COLDEST: f64 = 200.0;
+/// Critical temperature below which a fluid's table begins at half of that, K.
+const COLD_FLUID: f64 = 250.0;
 /// Distance from the critical temperature at which the tables end, K.
 pub const BELOW_CRITICAL: f64 = 2.0;
 /// Distance from the critical temperature of a pure fluid's equation, where it is not the stated one, K.
@@ -36,6 +38,10 @@ pub struct State {
     pub s: f64,
     /// Isobaric heat capacity, J/(kg K).
     pub cp: f64,
+    /// Isochoric heat capacity, J/(kg K).
+    pub cv: f64,
+    /// Speed of sound, m/s.
+    pub w: f64,
 }
 
 /// How the saturation boundary is known.
@@ -88,7 +94,8 @@ impl Substance {
     /// Makes a pure fluid.
     pub fn pure(fluid: &Fluid) -> Result<Self, String> {
         let mixture = Mixture::pure(fluid);
-        let t_min = COLDEST.max(fluid.limits.t_min_k);
+        let coldest = if fluid.critical.t_k < COLD_FLUID { 0.5 * fluid.critical.t_k } else { COLDEST };
+        let t_min = coldest.max(fluid.limits.t_min_k);
         let boundary = Boundary::trace(&mixture, &[1.0], t_min)?;
         // Some old equations do not meet their stated critical point; near their own, saturation bends too sharply.
         let t_max = (fluid.critical.t_k - BELOW_CRITICAL).min(boundary.t_critical - NEAREST_OWN_CRITICAL);
@@ -119,15 +126,8 @@ impl Substance {
     pub fn blend(library: &Library, blend: &Blend) -> Result<Self, String> {
         let names: Vec<&str> = blend.mass_percent.keys().map(String::as_str).collect();
         let mixture = Mixture::blend(library, &names)?;
+        let (z, molar_mass) = mole_fractions(blend, &mixture)?;
         let percent: Vec<f64> = blend.mass_percent.values().map(|v| v.as_f64().unwrap_or(f64::NAN)).collect();
-        let total: f64 = percent.iter().sum();
-        if (total - 100.0).abs() > 1e-6 {
-            return Err(format!("{}: the composition sums to {total} %", blend.designation));
-        }
-        let moles: Vec<f64> =
-            percent.iter().zip(&mixture.fluids).map(|(w, f)| w / 100.0 / f.molar_mass_g_mol * 1e3).collect();
-        let sum: f64 = moles.iter().sum();
-        let z: Vec<f64> = moles.iter().map(|m| m / sum).collect();
         // The lower limit of a mixture: the mole-weighted mean of its components' limits.
         let low: f64 = z.iter().zip(&mixture.fluids).map(|(z, f)| z * f.limits.t_min_k).sum();
         let high: f64 = z.iter().zip(&mixture.fluids).map(|(z, f)| z * f.limits.t_max_k).sum();
@@ -143,7 +143,7 @@ impl Substance {
                 .collect(),
             safety_class: blend.safety_class.clone(),
             class_source: blend.class_source.clone(),
-            molar_mass: 1.0 / sum,
+            molar_mass,
             t_critical: boundary.t_critical,
             p_critical: boundary.p_critical,
             t_min,
@@ -307,13 +307,22 @@ impl Substance {
         let gas = self.mixture.gas_constant / self.molar_mass;
         let cv = -(ideal[2] + r.tt);
         let turn = 1.0 + r.d - r.dt;
+        let stiffness = 1.0 + 2.0 * r.d + r.dd;
+        let cp = cv + turn * turn / stiffness;
         State {
             p: rho * self.mixture.gas_constant * t * (1.0 + r.d),
             density: rho * self.molar_mass,
             h: gas * t * (1.0 + ideal[1] + r.t + r.d) + self.h_offset,
             s: gas * (ideal[1] + r.t - ideal[0] - log(rho) - r.a) + self.s_offset,
-            cp: gas * (cv + turn * turn / (1.0 + 2.0 * r.d + r.dd)),
+            cp: gas * cp,
+            cv: gas * cv,
+            w: libm::sqrt((gas * t * stiffness * cp / cv).max(0.0)),
         }
+    }
+
+    /// Puts an enthalpy and an entropy of the model on the reference state.
+    pub fn on_reference(&self, h: f64, s: f64) -> (f64, f64) {
+        (h + self.h_offset, s + self.s_offset)
     }
 
     /// Evaluates the ideal-gas polynomial's target: Q and tau dQ/dtau at a temperature, reference state included.
@@ -325,4 +334,17 @@ impl Substance {
         let h = self.h_offset / (gas * t);
         [ideal[0] + log(self.reducing.1) + h - self.s_offset / gas, ideal[1] + h]
     }
+}
+
+/// Finds the mole fractions of a blend and its molar mass, kg/mol.
+pub fn mole_fractions(blend: &Blend, mixture: &Mixture) -> Result<(Vec<f64>, f64), String> {
+    let percent: Vec<f64> = blend.mass_percent.values().map(|v| v.as_f64().unwrap_or(f64::NAN)).collect();
+    let total: f64 = percent.iter().sum();
+    if (total - 100.0).abs() > 1e-6 {
+        return Err(format!("{}: the composition sums to {total} %", blend.designation));
+    }
+    let moles: Vec<f64> =
+        percent.iter().zip(&mixture.fluids).map(|(w, f)| w / 100.0 / f.molar_mass_g_mol * 1e3).collect();
+    let sum: f64 = moles.iter().sum();
+    Ok((moles.iter().map(|m| m / sum).collect(), 1.0 / sum))
 }

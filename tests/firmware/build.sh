@@ -3,7 +3,7 @@
 #   image BOARD OUT SOURCE... [-- COMPILER OPTION...]
 #   emulate BOARD IMAGE
 #
-# Boards: m4f (Cortex-M4F), m0 (Cortex-M0), rv32 (RV32IMC).
+# Boards: m4f (Cortex-M4F), m0 (Cortex-M0), rv32 (RV32IMC); and programs of Linux on other processors: arm64, rv64.
 
 BARE=ffi/examples/bare_metal
 WARNINGS="-std=c99 -Wall -Wextra -Werror"
@@ -15,6 +15,9 @@ rust_target() {
     m4f) echo thumbv7em-none-eabihf ;;
     m0) echo thumbv6m-none-eabi ;;
     rv32) echo riscv32imc-unknown-none-elf ;;
+    # Without an operating system: that needs no more than core, and links to a program of Linux all the same.
+    arm64) echo aarch64-unknown-none ;;
+    rv64) echo riscv64gc-unknown-none-elf ;;
     esac
 }
 
@@ -49,6 +52,12 @@ image() {
             --specs=picolibc.specs -nostartfiles -T $BARE/virt.ld \
             $BARE/start_rv32.c "${sources[@]}" "$archive" "${options[@]}" -lm -o "$out"
         ;;
+    arm64)
+        aarch64-linux-gnu-gcc $WARNINGS $COMMON -static "${sources[@]}" "$archive" "${options[@]}" -lm -o "$out"
+        ;;
+    rv64)
+        riscv64-linux-gnu-gcc $WARNINGS $COMMON -static "${sources[@]}" "$archive" "${options[@]}" -lm -o "$out"
+        ;;
     esac
 }
 
@@ -66,5 +75,7 @@ emulate() {
         timeout 600 qemu-system-riscv32 -M virt -bios none -nographic -monitor none -serial stdio \
             -semihosting-config enable=on,target=native -icount shift=6 -kernel "$2"
         ;;
+    arm64) timeout 600 qemu-aarch64 "$2" ;;
+    rv64) timeout 600 qemu-riscv64 "$2" ;;
     esac
 }

@@ -1,5 +1,7 @@
 """Compares the equations of state with CoolProp 8.0, an independent implementation of the same papers.
 
+The figures of the equations were read from CoolProp's own files: this checks code and solver, not the figures.
+
 Usage: compare.py STATES.jsonl SUMMARY.md
 STATES.jsonl comes from `cargo run --release -p rimewise-tables --example states`. Needs CoolProp 8.0 on the Python
 path; installs nothing. A point of saturation on which the two differ, or which CoolProp does not find, is judged by
@@ -36,14 +38,9 @@ def cas(component):
     return CP.get_fluid_param_string(name(component), "CAS")
 
 
-def reducing(component):
-    fluid = AbstractState("HEOS", name(component))
-    return fluid.T_reducing(), 1 / fluid.rhomolar_reducing()
-
-
 def model(row):
     """Makes CoolProp's model of a refrigerant with the same pairs, estimated ones included."""
-    for a, b in row["estimated"]:
+    for a, b, _ in row["estimated"]:
         try:
             CP.apply_simple_mixing_rule(cas(a), cas(b), "linear")
         except ValueError:
@@ -52,13 +49,11 @@ def model(row):
     state = AbstractState("HEOS", "&".join(name(c) for c in row["components"]))
     if len(row["components"]) > 1:
         state.set_mole_fractions(row["mole_fractions"])
-    for pair in row["estimated"]:
-        # xi = zeta = 0 at the reducing points (CoolProp's own rule takes the critical points).
-        i, j = (row["components"].index(c) for c in pair)
-        (t1, v1), (t2, v2) = (reducing(c) for c in pair)
-        state.set_binary_interaction_double(i, j, "gammaT", (t1 + t2) / 2 / (t1 * t2) ** 0.5)
-        third = v1 ** (1 / 3) + v2 ** (1 / 3)
-        state.set_binary_interaction_double(i, j, "gammaV", 4 * (v1 + v2) / third**3)
+    for first, second, parameters in row["estimated"]:
+        i, j = row["components"].index(first), row["components"].index(second)
+        for name, value in zip(("betaT", "gammaT", "betaV", "gammaV"), parameters):
+            # The library keeps beta by the order of the components: of the other order it is the inverse.
+            state.set_binary_interaction_double(i, j, name, 1 / value if i > j and name[0] == "b" else value)
     return state
 
 
@@ -202,7 +197,10 @@ def main():
     total = sum(sum(v) for v in totals.values())
     unexplained = sum(v[1] + v[2] + v[7] for v in totals.values())
     summary = [
-        "# The equations of state beside CoolProp 8.0",
+        "# Code and solver beside CoolProp 8.0",
+        "",
+        "The figures of the equations were read from CoolProp's own files, so this checks code and solver, not the figures;",
+        "`tables/PUBLISHED.md` holds those against published boiling and dew points.",
         "",
         "Written by `tests/properties/compare.py`. Random states of every refrigerant by both implementations. Single",
         "phase: p(T, density), residual enthalpy and residual entropy; saturation: bubble and dew pressure at random",
@@ -210,7 +208,7 @@ def main():
         "Where CoolProp finds no saturation point, or another one, the point is judged by CoolProp's own equation:",
         "equal pressure and equal fugacities of the two phases, each mechanically stable. A few models have a second loop of",
         "their isotherms inside the two-phase region; CoolProp's point then may lie on it, between our vapor and liquid, with",
-        "unstable densities on both sides. Blends with estimated pairs are compared with the same linear parameters set in",
+        "unstable densities on both sides. Blends with estimated pairs are compared with the same estimates set in",
         "CoolProp.",
         "",
         "| kind | single phase: agree | differ | lost | worst | saturation: agree | CoolProp finds none, ours is one "

@@ -170,9 +170,11 @@ fn a_gauge_pressure_is_answered_with_a_warning() {
     visit["readings"]["liquid_line_c"] = json!(33.5);
     let report = answer(&visit.to_string());
     assert_eq!(report["status"], "ok", "{report}");
-    let warned = report["warnings"].as_array().unwrap().iter().any(|w| {
-        w["field"] == "readings.suction_pressure_kpa" && w["code"] == "reads_like_gauge"
-    });
+    let warned = report["warnings"]
+        .as_array()
+        .unwrap()
+        .iter()
+        .any(|w| w["field"] == "readings.suction_pressure_kpa" && w["code"] == "reads_like_gauge");
     assert!(warned, "{}", report["warnings"]);
 }
 
@@ -191,8 +193,7 @@ fn space_and_ambient_the_wrong_way_round_are_not_decided_on() {
     assert_eq!(report["decided"], false, "{report}");
     for field in ["readings.space_c", "readings.ambient_c"] {
         let warned = report["warnings"].as_array().unwrap().iter();
-        let swapped =
-            |w: &&Value| w["field"] == field && w["code"] == "reads_like_the_other";
+        let swapped = |w: &&Value| w["field"] == field && w["code"] == "reads_like_the_other";
         assert_eq!(warned.filter(swapped).count(), 1, "{}", report["warnings"]);
     }
 }

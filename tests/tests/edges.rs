@@ -10,18 +10,17 @@ use rimewise::charge::hose::{self, Hose};
 use rimewise::charge::indicator::{self, Blinds, State};
 use rimewise::charge::standing::{self, Standing};
 use rimewise::charge::weigh_in::{self, WeighIn};
-use rimewise::compressor::efficiency::{self, Enthalpies};
 use rimewise::compressor::pump_down::{self, Conditions, PumpDown};
 use rimewise::compressor::rating::{self, Map, Polynomial, Quantity, Scale};
-use rimewise::compressor::{current, start, superheat};
+use rimewise::compressor::{current, start};
 use rimewise::decision::{self, Costs};
 use rimewise::estimate::Estimate;
 use rimewise::measurement::Measurement;
 use rimewise::motor::capacitor::{self, Tolerance};
-use rimewise::motor::impedance::{self, Correlation};
+use rimewise::motor::finding::FindingKind;
 use rimewise::motor::ohmmeter::{self, Ohmmeter};
 use rimewise::motor::windings::{self, Reading};
-use rimewise::motor::{balance, insulation, start_gear, supply, temperature, terminals};
+use rimewise::motor::{balance, insulation, supply, temperature, terminals};
 use rimewise::quantity::{Enthalpy, Entropy, Pressure, Temperature};
 use rimewise::readings::{PumpDownEnd, PumpDownValve, Readings, Uncertainty, Visit};
 use rimewise::refrigerant::data::{R134A, R407C, R744};
@@ -132,13 +131,9 @@ fn compressors(cover: &mut Cover) {
     cover.run("compressor/current::expected_from_plate", |[a]| current::expected_from_plate(a));
     cover.run("compressor/current::at_voltage", |[a, u, v, p]| current::at_voltage(e(a, u), v, p));
     cover.run("compressor/current::compare", |[a, b, c, d]| current::compare(e(a, b), e(c, d)));
-    cover.run("compressor/superheat::mass_flow_factor", |[a]| superheat::mass_flow_factor(a));
-    cover.run("compressor/superheat::power_factor", |[a, b, c]| superheat::power_factor(e(a, b), c));
     cover.run("compressor/start::locked_rotor_at", |[a, b, c]| start::locked_rotor_at(a, b, c));
     cover.run("compressor/start::inrush", |[a, b]| start::inrush(a, b));
     cover.run("compressor/start::judge", |[a, b, c, d]| start::judge(a, b, c, d));
-    cover.run("compressor/start::voltage_dip", |[a, b, c, d]| start::voltage_dip(e(a, b), e(c, d)));
-    cover.run("compressor/start::supply_impedance_ohm", |[a, b, c]| start::supply_impedance_ohm(a, b, c));
 
     let polynomial = |n: [f32; 10]| Polynomial { coefficients: n };
     cover.run("compressor/rating::value", |[a, b, c, d, f, g, h, i, j, k, s, t]| {
@@ -160,27 +155,6 @@ fn compressors(cover: &mut Cover) {
     });
     cover.run("compressor/rating::distance_outside", |[a, b, c, d, x, y]| {
         rating::distance_outside(&[(a, b), (c, d), (10.0, 60.0), (-30.0, 55.0)], x, y)
-    });
-
-    let around = |n: [f32; 6]| Enthalpies {
-        suction: e(n[0], n[1]),
-        discharge: e(n[2], n[3]),
-        isentropic: e(n[4], n[5]),
-    };
-    cover.run("compressor/efficiency::shell_loss", |[a, b, c, d, f, g, h, i, j, k]| {
-        efficiency::shell_loss(e(a, b), e(c, d), &around([f, g, h, i, j, k]))
-    });
-    cover.run("compressor/efficiency::overall_isentropic", |[a, b, c, d, f, g, h, i, j, k]| {
-        efficiency::overall_isentropic(e(a, b), e(c, d), &around([f, g, h, i, j, k]))
-    });
-    cover.run("compressor/efficiency::of_discharge_temperature", |n| {
-        efficiency::of_discharge_temperature(&around(n))
-    });
-    cover.run("compressor/efficiency::mass_flow_from_power", |[a, b, c, d, f, g, h, i, j, k]| {
-        efficiency::mass_flow_from_power(e(a, b), &around([f, g, h, i, j, k]), e(c, d))
-    });
-    cover.run("compressor/efficiency::volumetric", |[a, b, c, d, f]| {
-        efficiency::volumetric(e(a, b), e(c, d), f)
     });
 
     let conditions =
@@ -239,17 +213,12 @@ fn motors(cover: &mut Cover) {
     cover.run("motor/capacitor::from_amps_and_volts", |[a, b, c, d, hz]| {
         capacitor::from_amps_and_volts(e(a, b), e(c, d), hz)
     });
-    cover.run("motor/capacitor::judge", |[a, b, c, d]| {
-        capacitor::judge(a, b, Tolerance { below: c, above: d })
+    cover.run("motor/capacitor::reading", |[a]| a.is_finite().then(|| capacitor::reading(a)));
+    cover.run("motor/capacitor::judge", |[a, b, c, d, u]| {
+        capacitor::judge(e(a, u), b, Tolerance { below: c, above: d })
     });
-    cover.run("motor/start_gear::judge", |[a, b, c]| start_gear::judge(a, b, c));
     cover.run("motor/insulation::referred_to_40c", |[a, b]| insulation::referred_to_40c(a, b));
     cover.run("motor/insulation::judge", |[a, b]| insulation::judge(a, maybe(b)));
-    cover.run("motor/insulation::polarisation_index", |[a, b]| insulation::polarisation_index(a, b));
-    cover.run("motor/impedance::from_volts_amps_angle", |[a, b, c, d, f, g, x, y, z]| {
-        let correlation = Correlation { volts_amps: x, volts_angle: y, amps_angle: z };
-        impedance::from_volts_amps_angle(e(a, b), e(c, d), e(f, g), correlation)
-    });
 }
 
 /// A system and readings with edges in every number, drawn from a seed pair.
@@ -320,10 +289,39 @@ fn visits(cover: &mut Cover) {
         let visit = Visit { system, readings, ..Visit::default() };
         caution::cautions(None, maybe(a), &visit, &[Measurement::PumpDown])
     });
+    cover
+        .run("caution::of", |[]: [f32; 0]| Measurement::ALL.iter().map(|m| Step::of(*m)).collect::<Vec<_>>());
+    cover.run("caution::put_first", |[]: [f32; 0]| {
+        let mut list = caution::cautions(None, None, &Visit::default(), &[Measurement::PumpDown]);
+        let before = list.len();
+        caution::put_first(&mut list, Step::OpensSystem);
+        assert_eq!(list.len(), before);
+        list
+    });
+    cover.run("motor/terminals::found", |[a, b, c, d, f, g]| {
+        let (system, readings) = drawn([a, b, c, d, f, g]);
+        terminals::found(&system, &readings)
+    });
+    cover.run("motor/finding::rank", |[]: [f32; 0]| {
+        FindingKind::ALL.iter().map(|kind| kind.rank()).collect::<Vec<_>>()
+    });
+    let examined = |seed| {
+        let (system, readings) = drawn(seed);
+        rimewise::motor::examine(&system, &readings, &Uncertainty::default(), None)
+    };
+    cover.run("motor/finding::is_cold_overload", |seed: [f32; 6]| {
+        examined(seed).iter().map(|f| f.is_cold_overload()).collect::<Vec<_>>()
+    });
+    cover.run("motor/finding::forbids_power", |seed: [f32; 6]| {
+        examined(seed).iter().map(|f| f.forbids_power()).collect::<Vec<_>>()
+    });
+    cover.run("motor/finding::inside_the_shell", |seed: [f32; 6]| {
+        examined(seed).iter().map(|f| f.inside_the_shell()).collect::<Vec<_>>()
+    });
     cover.run("caution::text", |[]: [f32; 0]| {
         CautionCode::ALL.iter().map(|c| Caution { code: *c, step: Step::Look }.text()).collect::<Vec<_>>()
     });
-    cover.run("decision::weigh", |[a, b, c, d, f, g, h, i]| {
+    cover.run("decision/weigh::weigh", |[a, b, c, d, f, g, h, i]| {
         let mut probabilities = [0.0; Cause::COUNT];
         probabilities[0] = a;
         probabilities[1] = b;

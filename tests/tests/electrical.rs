@@ -3,18 +3,14 @@
 
 use rimewise::cause::Cause;
 use rimewise::compressor::current::{self, Current};
-use rimewise::compressor::efficiency::{self, Enthalpies};
 use rimewise::compressor::pump_down::{self, Conditions, PumpDown};
 use rimewise::compressor::rating::{Map, NoRating, Polynomial, Quantity, Scale, distance_outside};
 use rimewise::compressor::start::{self, Start};
-use rimewise::compressor::superheat;
 use rimewise::estimate::Estimate;
 use rimewise::motor::capacitor::{self, Condition, Tolerance};
 use rimewise::motor::finding::FindingKind;
-use rimewise::motor::impedance::{self, Correlation};
 use rimewise::motor::insulation::{self, Insulation};
 use rimewise::motor::ohmmeter::Ohmmeter;
-use rimewise::motor::start_gear::{self, StartGear};
 use rimewise::motor::supply::{self, Supply};
 use rimewise::motor::terminals::{self, Identification};
 use rimewise::motor::windings::{self, AgainstPlate, Continuity, Reading};
@@ -103,25 +99,6 @@ fn winding_temperature_comes_back_from_the_rise_of_resistance() {
     close(hot.value, 100.07, 0.01);
     // First order (JCGM 100:2008, 5.1.2): 335.07 x sqrt(0.005^2 + 0.003805^2) with 1.314 x 0.5 = 2.206 K.
     close(hot.u, 2.206, 0.005);
-}
-
-#[test]
-fn impedance_and_its_uncertainty_match_the_gum_example() {
-    // JCGM 100:2008, H.2, tables H.2 to H.4: V 4.9990 (u .0032), I 0.0196610 (u .0000095), angle 1.04446 (u .00075),
-    // r(V,I) -.36, r(V,a) .86, r(I,a) -.65 (inputs from memory); R 127.732 (.071), X 219.847 (.295), Z 254.260 (.236).
-    let result = impedance::from_volts_amps_angle(
-        e(4.9990, 0.0032),
-        e(0.019_661_0, 0.000_009_5),
-        e(1.044_46, 0.000_75),
-        Correlation { volts_amps: -0.36, volts_angle: 0.86, amps_angle: -0.65 },
-    )
-    .unwrap();
-    close(result.resistance_ohm.value, 127.732, 0.002);
-    close(result.reactance_ohm.value, 219.847, 0.002);
-    close(result.impedance_ohm.value, 254.260, 0.002);
-    close(result.resistance_ohm.u, 0.071, 0.0015);
-    close(result.reactance_ohm.u, 0.295, 0.0015);
-    close(result.impedance_ohm.u, 0.236, 0.0015);
 }
 
 // ---- terminals
@@ -392,7 +369,6 @@ fn insulation_is_referred_to_forty_degrees() {
     assert_eq!(insulation::judge(0.2, None), Some(Insulation::Leaks));
     assert_eq!(insulation::judge(3.0, Some(70.0)), Some(Insulation::Good));
     assert_eq!(insulation::judge(6.0, Some(20.0)), Some(Insulation::Doubtful));
-    close(insulation::polarisation_index(50.0, 100.0).unwrap(), 2.0, 1e-6);
 }
 
 // ---- capacitors and start gear
@@ -412,19 +388,13 @@ fn capacitance_from_volts_and_amps_is_the_formula_of_the_trade() {
 #[test]
 fn capacitors_are_held_to_their_class() {
     // IEC 60252-1 classes of 5 and 10 %; EIA-463 electrolytic start capacitors -0/+20 % (from memory).
-    let low = |uf, tolerance| matches!(capacitor::judge(uf, 15.0, tolerance), Some(Condition::Low { .. }));
+    let low =
+        |uf, tolerance| matches!(capacitor::judge(e(uf, 0.0), 15.0, tolerance), Some(Condition::Low { .. }));
     assert!(low(14.2, Tolerance::RUN_5) && !low(14.2, Tolerance::RUN_USUAL));
     assert!(low(13.4, Tolerance::RUN_10) && !low(13.6, Tolerance::RUN_10));
-    assert!(matches!(capacitor::judge(105.0, 88.0, Tolerance::START), Some(Condition::Good { .. })));
-    assert!(matches!(capacitor::judge(106.0, 88.0, Tolerance::START), Some(Condition::High { .. })));
-    assert!(matches!(capacitor::judge(87.0, 88.0, Tolerance::START), Some(Condition::Low { .. })));
-}
-
-#[test]
-fn start_gear_shows_in_its_own_lead() {
-    assert_eq!(start_gear::judge(14.0, 0.1, 0.2), Some(StartGear::Works));
-    assert_eq!(start_gear::judge(14.0, 9.0, 0.2), Some(StartGear::StaysIn));
-    assert_eq!(start_gear::judge(0.1, 0.1, 0.2), Some(StartGear::NeverEngages));
+    assert!(matches!(capacitor::judge(e(105.0, 0.0), 88.0, Tolerance::START), Some(Condition::Good { .. })));
+    assert!(matches!(capacitor::judge(e(106.0, 0.0), 88.0, Tolerance::START), Some(Condition::High { .. })));
+    assert!(matches!(capacitor::judge(e(87.0, 0.0), 88.0, Tolerance::START), Some(Condition::Low { .. })));
 }
 
 // ---- compressor
@@ -437,8 +407,6 @@ fn locked_rotor_current_follows_the_voltage_and_starts_are_told_apart() {
     assert_eq!(start::judge(18.0, locked.value, 4.0, 3.0), Some(Start::Slow));
     assert_eq!(start::judge(18.0, locked.value, 8.0, 18.0), Some(Start::LockedRotor));
     assert_eq!(start::judge(5.0, locked.value, 0.2, 2.9), Some(Start::InrushLow));
-    close(start::voltage_dip(e(230.0, 1.0), e(207.0, 1.0)).unwrap().value, 0.1, 1e-6);
-    close(start::supply_impedance_ohm(230.0, 207.0, 18.9).unwrap(), 1.217, 0.001);
 }
 
 #[test]
@@ -560,35 +528,6 @@ fn a_map_does_not_answer_outside_its_envelope() {
     );
     assert_eq!(map.rate(Quantity::Current, -10.0, 45.0), Err(NoRating::QuantityMissing));
     assert_eq!(distance_outside(&ENVELOPE_C[..2], 0.0, 40.0), None);
-}
-
-#[test]
-fn a_colder_suction_raises_the_flow_by_three_quarters_of_its_density() {
-    // -10/45 degC, return gas 0 instead of 20 degC: density 9.57165 over 8.78539 kg/m3 (CoolProp 8.0) is 1.0895;
-    // Dabiri and Rice (1981): 1 + 0.75 x 0.0895 = 1.0671. Isentropic work 38.555 over 42.229 kJ/kg: power x 0.9743.
-    let flow = superheat::mass_flow_factor(9.571_65 / 8.785_39).unwrap();
-    close(flow.value, 1.0671, 1e-4);
-    close(superheat::power_factor(flow, 38.555_5 / 42.229_2).unwrap().value, 0.9743, 1e-4);
-    // The same map at the same superheat is not changed.
-    assert_eq!(superheat::mass_flow_factor(1.0), Some(e(1.0, 0.0)));
-}
-
-#[test]
-fn the_energy_balance_of_a_measured_machine_closes() {
-    // ASHRAE Fundamentals 2021, chapter 2, example 5: R-22, suction 304 kPa/-4 degC, discharge 1450 kPa/82 degC,
-    // 2.5 kW, 0.04322 kg/s. Enthalpies from CoolProp 8.0: 406.475, 454.779, isentropic 448.022 kJ/kg.
-    let around =
-        Enthalpies { suction: e(406.475, 0.3), discharge: e(454.779, 0.5), isentropic: e(448.022, 0.3) };
-    let (flow, power) = (e(0.043_22, 0.0004), e(2.5, 0.025));
-    // 0.04322 x 48.304/2.5 = 0.8351 of the power is in the gas; 0.04322 x 41.546/2.5 = 0.7183 isentropic.
-    close(efficiency::shell_loss(flow, power, &around).unwrap().value, 0.1649, 2e-4);
-    close(efficiency::overall_isentropic(flow, power, &around).unwrap().value, 0.7183, 2e-4);
-    close(efficiency::of_discharge_temperature(&around).unwrap().value, 0.8601, 2e-4);
-    // The flow that the power tells with the usual loss holds the measured one within its uncertainty.
-    let told = efficiency::mass_flow_from_power(power, &around, efficiency::USUAL_LOSS).unwrap();
-    assert!((told.value - flow.value).abs() < 2.0 * told.u, "{told:?}");
-    // Density 12.5734 kg/m3 (CoolProp 8.0): at 4.3 litres a second the volumetric efficiency is 0.7994.
-    close(efficiency::volumetric(flow, e(12.5734, 0.05), 0.0043).unwrap().value, 0.7994, 2e-4);
 }
 
 // ---- pump-down: likelihood ratios

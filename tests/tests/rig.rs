@@ -1,6 +1,7 @@
 //! The rig checked against what is published, against itself and against what it must not know.
 
 use rimewise_tests::rig::fault::{self, Cause};
+use rimewise_tests::rig::grader::spoken::{self, SpokenTally};
 use rimewise_tests::rig::grader::{known, outcome::Truth, sets, tally::Tally};
 use rimewise_tests::rig::machine::{Faults, Machine, Point};
 use rimewise_tests::rig::math::Rng;
@@ -524,4 +525,66 @@ fn a_capillary_passes_what_the_compressor_pumps() {
         .expect("a flow");
         assert!((flow / p.flow - 1.0).abs() < 1e-5, "{}: {flow} against {}", m.spec.name, p.flow);
     }
+}
+
+#[test]
+fn the_judge_of_verdicts_is_right_about_known_answers() {
+    let truths = invented();
+    let grade = |f: &mut dyn FnMut(&Truth) -> rig::grader::answer::Answer| {
+        let mut t = SpokenTally::default();
+        for truth in &truths {
+            t.add(truth, &Ok(f(truth)));
+        }
+        t
+    };
+    let perfect = grade(&mut known::perfect);
+    assert_eq!((perfect.faulty, perfect.healthy), ([990, 0, 0, 0, 0, 0], [0, 0, 0, 300, 0, 0]));
+    assert_eq!((perfect.false_alarms(), perfect.calibration_error()), (0.0, 0.0));
+    // A hundred single weak compressors and twenty in pairs; minor ones count for neither.
+    assert_eq!((perfect.weak, perfect.sound), ([0, 120, 0], [1250, 0, 0]));
+    let none = grade(&mut known::always_none);
+    assert_eq!((none.faulty, none.weak), ([0, 0, 0, 990, 0, 0], [120, 0, 0]));
+    let silent = grade(&mut known::never_decides);
+    assert_eq!((silent.faulty[5], silent.healthy[5], silent.sound[2]), (990, 300, 1250));
+    let mut rng = Rng::new(3, 3);
+    let coin = grade(&mut |_| known::coin(&mut rng));
+    // Ten sides: one names nothing wrong, a little more than one in nine of the rest is right.
+    assert!(coin.faulty_shares()[0] < 0.15 && coin.faulty_shares()[2] > 0.7, "{coin:?}");
+    assert!(coin.false_alarms() > 0.8, "{coin:?}");
+}
+
+/// What a report with the newer fields says is read from them, not from its causes.
+#[test]
+fn a_family_a_job_and_the_compressor_question_are_read() {
+    let causes: Vec<serde_json::Value> = rig::grader::answer::WORDS
+        .iter()
+        .map(|w| serde_json::json!({ "cause": w, "probability": if w.starts_with("liquid") { 0.5 } else { 0.05 } }))
+        .collect();
+    let mut report = serde_json::json!({
+        "status": "ok", "causes": causes, "leading": "liquid_line_restriction", "decided": false, "fits": 0.5,
+        "verdict": { "level": "family", "name": "liquid_feed", "probability": 0.93 },
+        "families": [{ "name": "liquid_feed", "probability": 0.93, "causes": ["liquid_line_restriction", "metering_underfeed"] }],
+        "compressor": { "state": "cleared", "probability": 0.01 }
+    });
+    let truth = |drawn: usize| Truth {
+        kind: "walk-in".into(),
+        half: "grading".into(),
+        air_conditioner: false,
+        drawn: vec![drawn],
+        present: vec![drawn],
+        impact: 0.8,
+    };
+    let judged = |report: &serde_json::Value, drawn: usize| {
+        let answer = rig::grader::answer::read(&report.to_string()).expect("a report");
+        spoken::judge(&answer, &|i| truth(drawn).holds(i))
+    };
+    assert_eq!(judged(&report, 4), spoken::Spoken::Right);
+    assert_eq!(judged(&report, 1), spoken::Spoken::Wrong);
+    report["verdict"] = serde_json::json!({ "level": "job", "name": "open_circuit", "probability": 0.9 });
+    assert_eq!(judged(&report, 1), spoken::Spoken::RightJob);
+    assert_eq!(judged(&report, 6), spoken::Spoken::Wrong);
+    report["verdict"] = serde_json::json!({ "level": "unidentified", "name": null, "probability": 0.9 });
+    assert_eq!(judged(&report, 1), spoken::Spoken::Unidentified);
+    let answer = rig::grader::answer::read(&report.to_string()).expect("a report");
+    assert_eq!((answer.compressor.as_str(), answer.liquid_feed), ("cleared", 0.93));
 }

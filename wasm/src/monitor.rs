@@ -99,8 +99,9 @@ impl Watch {
                     Answer::error("refrigerant", "is not a designation there is a table for")
                 })?),
             };
-        let monitor = monitor::Monitor::new(&settings)
-            .map_err(|invalid| Answer::error(invalid.field, &invalid.reason(Language::English).to_string()))?;
+        let monitor = monitor::Monitor::new(&settings).map_err(|invalid| {
+            Answer::error(invalid.field, &invalid.reason(Language::English).to_string())
+        })?;
         Ok(Self { monitor, refrigerant })
     }
 

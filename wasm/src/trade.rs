@@ -337,6 +337,7 @@ pub fn weigh(probabilities: &[f32], repair: &[f32], other: &[f32], test_settles:
             Action::Test => ("test", None),
             Action::Repair(cause) => ("repair", Some(cause)),
             Action::ReplaceCompressor => ("replace_compressor", Some(Cause::WeakCompressor)),
+            Action::ReplaceMachine => ("replace_machine", None),
         };
         text.push_str("{\"action\":\"");
         text.push_str(name);

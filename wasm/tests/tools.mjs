@@ -21,7 +21,8 @@ export function example(name) {
 
 const TARGET = process.env.CARGO_TARGET_DIR ?? join(ROOT, "target");
 
-/** Runs an example of the Rust crate, built from the same source as the package, on text; gives its lines. */
+/** Runs an example of the Rust crate, built from the same source as the package, on text; gives its lines without their
+ * numbers. */
 export function rust(name, input, ...flags) {
   const ran = spawnSync(join(TARGET, "release/examples", name), ["-", ...flags], {
     input,
@@ -30,7 +31,7 @@ export function rust(name, input, ...flags) {
   });
   if (ran.error) throw ran.error;
   if (ran.stdout === "") throw new Error(`${name}: ${ran.stderr}`);
-  return ran.stdout.trimEnd().split("\n");
+  return ran.stdout.trimEnd().split("\n").map((line) => line.replace(/^\{"line":\d+,/, "{"));
 }
 
 export function temporary(name) {

@@ -4,6 +4,7 @@
 pub(crate) mod words;
 
 use rimewise::estimate::Estimate;
+use rimewise::invalid::ErrorCode;
 use rimewise::json::FieldError;
 use rimewise::quantity::{Atmosphere, Pressure, Temperature};
 use std::io::{Read, Write};
@@ -43,6 +44,12 @@ pub(crate) struct Options {
     pub(crate) json: bool,
     /// The units for people.
     pub(crate) units: Units,
+    /// Whether to play a visit step by step.
+    pub(crate) ask: bool,
+    /// Whether to print everything.
+    pub(crate) all: bool,
+    /// Where to leave a page behind.
+    pub(crate) report: Option<String>,
 }
 
 /// Reads the command line; the error is a message for people.
@@ -50,13 +57,23 @@ pub(crate) fn arguments(args: impl Iterator<Item = String>) -> Result<Options, S
     let mut options = Options {
         input: Input::BuiltIn,
         json: false,
-        units: Units { us: false, atmosphere: Atmosphere::SEA_LEVEL },
+        units: Units { us: false, gauge: false, atmosphere: Atmosphere::SEA_LEVEL },
+        ask: false,
+        all: false,
+        report: None,
     };
     let mut args = args;
     while let Some(arg) = args.next() {
         match arg.as_str() {
             "--json" => options.json = true,
             "--us" => options.units.us = true,
+            "--gauge" => options.units.gauge = true,
+            "--ask" => options.ask = true,
+            "--all" => options.all = true,
+            "--report" => {
+                let path = args.next().filter(|p| p.ends_with(".txt") || p.ends_with(".html"));
+                options.report = Some(path.ok_or("--report takes FILE.txt or FILE.html")?);
+            }
             "--altitude" => {
                 let metres = args.next().and_then(|m| m.parse::<f32>().ok());
                 let metres = metres.filter(|m| (-500.0..=11_000.0).contains(m));
@@ -78,7 +95,7 @@ pub(crate) fn arguments(args: impl Iterator<Item = String>) -> Result<Options, S
 /// A byte order mark in front is skipped. Text that opens an object over several lines and holds no whole one in any
 /// line is one value with a mistake in it, and gives one error, not one a line.
 pub(crate) fn lines(input: &[u8]) -> Vec<Result<String, FieldError>> {
-    let unreadable = |error: &str| Err(FieldError::not_json(error));
+    let unreadable = |error: &str| Err(FieldError::of_text(ErrorCode::NotJson, error));
     let input = input.strip_prefix(b"\xef\xbb\xbf").unwrap_or(input);
     if input.starts_with(b"\xff\xfe") || input.starts_with(b"\xfe\xff") {
         return vec![unreadable("it is UTF-16, save it as UTF-8")];
@@ -117,31 +134,50 @@ pub(crate) fn print(text: &str) -> bool {
 pub(crate) struct Units {
     /// Whether psi and degF stand beside.
     pub(crate) us: bool,
+    /// Whether pressures are gauge pressures.
+    pub(crate) gauge: bool,
     /// The air a gauge reads against.
     pub(crate) atmosphere: Atmosphere,
 }
 
 #[allow(dead_code)]
 impl Units {
+    /// What a pressure is written in.
+    pub(crate) fn pressure_unit(&self) -> &'static str {
+        match (self.us, self.gauge) {
+            (true, _) => "psig",
+            (false, true) => "bar gauge",
+            (false, false) => "bar",
+        }
+    }
+    /// A number in [`Self::pressure_unit`] from kPa absolute.
+    pub(crate) fn pressure_number(&self, kpa: f32) -> f32 {
+        let p = Pressure::from_kilopascals(kpa);
+        match (self.us, self.gauge) {
+            (true, _) => p.psi_gauge(self.atmosphere),
+            (false, true) => p.bar() - self.atmosphere.pressure().bar(),
+            (false, false) => p.bar(),
+        }
+    }
+    /// kPa absolute from a number in [`Self::pressure_unit`].
+    pub(crate) fn kilopascals(&self, number: f32) -> f32 {
+        let air = self.atmosphere.pressure().kilopascals();
+        match (self.us, self.gauge) {
+            (true, _) => number * 6.894_757 + air,
+            (false, true) => 100.0 * number + air,
+            (false, false) => 100.0 * number,
+        }
+    }
     /// A pressure, from kPa absolute.
     pub(crate) fn pressure(&self, kpa: f32) -> String {
-        let p = Pressure::from_kilopascals(kpa);
-        if self.us {
-            format!("{:.2} bar ({:.1} psig)", p.bar(), p.psi_gauge(self.atmosphere))
-        } else {
-            format!("{:.2} bar", p.bar())
-        }
+        let decimals = if self.us { 1 } else { 2 };
+        format!("{:.decimals$} {}", self.pressure_number(kpa), self.pressure_unit())
     }
     /// A pressure with its uncertainty.
     pub(crate) fn pressure_pm(&self, e: Estimate) -> String {
-        let p = Pressure::from_kilopascals(e.value);
-        let us = if self.us {
-            let u = Pressure::from_kilopascals(e.u).psi();
-            format!(" ({:.1} +- {u:.1} psig)", p.psi_gauge(self.atmosphere))
-        } else {
-            String::new()
-        };
-        format!("{:.2} +- {:.2} bar{us}", p.bar(), e.u / 100.0)
+        let (decimals, u) =
+            if self.us { (1, Pressure::from_kilopascals(e.u).psi()) } else { (2, e.u / 100.0) };
+        format!("{:.decimals$} +- {u:.decimals$} {}", self.pressure_number(e.value), self.pressure_unit())
     }
     /// A temperature, from degC.
     pub(crate) fn temperature(&self, c: f32) -> String {

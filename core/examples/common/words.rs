@@ -7,7 +7,7 @@ use rimewise::motor::finding::{Finding, FindingKind};
 /// A cause in a technician's words.
 pub(crate) fn words(cause: Cause) -> &'static str {
     match cause {
-        Cause::None => "nothing that counts",
+        Cause::None => "a sound refrigerant circuit",
         Cause::Undercharge => "undercharge",
         Cause::Overcharge => "overcharge",
         Cause::LiquidLineRestriction => "liquid-line restriction",

@@ -1,8 +1,6 @@
-//! The compressor: its rating map, its current, its start, its pump-down and its efficiency.
+//! The compressor: its rating map, its current, its start and its pump-down.
 
 pub mod current;
-pub mod efficiency;
 pub mod pump_down;
 pub mod rating;
 pub mod start;
-pub mod superheat;

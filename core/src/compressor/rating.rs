@@ -111,8 +111,8 @@ impl Map<'_> {
 
     /// Reads a quantity off the map at evaporating and condensing dew temperature, degC, in the map's unit.
     ///
-    /// It holds at the superheat and voltage the map was made for; see [`super::superheat`] and
-    /// [`super::current::at_voltage`]. Errors: no coefficients, no envelope, a point outside it, no finite number.
+    /// It holds at the superheat and voltage the map was made for; see [`super::current::at_voltage`]. Errors: no
+    /// coefficients, no envelope, a point outside it, no finite number.
     pub fn rate(
         &self,
         quantity: Quantity,

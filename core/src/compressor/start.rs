@@ -1,7 +1,7 @@
-//! The start: inrush against the locked-rotor current, the time it takes, and what it does to the supply.
+//! The start: inrush against the locked-rotor current, and the time it takes.
 
 use crate::estimate::Estimate;
-use crate::normal::{combine, positive, usable};
+use crate::normal::positive;
 
 /// Fraction of the locked-rotor current above which a motor that should run is taken to stand still.
 ///
@@ -9,8 +9,6 @@ use crate::normal::{combine, positive, usable};
 pub const STANDS_STILL: f32 = 0.7;
 /// Longest time a small hermetic takes to come up to speed, s (common practice; most need under 0.5 s).
 pub const LONGEST_START_S: f32 = 2.0;
-/// Voltage dip at the start that asks for a look at the supply, as a fraction (common practice).
-pub const DIP_LIMIT: f32 = 0.10;
 
 /// Computes the locked-rotor current at the voltage the motor gets, A.
 ///
@@ -96,26 +94,4 @@ pub fn judge(inrush_a: f32, locked_rotor_a: f32, seconds_to_drop: f32, settled_a
     } else {
         Start::Good
     })
-}
-
-/// Computes the voltage dip of a start as a fraction of the voltage before it.
-///
-/// Negative where the voltage rose. `None` where an input is not finite or the voltage before not positive.
-pub fn voltage_dip(before_v: Estimate, during_v: Estimate) -> Option<Estimate> {
-    if !usable(before_v) || !usable(during_v) || !positive(before_v.value) || during_v.value < 0.0 {
-        return None;
-    }
-    let left = during_v.value / before_v.value;
-    Estimate::new(1.0 - left, combine(&[during_v.u / before_v.value, left * (before_v.u / before_v.value)]))
-}
-
-/// Computes the impedance of the supply from the dip that a current causes, ohm.
-///
-/// The scalar difference over the current, which reads low when the motor's current lags: good to a third. `None`
-/// where an input is not finite or the current not positive.
-pub fn supply_impedance_ohm(before_v: f32, during_v: f32, current_a: f32) -> Option<f32> {
-    if !before_v.is_finite() || !during_v.is_finite() || !positive(current_a) {
-        return None;
-    }
-    Some((before_v - during_v).max(0.0) / current_a).filter(|z| z.is_finite())
 }

@@ -8,8 +8,9 @@ use crate::expectation::Today;
 use crate::refrigerant::approximate::Approximate;
 use crate::refrigerant::data::common::COMMON;
 use crate::symptom::{
-    CHANNELS, DISCHARGE_LINE, DISCHARGE_PRESSURE, DRIER_OUTLET, EVAPORATOR_OUTLET, EVAPORATOR_PRESSURE,
-    LIQUID_LINE, LIQUID_PRESSURE, SUCTION_LINE, SUCTION_PRESSURE, Vector,
+    CHANNELS, CONDENSER_MIDDLE, DISCHARGE_LINE, DISCHARGE_PRESSURE, DRIER_OUTLET, EVAPORATOR_INLET,
+    EVAPORATOR_OUTLET, EVAPORATOR_PRESSURE, LIQUID_LINE, LIQUID_PRESSURE, SUCTION_LINE, SUCTION_PRESSURE,
+    Vector,
 };
 
 /// Prior probability that the machine holds another refrigerant than the one named (judged: plates get lost, and
@@ -56,7 +57,9 @@ fn shift(today: &Today<'_>, other: &Approximate, condensing_pa: f32) -> Option<V
     shift[LIQUID_PRESSURE] = warmer(readings.liquid_pressure_kpa, false)? - high;
     shift[EVAPORATOR_OUTLET] = -low;
     shift[SUCTION_LINE] = -low;
+    shift[EVAPORATOR_INLET] = -low;
     shift[DISCHARGE_LINE] = -high;
+    shift[CONDENSER_MIDDLE] = -high;
     shift[LIQUID_LINE] = -high - glide;
     shift[DRIER_OUTLET] = -high - glide;
     Some(shift)

@@ -2,6 +2,8 @@
 
 use super::outcome::CauseProbability;
 use crate::cause::Cause;
+use crate::readings::{Readings, Visit};
+use crate::symptom::{Deviation, EVAPORATOR_INLET, EVAPORATOR_PRESSURE, SUCTION_PRESSURE};
 
 /// Probability from which a cause is decided.
 ///
@@ -17,9 +19,47 @@ pub const CLEAR_AT: f32 = 0.85;
 /// Below this the readings fit no explanation, and nothing is decided.
 pub const FITS_AT_LEAST: f32 = 0.01;
 
-/// Whether acting on the leading entry is justified; never where readings look like others than they are said to be.
-pub(crate) fn decided(causes: &[CauseProbability; Cause::COUNT], fits: f32, misread: bool) -> bool {
+/// Probability from which on something is said to be told wrongly, and nothing is decided beside it.
+pub(super) const TOLD_WRONGLY: f32 = 0.2;
+
+/// What speaks against acting on a visit as a whole.
+pub(super) struct Doubts {
+    /// How probable readings as odd as these are.
+    pub(super) fits: f32,
+    /// Probability that the visit was told wrongly.
+    pub(super) told_wrongly: f32,
+    /// How far the machine is from having settled, 0 to 1.
+    pub(super) unsettled: f32,
+    /// Whether a reading is missing without which nobody acts on the leading cause.
+    pub(super) unasked: bool,
+}
+
+/// Whether a reading is missing without which nobody acts on a cause.
+///
+/// A weak compressor lets its suction rise: without any reading of the low side, or a pump-down, none is condemned. Gas
+/// that cannot condense raises the head like much else: where nobody knows how high the head should be and the machine
+/// was never stopped to equalise, that comes first.
+pub(super) fn unasked(leading: Cause, visit: &Visit<'_>, readings: &Readings, deviation: &Deviation) -> bool {
+    match leading {
+        Cause::WeakCompressor => {
+            let low_side = [SUCTION_PRESSURE, EVAPORATOR_PRESSURE, EVAPORATOR_INLET];
+            !low_side.into_iter().any(|channel| deviation.uses(channel)) && readings.pump_down_kpa.is_none()
+        }
+        Cause::NonCondensables => {
+            let design = &visit.system.design;
+            let known = design.condenser_td_k.is_some() || design.discharge_pressure_kpa.is_some();
+            !known && visit.record.is_empty() && readings.standing_pressure_kpa.is_none()
+        }
+        _ => false,
+    }
+}
+
+/// Whether acting on the leading entry is justified; never where the visit as a whole is in doubt.
+pub(super) fn decided(causes: &[CauseProbability; Cause::COUNT], doubts: &Doubts) -> bool {
     let leading = causes[0];
     let needed = if leading.cause == Cause::None { CLEAR_AT } else { DECIDE_AT };
-    !misread && fits >= FITS_AT_LEAST && leading.probability >= needed
+    !doubts.unasked
+        && doubts.told_wrongly < TOLD_WRONGLY
+        && doubts.fits >= FITS_AT_LEAST
+        && leading.probability * (1.0 - doubts.unsettled) >= needed
 }

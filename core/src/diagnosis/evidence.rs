@@ -1,139 +1,156 @@
-//! Evidence that stands beside the channels: the pump-down, the standing pressure, and what was seen and heard.
+//! Evidence that stands beside the channels: the pump-down, the standing pressure, what was recovered, a space that stays
+//! warm, and what was seen and heard.
 
+use super::call::Weighed;
 use super::hypothesis::Hypothesis;
+use super::observed::{OBSERVATIONS, OBSERVED, OUTCOMES};
+use super::warm_space::WarmSpace;
 use crate::cause::Cause;
-use crate::charge::standing::{self, Standing};
+use crate::charge::standing::{self, Circuit, Standing};
 use crate::compressor::pump_down::{self, Conditions, PumpDown};
 use crate::measurement::Measurement;
-use crate::readings::{Observations, SightGlass, StartNoise};
+use crate::normal::density;
+use crate::readings::Observations;
 
 /// Flow losses at which the pump-down's likelihood is computed; between them it is interpolated.
-const LOSSES: [f32; 7] = [0.0, 0.1, 0.2, 0.3, 0.4, 0.55, 0.7];
+const LOSSES: [f32; 8] = [0.0, 0.1, 0.2, 0.3, 0.4, 0.55, 0.7, 0.95];
 
-/// The kinds of evidence, in the order of [`Factors::ln_each`].
-const PUMP_DOWN: usize = 0;
-const STANDING: usize = 1;
-const START_NOISE: usize = 2;
-const FROST: usize = 3;
-const GLASS: usize = 4;
-const ICED: usize = 5;
+/// The kinds of evidence, in the order of [`Factors::ln_each`]; the observations follow in the
+/// order of [`OBSERVED`].
+pub(crate) const PUMP_DOWN: usize = 0;
+pub(crate) const STANDING: usize = 1;
+pub(crate) const RECOVERED: usize = 2;
+const SPACE: usize = 3;
+pub(crate) const FIRST_OBSERVATION: usize = 4;
 
-/// Log-likelihoods of everything beside the channels.
+/// What is not read but weighed with the readings.
 #[derive(Clone, Copy, Debug)]
 pub(crate) struct Factors {
     pump_down: Option<[f32; LOSSES.len()]>,
-    standing: Option<[f32; Cause::COUNT]>,
+    standing: Option<(Standing, Circuit)>,
+    /// ln of the recovered mass over the plate's charge.
+    recovered: Option<f32>,
+    space: Option<WarmSpace>,
     observations: Observations,
+    call: Weighed,
 }
 
-/// How often each is seen or heard with each cause, in the order of [`Cause`]: judged from common practice, no
-/// published statistics are known. A number near its neighbours says little, as it should.
-const FROST_SEEN: [f32; Cause::COUNT] = [0.06, 0.03, 0.20, 0.03, 0.03, 0.60, 0.06, 0.08, 0.30, 0.06];
-/// A shortage that costs 5 % has let vapour into the liquid line; a restriction shows in the glass only where that stands
-/// behind it and the liquid flashes (common practice has it either way).
-const BUBBLES_SEEN: [f32; Cause::COUNT] = [0.08, 0.85, 0.05, 0.45, 0.07, 0.25, 0.08, 0.07, 0.08, 0.10];
-const ICE_SEEN: [f32; Cause::COUNT] = [0.07, 0.20, 0.08, 0.20, 0.20, 0.12, 0.06, 0.07, 0.50, 0.07];
-const NOISE_FADES: [f32; Cause::COUNT] = [0.12, 0.10, 0.30, 0.08, 0.08, 0.45, 0.12, 0.10, 0.20, 0.10];
-const NOISE_STAYS: [f32; Cause::COUNT] = [0.06, 0.08, 0.12, 0.08, 0.08, 0.20, 0.30, 0.15, 0.10, 0.18];
+/// What was measured and told beside the channels.
+pub(crate) struct Beside {
+    pub(crate) pump_down: Option<(PumpDown, Conditions)>,
+    pub(crate) standing: Option<(Standing, Circuit)>,
+    pub(crate) recovered: Option<f32>,
+    pub(crate) space: Option<WarmSpace>,
+    pub(crate) call: Weighed,
+}
+
+/// Standard deviation of the logarithm of a recovered mass: what stays in the oil and in the hoses (judged).
+pub(crate) const RECOVERED_SPREAD: f32 = 0.08;
+/// Probability that a recovered mass says nothing: not all came out, the plate is another machine's (judged), over this
+/// width of its logarithm.
+const RECOVERED_SPOILT: f32 = 0.08;
+const RECOVERED_WIDTH: f32 = 3.0;
 
 impl Factors {
     /// The number of kinds.
-    pub(crate) const COUNT: usize = 6;
+    pub(crate) const COUNT: usize = FIRST_OBSERVATION + OBSERVATIONS;
     /// Their names.
-    pub(crate) const MEASUREMENT: [Measurement; Self::COUNT] = [
-        Measurement::PumpDown,
-        Measurement::StandingPressure,
-        Measurement::StartNoise,
-        Measurement::FrostOnCompressor,
-        Measurement::SightGlass,
-        Measurement::CoilIced,
-    ];
+    pub(crate) const MEASUREMENT: [Measurement; Self::COUNT] = {
+        let mut all = [Measurement::PumpDown; Self::COUNT];
+        all[STANDING] = Measurement::StandingPressure;
+        all[RECOVERED] = Measurement::Recovered;
+        all[SPACE] = Measurement::Space;
+        let mut i = 0;
+        while i < OBSERVATIONS {
+            all[FIRST_OBSERVATION + i] = OBSERVED[i].measurement;
+            i += 1;
+        }
+        all
+    };
 
-    pub(crate) fn new(
-        pump_down: Option<(PumpDown, Conditions)>,
-        standing: Option<Standing>,
-        observations: Observations,
-    ) -> Self {
+    pub(crate) fn new(beside: Beside, seen: &Observations) -> Self {
         Self {
-            pump_down: pump_down.map(|(seen, conditions)| {
+            pump_down: beside.pump_down.map(|(seen, conditions)| {
                 LOSSES.map(|loss| pump_down::ln_likelihood(&seen, &conditions, loss))
             }),
-            standing: standing.map(|standing| standing::evidence(&standing)),
-            observations,
+            standing: beside.standing,
+            recovered: beside.recovered,
+            space: beside.space,
+            observations: *seen,
+            call: beside.call,
         }
     }
 
     /// Which kinds were given.
     pub(crate) fn given(&self) -> [bool; Self::COUNT] {
-        let seen = &self.observations;
-        [
-            self.pump_down.is_some(),
-            self.standing.is_some(),
-            seen.start_noise.is_some(),
-            seen.frost_on_compressor.is_some(),
-            seen.sight_glass.is_some_and(|g| g != SightGlass::NoneFitted),
-            seen.coil_iced.is_some(),
-        ]
+        let mut given = [false; Self::COUNT];
+        given[PUMP_DOWN] = self.pump_down.is_some();
+        given[STANDING] = self.standing.is_some();
+        given[RECOVERED] = self.recovered.is_some();
+        given[SPACE] = self.space.is_some();
+        for (given, observed) in given.iter_mut().skip(FIRST_OBSERVATION).zip(&OBSERVED) {
+            *given = observed.seen(&self.observations).is_some();
+        }
+        given
+    }
+
+    /// The weight of a hypothesis before anything was read, as a natural logarithm.
+    pub(crate) fn ln_call(&self, hypothesis: &Hypothesis) -> f32 {
+        self.call.ln(hypothesis)
     }
 
     /// The log-likelihood of each kind under a hypothesis; zero where it was not given.
     pub(crate) fn ln_each(&self, hypothesis: &Hypothesis) -> [f32; Self::COUNT] {
         let mut ln = [0.0; Self::COUNT];
         if let Some(table) = &self.pump_down {
-            ln[PUMP_DOWN] = interpolate(table, hypothesis.loss());
+            ln[PUMP_DOWN] = interpolate(table, hypothesis.severity(Cause::WeakCompressor));
         }
-        if let Some(table) = &self.standing {
-            // Whichever of two causes explains it better.
-            ln[STANDING] = hypothesis
-                .each_cause()
-                .map(|cause| table.get(cause.index()).copied().unwrap_or(0.0))
-                .fold(-1.0e30, f32::max);
+        if let Some((standing, circuit)) = &self.standing {
+            let excess = hypothesis.severity(Cause::NonCondensables);
+            ln[STANDING] = standing::ln_likelihood(standing, *circuit, charge_left(hypothesis), excess);
         }
-        let seen = &self.observations;
-        if let Some(noise) = seen.start_noise {
-            let (fades, stays) = (hypothesis.most(&NOISE_FADES), hypothesis.most(&NOISE_STAYS));
-            ln[START_NOISE] = libm::logf(match noise {
-                StartNoise::Fades => fades,
-                StartNoise::Stays => stays,
-                StartNoise::None => (1.0 - fades - stays).max(0.1),
-            });
+        if let Some(recovered) = self.recovered {
+            let should = libm::logf(charge_left(hypothesis));
+            let fits = density(recovered, should, RECOVERED_SPREAD);
+            ln[RECOVERED] = libm::logf((1.0 - RECOVERED_SPOILT) * fits + RECOVERED_SPOILT / RECOVERED_WIDTH);
         }
-        let binary = |seen: Option<bool>, table: &[f32; Cause::COUNT]| match seen {
-            Some(true) => libm::logf(hypothesis.most(table)),
-            Some(false) => libm::logf(1.0 - hypothesis.most(table)),
-            None => 0.0,
-        };
-        ln[FROST] = binary(seen.frost_on_compressor, &FROST_SEEN);
-        ln[GLASS] = binary(
-            match seen.sight_glass {
-                Some(SightGlass::Bubbles) => Some(true),
-                Some(SightGlass::Clear) => Some(false),
-                Some(SightGlass::NoneFitted) | None => None,
-            },
-            &BUBBLES_SEEN,
-        );
-        ln[ICED] = binary(seen.coil_iced, &ICE_SEEN);
+        if let Some(space) = &self.space {
+            ln[SPACE] = space.ln(hypothesis);
+        }
+        for (slot, observed) in ln.iter_mut().skip(FIRST_OBSERVATION).zip(&OBSERVED) {
+            if let Some(outcome) = observed.seen(&self.observations) {
+                let chance = observed.chances(hypothesis).get(outcome).copied().unwrap_or(1.0);
+                *slot = libm::logf(chance.max(1.0e-3));
+            }
+        }
         ln
     }
 }
 
-/// How probable each outcome of an observation not yet made is under a hypothesis, for what to look at next.
-pub(crate) fn outcomes(kind: usize, hypothesis: &Hypothesis) -> Option<[f32; 3]> {
-    let binary = |table: &[f32; Cause::COUNT]| {
-        let p = hypothesis.most(table);
-        [p, 1.0 - p, 0.0]
-    };
-    match kind {
-        START_NOISE => {
-            let (fades, stays) = (hypothesis.most(&NOISE_FADES), hypothesis.most(&NOISE_STAYS));
-            Some([fades, stays, (1.0 - fades - stays).max(0.1)])
-        }
-        FROST => Some(binary(&FROST_SEEN)),
-        GLASS => Some(binary(&BUBBLES_SEEN)),
-        ICED => Some(binary(&ICE_SEEN)),
-        _ => None,
-    }
+/// The charge over what it should be, under a hypothesis.
+pub(crate) fn charge_left(hypothesis: &Hypothesis) -> f32 {
+    let lost = hypothesis.severity(Cause::Undercharge) - hypothesis.severity(Cause::Overcharge);
+    (1.0 - lost).max(0.01)
 }
+
+/// How probable each outcome of an observation not yet made is under a hypothesis.
+pub(crate) fn outcomes(kind: usize, hypothesis: &Hypothesis) -> Option<[f32; OUTCOMES]> {
+    kind.checked_sub(FIRST_OBSERVATION).and_then(|n| OBSERVED.get(n)).map(|o| o.chances(hypothesis))
+}
+
+/// The names of the outcomes of a kind of evidence.
+pub(crate) fn outcome_names(kind: usize) -> [&'static str; OUTCOMES] {
+    if kind == STANDING {
+        return ["below saturation", "above saturation", "at saturation"];
+    }
+    let observed = kind.checked_sub(FIRST_OBSERVATION).and_then(|n| OBSERVED.get(n));
+    observed.map_or([LOWER, HIGHER, EXPECTED], |o| o.outcomes)
+}
+
+/// The names of what a number can turn out to be.
+pub(crate) const LOWER: &str = "lower than expected";
+pub(crate) const HIGHER: &str = "higher than expected";
+pub(crate) const EXPECTED: &str = "as expected";
 
 fn interpolate(table: &[f32; LOSSES.len()], loss: f32) -> f32 {
     let mut before = (LOSSES[0], table[0]);

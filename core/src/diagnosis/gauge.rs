@@ -1,23 +1,20 @@
-//! Notices pressures that read like gauge pressures: with one atmosphere added, the visit makes far more sense.
+//! Pressures that were read from a gauge that shows zero in open air, and told as absolute ones.
+//!
+//! One atmosphere is missing from each, so that the low side reads far too cold and the high side a little. A machine
+//! that is starved reads low as well: which of the two it is, the other readings tell, and both are weighed.
 
-use super::evidence::Factors;
-use super::hypothesis::singles;
-use super::likelihood::ln_clean;
-use super::signature::Ladder;
-use super::tally::Sum;
-use crate::cause::Cause;
-use crate::expectation::{Expectation, Today};
+use super::hypothesis::{Hypothesis, Step, Unlisted};
+use crate::expectation::Today;
 use crate::readings::Readings;
 use crate::symptom::{
-    CHANNELS, DISCHARGE_PRESSURE, Deviation, EVAPORATOR_PRESSURE, LIQUID_PRESSURE, Measured, SUCTION_PRESSURE,
+    CHANNELS, DISCHARGE_PRESSURE, EVAPORATOR_PRESSURE, LIQUID_PRESSURE, Measured, SUCTION_PRESSURE,
 };
-use crate::triangular::Factor;
 use crate::warning::{WarningKind, Warnings};
 
 /// One standard atmosphere, kPa.
 const ATMOSPHERE_KPA: f32 = 101.325;
-/// Nats by which the visit must make more sense.
-const FAR_BETTER_NATS: f32 = 3.0;
+/// Prior probability that gauge pressures are told as absolute ones (judged: every front asks which they are).
+const GAUGE: f32 = 0.01;
 
 /// The pressures of a visit.
 fn pressures(readings: &mut Readings) -> [(&'static str, &mut Option<f32>); 4] {
@@ -29,52 +26,51 @@ fn pressures(readings: &mut Readings) -> [(&'static str, &mut Option<f32>); 4] {
     ]
 }
 
-/// Warns of every pressure where adding one atmosphere to all of them explains the visit far better; tells whether so.
+/// Calls `each` with a machine, healthy or with something wrong with it, whose pressures lack one atmosphere.
 ///
-/// Only where some pressure reads well below what a healthy machine shows; the deviation and the factor are scratch.
-pub(crate) fn notice(
+/// Nothing where the sum leaves the table.
+pub(crate) fn each(
     today: &Today<'_>,
-    work: (&Expectation, &mut Deviation, &mut Factor),
-    ladders: &[Ladder; Cause::COUNT - 1],
-    factors: &Factors,
-    warnings: &mut Warnings,
-) -> bool {
-    let (healthy, deviation, factor) = work;
-    let as_measured = today.measured(&today.readings);
-    let low = [SUCTION_PRESSURE, EVAPORATOR_PRESSURE, DISCHARGE_PRESSURE, LIQUID_PRESSURE].iter().any(|c| {
-        let (c, spread) = (*c % CHANNELS, healthy.covariance[*c % CHANNELS][*c % CHANNELS]);
-        as_measured.given[c] && as_measured.value[c] < healthy.mean[c] - 1.5 * libm::sqrtf(spread.max(0.1))
-    });
-    if !low {
-        return false;
-    }
+    measured: &Measured,
+    something: &[Step<'_>],
+    each: &mut dyn FnMut(&Hypothesis, &[Step<'_>]),
+) {
     let mut added = today.readings;
     for (_, pressure) in pressures(&mut added) {
         if let Some(kpa) = pressure {
             *kpa += ATMOSPHERE_KPA;
         }
     }
-    let mut sense = |measured: &Measured| {
-        deviation.set(&healthy.mean, &healthy.covariance, measured, None);
-        let mut sum = Sum::new();
-        singles(ladders, &mut |hypothesis, steps| {
-            if let Some(ln) = ln_clean(deviation, factor, hypothesis, steps) {
-                let others: f32 = factors.ln_each(hypothesis).iter().sum();
-                sum.add(hypothesis.ln_prior + ln + others);
+    let whole = today.measured(&added);
+    let mut shift = [0.0; CHANNELS];
+    let mut any = false;
+    for channel in [SUCTION_PRESSURE, EVAPORATOR_PRESSURE, DISCHARGE_PRESSURE, LIQUID_PRESSURE] {
+        if let (Some(slot), Some(true), Some(short), Some(full)) = (
+            shift.get_mut(channel),
+            measured.given.get(channel),
+            measured.value.get(channel),
+            whole.value.get(channel),
+        ) {
+            if !whole.given.get(channel).copied().unwrap_or(false) {
+                return;
             }
-        });
-        (sum.ln(), deviation.size())
-    };
-    let (as_read, channels) = sense(&as_measured);
-    let (as_gauge, other_channels) = sense(&today.measured(&added));
-    // Where the sum leaves the table nothing can be compared.
-    if channels != other_channels || as_gauge - as_read < FAR_BETTER_NATS {
-        return false;
+            *slot = short - full;
+            any = true;
+        }
     }
-    for (field, pressure) in pressures(&mut added) {
+    if any {
+        let hypothesis = Hypothesis::unlisted(Unlisted::Gauge, shift, libm::logf(0.5 * GAUGE));
+        each(&hypothesis, &[]);
+        each(&hypothesis, something);
+    }
+}
+
+/// Warns of every pressure that was read.
+pub(crate) fn warn(readings: &Readings, warnings: &mut Warnings) {
+    let mut readings = *readings;
+    for (field, pressure) in pressures(&mut readings) {
         if pressure.is_some() {
             crate::warning::warn(warnings, "readings", field, WarningKind::ReadsLikeGauge);
         }
     }
-    true
 }

@@ -1,6 +1,6 @@
 //! Every explanation that is weighed: healthy, each cause at several severities, each pair of causes.
 
-use super::signature::{Ladder, Node, SEVERITIES};
+use super::signature::{Ladder, Node, USUAL};
 use crate::cause::Cause;
 use crate::normal::below;
 use crate::symptom::{CHANNELS, DISCHARGE_PRESSURE, DRIER_OUTLET, LIQUID_LINE, Vector};
@@ -17,7 +17,7 @@ fn cost_spread(cause: Cause) -> f32 {
         _ => 0.4,
     }
 }
-/// Presence below which a node is only weighed as too mild to count.
+/// Presence below which a node is only weighed as too mild to count; above it, what counts grows from nothing.
 const NEGLIGIBLE: f32 = 0.02;
 /// Prior probability of a machine without a cause: a technician was called, so a cause is likely (judged).
 const PRIOR_NONE: f32 = 0.35;
@@ -25,6 +25,9 @@ const PRIOR_NONE: f32 = 0.35;
 const PRIOR_PAIR: f32 = 0.15;
 /// Prior weight of a severity too mild to count, against one that counts.
 const MILD_WEIGHT: f32 = 0.25;
+/// Prior weight of each state beyond the usual severities, against one of those (judged: a machine that hardly cools at
+/// all is what many calls are about, and it is one of many states).
+const BEYOND_WEIGHT: f32 = 0.4;
 /// Probability that a restriction shows no drop between the clamps before and behind the drier (judged).
 const SHOWS_NO_DROP: f32 = 0.1;
 /// Probability that gas that cannot condense acts by blanketing the surface rather than by its pressure (judged).
@@ -45,10 +48,14 @@ pub(crate) enum Unlisted {
     SpaceAndAmbient,
     /// The clamps at the evaporator's outlet and on the suction line do.
     OutletAndSuctionLine,
+    /// Gauge pressures stand for absolute ones.
+    Gauge,
+    /// Something is wrong that is no listed cause: the visit is told rightly.
+    Unidentified,
 }
 
 impl Unlisted {
-    pub(crate) const COUNT: usize = 3;
+    pub(crate) const COUNT: usize = Self::Unidentified as usize + 1;
 }
 
 /// What one node stands for: up to two causes, and how probable it is that they cost enough to count.
@@ -62,6 +69,10 @@ pub(crate) struct Hypothesis {
     pub(crate) presence: f32,
     pub(crate) ln_prior: f32,
     pub(crate) shift: Vector,
+    /// Standard deviation of its movement beside a share of it, channel by channel.
+    pub(crate) loose: Vector,
+    /// Capacity or COP over that of a machine in good order.
+    pub(crate) impact: f32,
 }
 
 /// Standard deviation of a severity anywhere in a step, as a share of the step: 1 / sqrt(12).
@@ -84,6 +95,10 @@ impl<'a> Step<'a> {
     pub(crate) fn whole(from: &'a Vector, to: &'a Vector) -> Self {
         Self { from, to, share: 1.0 }
     }
+    /// A step of which a part is one standard deviation.
+    pub(crate) fn part(from: &'a Vector, to: &'a Vector, share: f32) -> Self {
+        Self { from, to, share }
+    }
     /// One standard deviation of the severity, as movement of the channels.
     pub(crate) fn deviation(&self) -> Vector {
         let mut moves = [0.0; CHANNELS];
@@ -102,6 +117,8 @@ impl Hypothesis {
         presence: 0.0,
         ln_prior: 0.0,
         shift: [0.0; CHANNELS],
+        loose: [0.0; CHANNELS],
+        impact: 1.0,
     };
 
     /// Something that is none of the ten causes.
@@ -110,8 +127,14 @@ impl Hypothesis {
     }
     /// Standard deviation of its movement, channel by channel: what is told wrongly moves no machine.
     pub(crate) fn spread(&self) -> Vector {
-        let fraction = if self.unlisted.is_none() { SIGNATURE_FRACTION } else { 0.0 };
-        self.shift.map(|shift| fraction * shift)
+        if self.unlisted.is_some() {
+            return self.loose;
+        }
+        let mut spread = self.loose;
+        for (spread, shift) in spread.iter_mut().zip(&self.shift) {
+            *spread += SIGNATURE_FRACTION * shift.abs();
+        }
+        spread
     }
     /// The causes that are more probably there than too mild to count, or none.
     pub(crate) fn each_cause(&self) -> impl Iterator<Item = Cause> + '_ {
@@ -125,21 +148,25 @@ impl Hypothesis {
         let most = self.causes.iter().copied().flatten().map(of).fold(0.0, f32::max);
         self.presence * most + (1.0 - self.presence) * of(Cause::None)
     }
-    /// The fraction of flow that the compressor lost.
-    pub(crate) fn loss(&self) -> f32 {
-        let weak = |(c, _): &(&Option<Cause>, f32)| *c == &Some(Cause::WeakCompressor);
-        self.causes.iter().zip(self.severities).filter(weak).map(|(_, severity)| severity).sum()
+    /// The severity of a cause; 0 where it is not there.
+    pub(crate) fn severity(&self, cause: Cause) -> f32 {
+        let named = |(c, _): &(&Option<Cause>, f32)| *c == &Some(cause);
+        self.causes.iter().zip(self.severities).filter(named).map(|(_, severity)| severity).sum()
     }
 }
 
 /// How probable it is that a node's cause costs enough to count.
 fn presence(cause: Cause, node: &Node) -> f32 {
     let cost = (1.0 - node.impact).max(1.0e-3);
-    let presence = below(libm::logf(cost / PRESENT_FROM) / cost_spread(cause));
-    if presence < NEGLIGIBLE { 0.0 } else { presence }
+    counting(below(libm::logf(cost / PRESENT_FROM) / cost_spread(cause)))
 }
 
-/// Calls `each` with healthy and every cause at two severities a step of its ladder.
+/// What of a presence counts: nothing up to [`NEGLIGIBLE`], all of the whole.
+fn counting(presence: f32) -> f32 {
+    ((presence - NEGLIGIBLE) / (1.0 - NEGLIGIBLE)).max(0.0)
+}
+
+/// Calls `each` with healthy and every cause: at two severities a step where its balances were solved, at one beyond.
 pub(crate) fn singles(ladders: &[Ladder; Cause::COUNT - 1], each: &mut dyn FnMut(&Hypothesis, &[Step<'_>])) {
     each(&Hypothesis { ln_prior: libm::logf(PRIOR_NONE), ..Hypothesis::HEALTHY }, &[]);
     let single = libm::logf((1.0 - PRIOR_NONE - PRIOR_PAIR) / 9.0);
@@ -147,25 +174,29 @@ pub(crate) fn singles(ladders: &[Ladder; Cause::COUNT - 1], each: &mut dyn FnMut
         let mut weights = 0.0;
         for pass in 0..2 {
             let mut before = Node::HEALTHY;
-            for node in ladder {
-                for part in [0.5, 1.0] {
-                    let here = Node::between(&before, node, part);
+            for (place, node) in ladder.iter().enumerate() {
+                let (parts, mass): (&[f32], f32) =
+                    if place < USUAL { (&[0.5, 1.0], 1.0) } else { (&[1.0], BEYOND_WEIGHT) };
+                for part in parts {
+                    let here = Node::between(&before, node, *part);
                     let presence = presence(*cause, &here);
-                    let weight = presence + MILD_WEIGHT * (1.0 - presence);
+                    let weight = mass * (presence + MILD_WEIGHT * (1.0 - presence));
                     if pass == 0 {
                         weights += weight;
                         continue;
                     }
-                    let share = presence / weight;
                     let hypothesis = Hypothesis {
                         causes: [Some(*cause), None],
                         unlisted: None,
                         severities: [here.severity, 0.0],
-                        presence: share,
+                        presence: mass * presence / weight,
                         ln_prior: single + libm::logf(weight / weights),
                         shift: here.shift,
+                        loose: here.loose,
+                        impact: here.impact,
                     };
-                    let step = Step { from: &before.shift, to: &node.shift, share: 0.5 * ANYWHERE };
+                    let share = if place < USUAL { 0.5 * ANYWHERE } else { ANYWHERE };
+                    let step = Step { from: &before.shift, to: &node.shift, share };
                     each_way(&hypothesis, |hypothesis| each(hypothesis, &[step]));
                 }
                 before = *node;
@@ -195,14 +226,23 @@ fn each_way(hypothesis: &Hypothesis, mut each: impl FnMut(&Hypothesis)) {
     each(&Hypothesis { ln_prior: hypothesis.ln_prior + libm::logf(probability), shift, ..*hypothesis });
 }
 
-/// Each node of a ladder behind the movement below it.
-fn climbing(ladder: &Ladder) -> impl Iterator<Item = (&Vector, &Node)> {
-    let below = ladder.iter().map(|node| &node.shift);
-    core::iter::once(&Node::HEALTHY.shift).chain(below).zip(ladder)
+/// Whether one machine cannot have both: too little and too much of the same.
+fn opposite(one: Cause, other: Cause) -> bool {
+    matches!(
+        (one, other),
+        (Cause::Undercharge, Cause::Overcharge) | (Cause::MeteringUnderfeed, Cause::FloodBack)
+    )
 }
 
-/// Tells what two causes do together beyond the sum of what each does alone, where it is known.
-pub(crate) type Together<'a> = dyn Fn([(Cause, &Node); 2]) -> Option<Vector> + 'a;
+/// Each usual node of a ladder behind the movement below it: beside a limit state no second cause shows.
+fn climbing(ladder: &Ladder) -> impl Iterator<Item = (&Vector, &Node)> {
+    let below = ladder.iter().map(|node| &node.shift);
+    core::iter::once(&Node::HEALTHY.shift).chain(below).zip(ladder).take(USUAL)
+}
+
+/// Tells what two causes do together beyond the sum of what each does alone, where it is known, and the share of it that
+/// counts.
+pub(crate) type Together<'a> = dyn Fn([(Cause, &Node); 2]) -> Option<(f32, Vector)> + 'a;
 
 /// Calls `each` with every pair of causes at every two nodes of their ladders.
 ///
@@ -215,8 +255,8 @@ pub(crate) fn pairs(
     together: &Together<'_>,
     each: &mut dyn FnMut(&Hypothesis, &[Step<'_>]),
 ) {
-    let pair = libm::logf(PRIOR_PAIR / (36.0 * 9.0));
-    let mut presences = [[0.0; SEVERITIES]; Cause::COUNT - 1];
+    let pair = libm::logf(PRIOR_PAIR / (34.0 * 9.0));
+    let mut presences = [[0.0; USUAL]; Cause::COUNT - 1];
     for ((presences, ladder), cause) in presences.iter_mut().zip(ladders).zip(Cause::ALL.iter().skip(1)) {
         for (slot, node) in presences.iter_mut().zip(ladder) {
             *slot = presence(*cause, node);
@@ -225,23 +265,26 @@ pub(crate) fn pairs(
     let named = || Cause::ALL.iter().skip(1).zip(ladders).zip(&presences);
     for (i, ((first, one), here)) in named().enumerate() {
         for ((second, two), there) in named().skip(i + 1) {
+            if opposite(*first, *second) {
+                continue;
+            }
             let middle = one.get(1).zip(two.get(1));
             let beyond = middle.and_then(|(a, b)| {
-                let beyond = together([(*first, a), (*second, b)])?;
-                Some((beyond, 1.0 / (a.reach() * b.reach()).max(1.0e-3)))
+                let (share, beyond) = together([(*first, a), (*second, b)])?;
+                Some((beyond, share / (a.reach() * b.reach()).max(1.0e-3), share))
             });
             for ((from_a, a), here) in climbing(one).zip(here) {
                 for ((from_b, b), there) in climbing(two).zip(there) {
-                    let both = here * there;
-                    if both < NEGLIGIBLE {
+                    let both = counting(here * there);
+                    if both <= 0.0 {
                         continue;
                     }
                     let mut shift = a.shift;
                     for (shift, b) in shift.iter_mut().zip(&b.shift) {
                         *shift += b;
                     }
-                    if let Some((beyond, whole)) = &beyond {
-                        let part = (a.reach() * b.reach() * whole).min(MOST_TOGETHER);
+                    if let Some((beyond, whole, share)) = &beyond {
+                        let part = (a.reach() * b.reach() * whole).min(share * MOST_TOGETHER);
                         for (shift, beyond) in shift.iter_mut().zip(beyond) {
                             *shift += part * beyond;
                         }
@@ -253,6 +296,8 @@ pub(crate) fn pairs(
                         presence: 1.0,
                         ln_prior: pair + libm::logf(both),
                         shift,
+                        loose: [0.0; CHANNELS],
+                        impact: a.impact * b.impact,
                     };
                     let step = |from, to| Step { from, to, share: ABOUT };
                     each(&hypothesis, &[step(from_a, &a.shift), step(from_b, &b.shift)]);

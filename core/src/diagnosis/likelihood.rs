@@ -1,7 +1,7 @@
 //! How well one node explains the readings: all of them, and all but each one.
 
 use super::hypothesis::{Hypothesis, Step};
-use super::tally::Sum;
+use super::tally::Mean;
 use crate::student_t::ln_student;
 use crate::symptom::{CHANNELS, CONDITIONS, Deviation, Vector};
 use crate::triangular::Factor;
@@ -22,7 +22,7 @@ pub(crate) struct Likelihood {
     pub(super) ln_without: Vector,
     /// ln likelihood with each of the day's conditions taken for wrong.
     pub(super) ln_disregarding: [Option<f32>; CONDITIONS],
-    /// Squared distance of all channels.
+    /// Squared distance of the channels that are right, the mean over which of them is wrong.
     pub(super) square: f32,
 }
 
@@ -43,17 +43,6 @@ pub(crate) fn square(white: &Vector) -> f32 {
     white.iter().map(|w| w * w).sum()
 }
 
-/// ln likelihood of all channels, no reading wrong.
-pub(crate) fn ln_clean(
-    deviation: &Deviation,
-    factor: &mut Factor,
-    hypothesis: &Hypothesis,
-    steps: &[Step<'_>],
-) -> Option<f32> {
-    let white = whiten(deviation, factor, hypothesis, steps)?;
-    Some(ln_student(square(&white), deviation.size(), factor.ln_det))
-}
-
 /// ln likelihood of a hypothesis, whole and in parts.
 pub(crate) fn likelihood(
     deviation: &Deviation,
@@ -68,26 +57,28 @@ pub(crate) fn likelihood(
     let precision = factor.precision();
     let ln_clean = ln_student(square, size, factor.ln_det);
     let mut ln_without = [ln_clean; CHANNELS];
-    let mut sum = Sum::new();
-    sum.add(ln_clean + libm::log1pf(-WRONG * (size as f32 + 0.25 * CONDITIONS as f32)));
+    let mut sum = Mean::new();
+    sum.add(square, ln_clean + libm::log1pf(-WRONG * (size as f32) - WRONG_CONDITION * CONDITIONS as f32));
     for i in 0..size {
         let rest = square - weighted[i] * weighted[i] / precision[i];
         let ln_det = factor.ln_det + libm::logf(precision[i]);
         ln_without[i] = ln_student(rest, size - 1, ln_det);
-        sum.add(ln_without[i] + LN_WRONG + LN_WRONG_DENSITY);
+        sum.add(rest, ln_without[i] + LN_WRONG + LN_WRONG_DENSITY);
     }
     let mut ln_disregarding = [None; CONDITIONS];
     for (condition, slot) in ln_disregarding.iter_mut().enumerate() {
-        *slot = deviation.ln_disregarding(condition, factor, &white, square);
-        if let Some(ln) = *slot {
-            sum.add(ln + LN_WRONG_CONDITION);
+        if let Some((ln, rest)) = deviation.disregarding(condition, factor, &white, square) {
+            *slot = Some(ln);
+            sum.add(rest, ln + LN_WRONG_CONDITION);
         }
     }
-    Some(Likelihood { ln_all: sum.ln(), ln_clean, ln_without, ln_disregarding, square })
+    Some(Likelihood { ln_all: sum.ln(), ln_clean, ln_without, ln_disregarding, square: sum.mean() })
 }
 
 /// ln of [`WRONG`].
 pub(crate) const LN_WRONG: f32 = -4.605_17;
-/// ln of the prior probability that the space or the ambient temperature is grossly wrong, a quarter of that (judged:
-/// air is easier to read right than a pipe).
-pub(crate) const LN_WRONG_CONDITION: f32 = -5.991_465;
+/// Prior probability that the space or the ambient temperature is grossly wrong (judged: air is easier to read right than
+/// a pipe).
+const WRONG_CONDITION: f32 = 0.0015;
+/// Its natural logarithm.
+pub(crate) const LN_WRONG_CONDITION: f32 = -6.502_29;

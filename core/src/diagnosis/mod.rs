@@ -1,12 +1,14 @@
 //! From readings to the probability of each cause.
 //!
-//! `signature` says how each cause moves the channels (`symptom`), `hypothesis` lists every cause and pair of causes,
+//! `signature` says how each cause moves the channels (`symptom`) up to its end (`limit`), `hypothesis` lists every cause and pair of causes,
 //! `likelihood` says how well each explains the readings, `evidence` adds what is no channel, `posterior` sums it all
-//! (`tally`; `screen` passes over the pairs that lie far off), `next_measurement` and `rule_out` say what is left to do,
+//! (`tally`, `union`; `screen` passes over the pairs that lie far off), `next_measurement` and `rule_out` say what is left to do,
 //! and `decided` holds the rule for acting. `another_refrigerant`,
-//! `exchanged`, `gauge` and `consistency` notice what was told wrongly.
+//! `exchanged`, `gauge` and `consistency` notice what was told wrongly, `unidentified` what no listed cause explains.
 
 mod another_refrigerant;
+mod call;
+mod candidates;
 mod consistency;
 mod decided;
 #[cfg(test)]
@@ -15,23 +17,35 @@ mod evidence;
 mod exchanged;
 mod gauge;
 mod hypothesis;
+mod kept;
 mod likelihood;
+mod limit;
 mod next_measurement;
+mod observed;
 mod outcome;
 mod posterior;
 mod rule_out;
 mod screen;
 mod signature;
 mod tally;
+mod unidentified;
+mod union;
+mod value;
+mod warm_space;
 
+pub(crate) use candidates::Candidates;
 pub use decided::{CLEAR_AT, DECIDE_AT, FITS_AT_LEAST};
-pub use outcome::{CauseAndMeasurements, CauseProbability, Diagnosis, Evidence, NextMeasurement};
+pub use outcome::{
+    CauseAndMeasurements, CauseProbability, Diagnosis, Evidence, Families, Jobs, NextMeasurement,
+};
 pub(crate) use signature::climb;
+pub(crate) use value::Information;
 
 use crate::cause::Cause;
-use crate::charge::standing::Standing;
+use crate::charge::standing::{Circuit, Standing};
 use crate::compressor::pump_down::{Conditions, PumpDown};
 use crate::cycle::Cycle;
+use crate::decision::Prices;
 use crate::estimate::Estimate;
 use crate::expectation::{Expectation, Today};
 use crate::expected::Expected;
@@ -40,14 +54,20 @@ use crate::readings::{Readings, Visit};
 use crate::refrigerant::Refrigerant;
 use crate::sort::sort_by;
 use crate::symptom::{self, CHANNELS, Deviation, Measured};
+use crate::system::Metering;
 use crate::triangular::Factor;
 use crate::warning::{WarningKind, Warnings, warn};
-use evidence::Factors;
+use call::Weighed;
+use decided::{Doubts, TOLD_WRONGLY};
+use evidence::{Beside, Factors};
 use heapless::Vec;
 use hypothesis::{Hypothesis, Step, Unlisted};
-use next_measurement::{CANDIDATES, Information, Known, Predictive, measurement};
-use posterior::{KEPT, Posterior, Suspect};
+use kept::KEPT;
+use next_measurement::{CANDIDATES, Known, Predictive};
+use posterior::Posterior;
 use signature::{Ladder, Node};
+use value::Outlook;
+use warm_space::WarmSpace;
 
 /// The memory that one diagnosis works in, so that the stack stays small; its contents mean nothing between calls.
 #[derive(Clone, Debug)]
@@ -59,6 +79,7 @@ pub struct Workspace {
     posterior: Posterior,
     predictive: [Predictive; CHANNELS],
     information: [Information; CANDIDATES],
+    outlook: Outlook,
 }
 
 impl Workspace {
@@ -72,7 +93,17 @@ impl Workspace {
             posterior: Posterior::NEW,
             predictive: [[(0.0, 1.0); KEPT]; CHANNELS],
             information: [Information::NONE; CANDIDATES],
+            outlook: Outlook::NONE,
         }
+    }
+    /// Forgets what a former visit left to plan with.
+    pub(crate) fn clear(&mut self) {
+        self.information = [Information::NONE; CANDIDATES];
+        self.outlook = Outlook::NONE;
+    }
+    /// What everything not yet taken would tell.
+    pub(crate) fn candidates(&self) -> Candidates<'_> {
+        Candidates { information: &self.information, outlook: &self.outlook }
     }
 }
 
@@ -82,12 +113,15 @@ impl Default for Workspace {
     }
 }
 
-/// Bits below which a measurement is not worth naming.
-const WORTH_NAMING_BITS: f32 = 0.02;
 /// Nats below which a reading's word is not worth naming.
 const WORTH_NAMING_NATS: f32 = 0.15;
-/// Probability from which on something is said to be told wrongly.
-const NOT_LISTED: f32 = 0.2;
+/// Probability from which a reading is said to contradict the others.
+const CONTRADICTS: f32 = 0.5;
+/// Channels from which on one can contradict the others.
+const ENOUGH_CHANNELS: usize = 4;
+/// Minutes after which most machines have settled (California's field procedure for charging by superheat, RA3.2, asks
+/// for as many).
+const SETTLED_MINUTES: f32 = 15.0;
 /// Ratio of probabilities below which two causes are said to explain the readings alike.
 const ALIKE: f32 = 2.0;
 /// Probability that the first of the two should have.
@@ -102,8 +136,16 @@ pub(crate) fn weigh(
     expected: &mut Expected,
     warnings: &mut Warnings,
 ) -> Option<()> {
-    let Workspace { healthy, ladders, deviation, factors: scratch, posterior, predictive, information } =
-        work;
+    let Workspace {
+        healthy,
+        ladders,
+        deviation,
+        factors: scratch,
+        posterior,
+        predictive,
+        information,
+        outlook,
+    } = work;
     let fluid = Fluid(refrigerant);
     let system = &visit.system;
     // A stopped machine shows nothing of its cycle; the standing pressure and what was seen remain.
@@ -122,85 +164,82 @@ pub(crate) fn weigh(
     let conditions = conditions(expected, &readings);
     expected.pump_down_kpa = conditions
         .and_then(|c| crate::compressor::pump_down::expected_kpa(&c, visit.uncertainty.pressure_kpa(20.0)));
-    let factors = factors(refrigerant, visit, conditions);
-    let [scratch_factor, _] = scratch;
-    let like_gauge = gauge::notice(&today, (healthy, deviation, scratch_factor), ladders, &factors, warnings);
+    let circuit = circuit(&nominal);
+    let factors = factors(refrigerant, &today, conditions, circuit);
 
     let balance = &healthy.balance;
     let together = |nodes: [(Cause, &Node); 2]| signature::together(fluid, balance, nodes);
     let condensing_pa = readings.discharge_pressure_kpa.map_or(balance.run.condensing_pa, |kpa| kpa * 1000.0);
     let measured = today.measured(&readings);
+    let something = unidentified::something(ladders, &Hypothesis::HEALTHY.shift);
     let unlisted = |each: &mut dyn FnMut(&Hypothesis, &[Step<'_>])| {
         another_refrigerant::each(&today, condensing_pa, each);
         exchanged::each(&nominal, &healthy.conditions, &measured, each);
+        gauge::each(&today, &measured, &something, each);
+        unidentified::each(&something, each);
     };
-    deviation.set(&healthy.mean, &healthy.covariance, &measured, None);
+    deviation.set(&healthy.mean, &healthy.covariance, &measured);
     deviation.doubt(&healthy.conditions);
     posterior.weigh(deviation, ladders, &factors, scratch, &together, &unlisted);
-    let mut counted = readings;
-    let whole = crate::student_t::tail(posterior.best_square, deviation.size());
-    // A reading that is more probably wrong than right says so, and the others are weighed without it.
-    let suspect = posterior.doubtful(deviation);
-    if let Some(suspect) = suspect {
-        match suspect {
-            Suspect::Channel(channel) => {
-                deviation.set(&healthy.mean, &healthy.covariance, &measured, Some(channel));
-                deviation.doubt(&healthy.conditions);
-            }
-            Suspect::Condition(condition) => deviation.disregard(condition),
-        }
-        posterior.weigh(deviation, ladders, &factors, scratch, &together, &unlisted);
-    }
-    // One reading may be wrong; where another one is too, what is left is too little to stand on.
-    let another = suspect.and_then(|_| posterior.doubtful(deviation));
-    for suspect in [suspect, another].into_iter().flatten() {
-        discount(suspect, &mut counted, warnings);
-    }
-    let told_wrongly = wrongly_told(posterior, warnings);
-    let misread = like_gauge || another.is_some();
+    contradictions(posterior, deviation, warnings);
+    let told_wrongly = wrongly_told(posterior, &readings, warnings);
     let noise = candidate_noise(&measured, visit);
+    let costing = posterior.kept.costs(&Prices::complete(&visit.costs));
+    *outlook = Outlook::new(&posterior.kept, &costing);
     let known = Known {
         deviation,
         covariance: &healthy.covariance,
         noise: &noise,
         factors: &factors,
         conditions,
+        circuit: Some(circuit),
         kept: &posterior.kept,
+        costing: &costing,
+        outlook,
     };
     let [scratch_factor, _] = scratch;
     next_measurement::information(&known, scratch_factor, predictive, information);
 
-    let cycle = Cycle::from_readings(Some(refrigerant), system, &counted, &visit.uncertainty);
-    let mut fits = crate::student_t::tail(posterior.best_square, deviation.size())
-        .min(consistency::probability(&cycle, &counted));
-    // What a visit told wrongly explains better, none of the causes explains.
-    fits *= 1.0 - told_wrongly;
-    if another.is_some() {
-        fits = fits.min(whole);
-    }
+    let cycle = Cycle::from_readings(Some(refrigerant), system, &readings, &visit.uncertainty);
+    let wrong = |reading| posterior.wrong(deviation, reading);
+    let mut fits = crate::student_t::tail(posterior.distance(), deviation.size())
+        .min(consistency::probability(&cycle, &readings, &wrong, posterior.still()));
+    diagnosis.unidentified = posterior.unlisted(Unlisted::Unidentified);
+    // What a visit told wrongly explains better, or something else, none of the causes explains.
+    fits *= (1.0 - told_wrongly - diagnosis.unidentified).max(0.0);
     sort(posterior, &mut diagnosis.causes);
+    diagnosis.families = posterior.unions.families();
+    diagnosis.jobs = posterior.unions.jobs(&nominal, &|cause| posterior.probability(cause));
     diagnosis.leading = diagnosis.causes[0].cause;
-    diagnosis.decided = decided::decided(&diagnosis.causes, fits, misread);
+    let unsettled = unsettled(readings.minutes_running);
+    let unasked = decided::unasked(diagnosis.leading, visit, &readings, deviation);
+    let doubts = Doubts { fits, told_wrongly, unsettled, unasked };
+    diagnosis.decided = decided::decided(&diagnosis.causes, &doubts);
     diagnosis.fits = Some(fits);
     words(posterior, deviation, &factors, &diagnosis.causes, &mut diagnosis.evidence);
-    next(information, diagnosis.decided, &mut diagnosis.next);
     let (out, open) = (&mut diagnosis.ruled_out, &mut diagnosis.still_open);
-    rule_out::split(posterior, deviation, &factors, information, out, open);
+    rule_out::split(posterior, diagnosis.leading, deviation, &factors, information, out, open);
     if !diagnosis.decided {
         name_alike(&diagnosis.causes, warnings);
     }
     Some(())
 }
 
-/// Takes a reading that contradicts the others out of those that count, with a warning.
-fn discount(suspect: Suspect, counted: &mut Readings, warnings: &mut Warnings) {
-    let Some(field) = suspect.field() else { return };
-    if let Some(position) = Readings::FIELDS.iter().position(|f| f.name == field)
-        && let Some(number) = counted.number_mut(position)
-    {
-        *number = None;
+/// Warns of every reading that is more probably grossly wrong than right, where enough others are there to tell.
+fn contradictions(posterior: &Posterior, deviation: &Deviation, warnings: &mut Warnings) {
+    if deviation.size() < ENOUGH_CHANNELS {
+        return;
     }
-    warn(warnings, "readings", field, WarningKind::ContradictsOthers);
+    for (reading, wrong) in posterior.each_wrong(deviation) {
+        if wrong > CONTRADICTS {
+            warn(warnings, "readings", reading.name(), WarningKind::ContradictsOthers);
+        }
+    }
+}
+
+/// How far a machine is from having settled, 0 to 1; settled where nobody said.
+fn unsettled(minutes: Option<f32>) -> f32 {
+    minutes.map_or(0.0, |minutes| 1.0 / (1.0 + libm::expf((minutes - SETTLED_MINUTES).max(-40.0).min(40.0))))
 }
 
 /// Names the two likeliest causes where they explain the readings about equally well.
@@ -219,21 +258,25 @@ fn name_alike(causes: &[CauseProbability], warnings: &mut Warnings) {
 }
 
 /// Warns of what was probably told wrongly; gives the probability that anything was.
-fn wrongly_told(posterior: &Posterior, warnings: &mut Warnings) -> f32 {
+fn wrongly_told(posterior: &Posterior, readings: &Readings, warnings: &mut Warnings) -> f32 {
     let refrigerant = posterior.unlisted(Unlisted::Refrigerant);
-    if refrigerant > NOT_LISTED {
+    if refrigerant > TOLD_WRONGLY {
         let kind = WarningKind::ReadsLikeAnother;
         warn(warnings, "system", "refrigerant", kind);
     }
     let space = posterior.unlisted(Unlisted::SpaceAndAmbient);
-    if space > NOT_LISTED {
+    if space > TOLD_WRONGLY {
         exchanged::warn(["space_c", "ambient_c"], warnings);
     }
     let outlet = posterior.unlisted(Unlisted::OutletAndSuctionLine);
-    if outlet > NOT_LISTED {
+    if outlet > TOLD_WRONGLY {
         exchanged::warn(["evaporator_outlet_c", "suction_line_c"], warnings);
     }
-    (refrigerant + space + outlet).min(1.0)
+    let gauge = posterior.unlisted(Unlisted::Gauge);
+    if gauge > TOLD_WRONGLY {
+        gauge::warn(readings, warnings);
+    }
+    (refrigerant + space + outlet + gauge).min(1.0)
 }
 
 /// The readings of a stopped machine: without those that only a running machine shows.
@@ -248,6 +291,8 @@ fn stopped(readings: &Readings) -> Readings {
         discharge_line_c: None,
         liquid_line_c: None,
         drier_outlet_c: None,
+        evaporator_inlet_c: None,
+        condenser_middle_c: None,
         supply_air_c: None,
         condenser_exhaust_c: None,
         current_a: None,
@@ -266,8 +311,13 @@ fn conditions(expected: &Expected, readings: &Readings) -> Option<Conditions> {
     })
 }
 
-fn factors(refrigerant: &Refrigerant<'_>, visit: &Visit<'_>, conditions: Option<Conditions>) -> Factors {
-    let readings = &visit.readings;
+fn factors(
+    refrigerant: &Refrigerant<'_>,
+    today: &Today<'_>,
+    conditions: Option<Conditions>,
+    circuit: Circuit,
+) -> Factors {
+    let (visit, readings) = (today.visit, &today.readings);
     let pump_down = readings.pump_down_kpa.zip(conditions).map(|(lowest_kpa, conditions)| {
         let seen = PumpDown {
             lowest_kpa,
@@ -281,9 +331,35 @@ fn factors(refrigerant: &Refrigerant<'_>, visit: &Visit<'_>, conditions: Option<
         let kpa = readings.standing_pressure_kpa?;
         let pressure = Estimate::new(kpa, visit.uncertainty.pressure_kpa(kpa))?;
         let temperature = Estimate::new(readings.standing_temperature_c?, visit.uncertainty.line_k())?;
-        Standing::at(refrigerant, pressure, temperature)
+        Some((Standing::at(refrigerant, pressure, temperature)?, circuit))
     };
-    Factors::new(pump_down, standing(), visit.observations)
+    let recovered = || {
+        let plate = visit.system.charge_kg.filter(|kg| *kg > 0.0)?;
+        let recovered = readings.recovered_kg.filter(|kg| *kg > 0.0)?;
+        Some(libm::logf(recovered / plate))
+    };
+    let told = visit.system.duty.is_some() || visit.system.design.space_c.is_some();
+    let running = readings.running != Some(false);
+    let space = WarmSpace::new(&today.nominal, readings, told && running, &visit.call);
+    let beside = Beside {
+        pump_down,
+        standing: standing(),
+        recovered: recovered(),
+        space,
+        call: Weighed::new(&visit.call),
+    };
+    Factors::new(beside, &visit.observations)
+}
+
+/// How much refrigerant a circuit of this kind holds.
+fn circuit(nominal: &Nominal) -> Circuit {
+    if nominal.receiver || nominal.valve() {
+        Circuit::LARGE
+    } else if nominal.metering == Metering::Capillary {
+        Circuit::SMALL
+    } else {
+        Circuit::MIDDLING
+    }
 }
 
 /// Variance of the instrument on every channel, for those not yet measured what is usual.
@@ -333,22 +409,6 @@ fn words(
         for (reading, weight_nats) in &words {
             let evidence = Evidence { cause: entry.cause, reading: *reading, weight_nats: *weight_nats };
             let _ = all.push(evidence);
-        }
-    }
-}
-
-/// The most telling measurements; where nothing is decided the best one is always named.
-fn next(information: &[Information; CANDIDATES], decided: bool, list: &mut Vec<NextMeasurement, 8>) {
-    let mut ranked: Vec<(usize, f32), CANDIDATES> = Vec::new();
-    for (candidate, bits) in information.iter().enumerate() {
-        let _ = ranked.push((candidate, bits.all));
-    }
-    sort_by(&mut ranked, |a, b| b.1.total_cmp(&a.1));
-    for (place, (candidate, bits)) in ranked.iter().enumerate() {
-        let worth = *bits >= WORTH_NAMING_BITS || (!decided && place == 0 && *bits > 0.0);
-        if let Some(measurement) = measurement(*candidate).filter(|_| worth) {
-            let effort = measurement.effort();
-            let _ = list.push(NextMeasurement { measurement, information_bits: *bits, effort });
         }
     }
 }

@@ -35,6 +35,8 @@ pub struct NextMeasurement {
     pub information_bits: f32,
     /// The effort it takes.
     pub effort: Effort,
+    /// What it takes, minutes (judged).
+    pub minutes: f32,
 }
 
 /// A cause and the measurements that rule it out, or would.
@@ -44,6 +46,30 @@ pub struct CauseAndMeasurements {
     pub cause: Cause,
     /// The measurements, the strongest first.
     pub measurements: Vec<Measurement, 3>,
+}
+
+/// The probability of families of causes that readings often cannot part, pairs counted once.
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
+pub struct Families {
+    /// A restriction in the liquid line or a metering device that passes too little.
+    pub liquid_feed: f32,
+}
+
+/// The probability that each job mends what is wrong, as the union of the causes it mends, pairs counted once.
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
+pub struct Jobs {
+    /// Clean the condenser, mend its fan.
+    pub condenser_air: f32,
+    /// Defrost or clean the evaporator, mend its fan.
+    pub evaporator_air: f32,
+    /// Recover, mend the leak or replace drier and capillary, evacuate, charge by weight.
+    pub open_circuit: f32,
+    /// Set, clean or replace the expansion valve.
+    pub metering_valve: f32,
+    /// Replace the compressor.
+    pub compressor: f32,
+    /// Nothing needs mending.
+    pub none: f32,
 }
 
 /// What the readings say of the ten causes.
@@ -59,9 +85,15 @@ pub struct Diagnosis {
     ///
     /// Lowered by the probability that the visit was told wrongly: another refrigerant, readings in each other's place.
     pub fits: Option<f32>,
+    /// Probability that something is wrong which none of the causes explains.
+    pub unidentified: f32,
+    /// The families' probabilities.
+    pub families: Families,
+    /// The jobs' probabilities.
+    pub jobs: Jobs,
     /// The readings' words for and against the leading causes, the strongest first.
     pub evidence: Vec<Evidence, 48>,
-    /// What to measure next, the most telling first.
+    /// What can still be measured, the best for its minutes first.
     pub next: Vec<NextMeasurement, 8>,
     /// Causes with a probability below 0.02 and what excludes them.
     pub ruled_out: Vec<CauseAndMeasurements, 10>,
@@ -88,6 +120,17 @@ const UNWEIGHED: [CauseProbability; Cause::COUNT] = {
     ]
 };
 
+/// Nothing weighed.
+const NO_FAMILIES: Families = Families { liquid_feed: 0.0 };
+const NO_JOBS: Jobs = Jobs {
+    condenser_air: 0.0,
+    evaporator_air: 0.0,
+    open_circuit: 0.0,
+    metering_valve: 0.0,
+    compressor: 0.0,
+    none: 0.0,
+};
+
 impl Diagnosis {
     /// Nothing weighed, nothing decided.
     pub const UNWEIGHED: Self = Self {
@@ -95,6 +138,9 @@ impl Diagnosis {
         decided: false,
         leading: Cause::None,
         fits: None,
+        unidentified: 0.0,
+        families: NO_FAMILIES,
+        jobs: NO_JOBS,
         evidence: Vec::new(),
         next: Vec::new(),
         ruled_out: Vec::new(),
@@ -107,6 +153,9 @@ impl Diagnosis {
         self.decided = false;
         self.leading = Cause::None;
         self.fits = None;
+        self.unidentified = 0.0;
+        self.families = NO_FAMILIES;
+        self.jobs = NO_JOBS;
         self.evidence.clear();
         self.next.clear();
         self.ruled_out.clear();

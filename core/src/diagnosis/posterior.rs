@@ -1,22 +1,23 @@
 //! The probability of every cause, singly and in pairs, with severity integrated out.
 
 use super::evidence::Factors;
-use super::hypothesis::{Hypothesis, Step, Together, Unlisted, pairs, singles};
+use super::hypothesis::{Hypothesis, Step, Unlisted, pairs, singles};
+use super::kept::Kept;
 use super::likelihood::{LN_WRONG, LN_WRONG_CONDITION, LN_WRONG_DENSITY, likelihood};
-use super::screen::{Promising, Screen};
+use super::screen::{Promising, Screen, fade};
 use super::signature::{Ladder, Node};
-use super::tally::{MeanSeverity, Sum, Tally};
+use super::tally::{Mean, MeanSeverity, Sum, Tally};
+use super::union::Unions;
 use crate::cause::Cause;
-use crate::symptom::{CHANNELS, CONDITION, CONDITIONS, Deviation, READING};
+use crate::measurement::Measurement;
+use crate::symptom::{CHANNELS, CONDITION, CONDITIONS, Deviation, READING, Vector};
 use crate::triangular::Factor;
-
-/// Hypotheses kept for what to measure next; the rest carry too little weight to matter there.
-pub(crate) const KEPT: usize = 16;
 
 /// The posterior, and the same with each channel and each other piece of evidence left out.
 #[derive(Clone, Debug)]
 pub(crate) struct Posterior {
     tally: Tally,
+    pub(super) unions: Unions,
     clean: Tally,
     /// By packed channel.
     without_channel: [Tally; CHANNELS],
@@ -26,14 +27,22 @@ pub(crate) struct Posterior {
     severity: [MeanSeverity; Cause::COUNT],
     unlisted: [Sum; Unlisted::COUNT],
     best_ln: f32,
-    /// Squared distance of the hypothesis that explains the readings best.
-    pub(crate) best_square: f32,
-    /// The heaviest hypotheses with their ln weight.
-    pub(crate) kept: heapless::Vec<(f32, Hypothesis), KEPT>,
+    /// Squared distance of the readings from what explains them, over all explanations that are listed.
+    distance: Mean,
+    /// How far nothing condenses or is pumped: 1 in a limit state.
+    still: Mean,
+    /// The explanations to plan with.
+    pub(crate) kept: Kept,
 }
 
-/// Nats below the best explanation at which a pair is passed over, by a distance under the largest shifts' spread.
-const SCREEN_NATS: f32 = 1.0;
+/// Capacity over healthy below which a machine comes to a stand, and at which it does: then the condenser may hold gas alone,
+/// and the liquid line too.
+const STILL_BELOW: f32 = 0.4;
+const STILL_AT: f32 = 0.1;
+/// Nats below the best explanation from which on a pair is weighed, by a distance under the largest shifts' spread; over
+/// the nats above that it fades in.
+const SCREEN_NATS: f32 = 2.0;
+const FADE_NATS: f32 = 2.0;
 
 /// Calls its argument with everything that is weighed and is none of the ten causes.
 pub(crate) type EachUnlisted<'a> = dyn Fn(&mut dyn FnMut(&Hypothesis, &[Step<'_>])) + 'a;
@@ -41,6 +50,7 @@ pub(crate) type EachUnlisted<'a> = dyn Fn(&mut dyn FnMut(&Hypothesis, &[Step<'_>
 impl Posterior {
     pub(crate) const NEW: Self = Self {
         tally: Tally::NEW,
+        unions: Unions::NEW,
         clean: Tally::NEW,
         without_channel: [Tally::NEW; CHANNELS],
         without_factor: [Tally::NEW; Factors::COUNT],
@@ -49,8 +59,9 @@ impl Posterior {
         severity: [MeanSeverity::NEW; Cause::COUNT],
         unlisted: [Sum::new(); Unlisted::COUNT],
         best_ln: -1.0e30,
-        best_square: 0.0,
-        kept: heapless::Vec::new(),
+        distance: Mean::new(),
+        still: Mean::new(),
+        kept: Kept::NEW,
     };
 
     /// Sums all hypotheses.
@@ -60,7 +71,7 @@ impl Posterior {
         ladders: &[Ladder; Cause::COUNT - 1],
         factors: &Factors,
         [factor, full]: &mut [Factor; 2],
-        together: &Together<'_>,
+        together: &dyn Fn([(Cause, &Node); 2]) -> Option<Vector>,
         unlisted: &EachUnlisted<'_>,
     ) {
         self.clear();
@@ -70,24 +81,28 @@ impl Posterior {
         // them cheaply.
         let Some(screen) = Screen::new(deviation, ladders, factor) else { return };
         let promise = |hypothesis: &Hypothesis| {
-            let others: f32 = factors.ln_each(hypothesis).iter().sum();
+            let others = factors.ln_call(hypothesis) + factors.ln_each(hypothesis).iter().sum::<f32>();
             screen.ln(factor, deviation, &hypothesis.shift) + others
         };
         // What two causes do together is only worth solving where their sum may explain the readings best.
         let mut promising = Promising::new(self.best_ln);
         pairs(ladders, &|_| None, &mut |hypothesis, _| promising.see(hypothesis.causes, promise(hypothesis)));
         let together = |nodes: [(Cause, &Node); 2]| {
-            promising.holds(nodes.map(|(cause, _)| Some(cause))).then(|| together(nodes)).flatten()
+            let share = promising.share(nodes.map(|(cause, _)| Some(cause)));
+            if share > 0.0 { Some((share, together(nodes)?)) } else { None }
         };
         pairs(ladders, &together, &mut |hypothesis, steps| {
-            if promise(hypothesis) > self.best_ln - SCREEN_NATS {
-                self.add(deviation, factors, full, hypothesis, steps);
+            let share = fade((promise(hypothesis) - self.best_ln + SCREEN_NATS) / FADE_NATS);
+            if share > 0.0 {
+                let ln_prior = hypothesis.ln_prior + libm::logf(share);
+                self.add(deviation, factors, full, &Hypothesis { ln_prior, ..*hypothesis }, steps);
             }
         });
     }
 
     fn clear(&mut self) {
         self.tally = Tally::NEW;
+        self.unions = Unions::NEW;
         self.clean = Tally::NEW;
         for tally in self.without_channel.iter_mut().chain(&mut self.without_factor) {
             *tally = Tally::NEW;
@@ -97,7 +112,8 @@ impl Posterior {
         self.severity = [MeanSeverity::NEW; Cause::COUNT];
         self.unlisted = [Sum::new(); Unlisted::COUNT];
         self.best_ln = -1.0e30;
-        self.best_square = 0.0;
+        self.distance = Mean::new();
+        self.still = Mean::new();
         self.kept.clear();
     }
 
@@ -111,9 +127,10 @@ impl Posterior {
     ) {
         let Some(likelihood) = likelihood(deviation, factor, hypothesis, steps) else { return };
         let others = factors.ln_each(hypothesis);
-        let sum: f32 = others.iter().sum();
+        let sum: f32 = factors.ln_call(hypothesis) + others.iter().sum::<f32>();
         let ln = hypothesis.ln_prior + likelihood.ln_all + sum;
         self.tally.add(hypothesis, ln);
+        self.unions.add(hypothesis, ln);
         self.clean.add(hypothesis, hypothesis.ln_prior + likelihood.ln_clean + sum);
         for ((tally, wrong), without) in self
             .without_channel
@@ -142,23 +159,15 @@ impl Posterior {
             }
             return;
         }
-        if likelihood.ln_clean + sum > self.best_ln {
-            self.best_ln = likelihood.ln_clean + sum;
-            self.best_square = likelihood.square;
-        }
+        self.best_ln = self.best_ln.max(likelihood.ln_clean + sum);
+        self.distance.add(likelihood.square, ln);
+        self.still.add(fade((STILL_BELOW - hypothesis.impact) / (STILL_BELOW - STILL_AT)), ln);
         for (cause, severity) in hypothesis.causes.iter().zip(hypothesis.severities) {
             if let Some(mean) = cause.and_then(|cause| self.severity.get_mut(cause.index())) {
                 mean.add(severity, hypothesis.presence, ln);
             }
         }
-        if let Err(new) = self.kept.push((ln, *hypothesis)) {
-            // Full: the lightest makes room.
-            if let Some(lightest) = self.kept.iter_mut().min_by(|a, b| a.0.total_cmp(&b.0))
-                && lightest.0 < new.0
-            {
-                *lightest = new;
-            }
-        }
+        self.kept.add(ln, hypothesis);
     }
 
     /// The probability that a cause is present; for `none`, that nothing is.
@@ -183,39 +192,24 @@ impl Posterior {
     pub(crate) fn factor_word(&self, kind: usize, cause: Cause) -> f32 {
         self.without_factor.get(kind).map_or(0.0, |t| self.tally.ln_odds(cause) - t.ln_odds(cause))
     }
-    /// The reading that is more probably grossly wrong than right, where enough others are there to tell.
-    pub(crate) fn doubtful(&self, deviation: &Deviation) -> Option<Suspect> {
-        let all = self.tally.ln();
-        let channels = deviation.channels().map(Suspect::Channel).zip(&self.wrong);
-        let conditions = (0..CONDITIONS).map(Suspect::Condition).zip(&self.wrong_condition);
-        channels
-            .chain(conditions)
-            .map(|(suspect, sum)| (suspect, libm::expf((sum.ln() - all).max(-80.0).min(0.0))))
-            .max_by(|a, b| a.1.total_cmp(&b.1))
-            .filter(|(_, probability)| *probability > CONTRADICTS && deviation.size() >= ENOUGH_CHANNELS)
-            .map(|(suspect, _)| suspect)
+    /// Squared distance of the readings from what explains them.
+    pub(crate) fn distance(&self) -> f32 {
+        self.distance.mean()
     }
-}
-
-/// Probability from which a reading is said to contradict the others.
-const CONTRADICTS: f32 = 0.5;
-/// Channels from which on one can contradict the others.
-const ENOUGH_CHANNELS: usize = 4;
-
-/// A reading that may be grossly wrong, by its number.
-#[derive(Clone, Copy, Debug)]
-pub(crate) enum Suspect {
-    Channel(usize),
-    Condition(usize),
-}
-
-impl Suspect {
-    /// The reading's field.
-    pub(crate) fn field(self) -> Option<&'static str> {
-        let reading = match self {
-            Self::Channel(channel) => READING.get(channel),
-            Self::Condition(condition) => CONDITION.get(condition),
-        };
-        reading.map(|reading| reading.name())
+    /// How far nothing condenses or is pumped, 0 to 1.
+    pub(crate) fn still(&self) -> f32 {
+        self.still.mean()
+    }
+    /// Every reading used with the probability that it is grossly wrong.
+    pub(crate) fn each_wrong(&self, deviation: &Deviation) -> impl Iterator<Item = (Measurement, f32)> {
+        let all = self.tally.ln();
+        let channels = deviation.channels().filter_map(|channel| READING.get(channel)).zip(&self.wrong);
+        channels
+            .chain(CONDITION.iter().zip(&self.wrong_condition))
+            .map(move |(reading, sum)| (*reading, libm::expf((sum.ln() - all).max(-80.0).min(0.0))))
+    }
+    /// The probability that a reading is grossly wrong.
+    pub(crate) fn wrong(&self, deviation: &Deviation, reading: Measurement) -> f32 {
+        self.each_wrong(deviation).find(|(named, _)| *named == reading).map_or(0.0, |(_, wrong)| wrong)
     }
 }

@@ -1,8 +1,9 @@
 //! Which causes are excluded and by what, and what would close the others.
 
 use super::evidence::Factors;
-use super::next_measurement::{CANDIDATES, Information, measurement};
+use super::next_measurement::{CANDIDATES, measurement};
 use super::posterior::Posterior;
+use super::value::Information;
 use crate::cause::Cause;
 
 use super::outcome::CauseAndMeasurements;
@@ -17,9 +18,11 @@ const WORTH_NAMING_NATS: f32 = 0.3;
 /// Bits below which a measurement is not named as what would close a cause.
 const WORTH_TAKING_BITS: f32 = 0.01;
 
-/// Splits the causes into those ruled out, with the readings that did, and those still open.
+/// Splits the causes into those ruled out, with the readings that did, and those still open; the leading one is open even
+/// where something that is no listed cause is far more probable than all of them.
 pub(crate) fn split(
     posterior: &Posterior,
+    leading: Cause,
     deviation: &Deviation,
     factors: &Factors,
     information: &[Information; CANDIDATES],
@@ -27,7 +30,7 @@ pub(crate) fn split(
     open: &mut Vec<CauseAndMeasurements, 10>,
 ) {
     for cause in Cause::ALL {
-        let (list, measurements) = if posterior.probability(*cause) < RULED_OUT_BELOW {
+        let (list, measurements) = if posterior.probability(*cause) < RULED_OUT_BELOW && *cause != leading {
             (&mut *out, against(posterior, deviation, factors, *cause))
         } else {
             (&mut *open, closing(information, *cause))

@@ -1,13 +1,15 @@
 //! How each cause, at each of a few severities, would move the channels away from healthy.
 
+use super::limit::{BEYOND, End, FURTHER, LOOSE, parts_left};
 use crate::cause::Cause;
 use crate::expectation::{Balance, Expectation};
 use crate::machine::{Fault, Fluid, Nominal, Unknowns, solve};
 use crate::symptom::{self, CHANNELS, Vector};
 
-/// The severities solved for each cause: the usual ones, and one beyond them on machines on which those cost little.
-pub(crate) const SEVERITIES: usize = USUAL + 1;
-const USUAL: usize = 3;
+/// The nodes of each cause: the usual severities, whose balances are solved, and the states toward its limit.
+pub(crate) const SEVERITIES: usize = USUAL + BEYOND;
+/// The usual severities.
+pub(super) const USUAL: usize = 3;
 
 /// One cause at one severity.
 #[derive(Clone, Copy, Debug)]
@@ -16,6 +18,8 @@ pub(crate) struct Node {
     pub(crate) severity: f32,
     /// Movement of every channel.
     pub(crate) shift: Vector,
+    /// Standard deviation of that movement beside a share of it.
+    pub(crate) loose: Vector,
     /// The smaller of capacity and COP over their healthy values.
     pub(crate) impact: f32,
     /// Where the machine balances.
@@ -24,17 +28,14 @@ pub(crate) struct Node {
 
 impl Node {
     pub(crate) const HEALTHY: Self =
-        Self { severity: 0.0, shift: [0.0; CHANNELS], impact: 1.0, at: [0.0; 4] };
+        Self { severity: 0.0, shift: [0.0; CHANNELS], loose: [0.0; CHANNELS], impact: 1.0, at: [0.0; 4] };
 
     /// Part of the way from one node to another.
     pub(crate) fn between(a: &Self, b: &Self, part: f32) -> Self {
-        let mut shift = [0.0; CHANNELS];
-        for ((shift, a), b) in shift.iter_mut().zip(&a.shift).zip(&b.shift) {
-            *shift = a + part * (b - a);
-        }
         Self {
             severity: a.severity + part * (b.severity - a.severity),
-            shift,
+            shift: way(&a.shift, &b.shift, part),
+            loose: way(&a.loose, &b.loose, part),
             impact: a.impact + part * (b.impact - a.impact),
             at: b.at,
         }
@@ -46,7 +47,16 @@ impl Node {
     }
 }
 
-/// The nodes of one cause, from mild to severe; shorter where the severest have no balance.
+/// Part of the way from one vector to another.
+pub(super) fn way(a: &Vector, b: &Vector, part: f32) -> Vector {
+    let mut between = [0.0; CHANNELS];
+    for ((between, a), b) in between.iter_mut().zip(a).zip(b) {
+        *between = a + part * (b - a);
+    }
+    between
+}
+
+/// The nodes of one cause, from mild to its limit; empty where it has none on this machine.
 pub(crate) type Ladder = heapless::Vec<Node, SEVERITIES>;
 
 /// The severities that span a cost of some 3 % to some 40 % on most machines of the kind.
@@ -68,16 +78,12 @@ fn severities(cause: Cause, nominal: &Nominal) -> [f32; USUAL] {
     }
 }
 
-/// Capacity or COP, over healthy, that the severest node of a cause should come down to.
-const FAR_ENOUGH: f32 = 0.75;
-
-/// A severity beyond the usual ones: a quarter less is left of what is lost, a third more is added.
-fn further(cause: Cause, severity: f32) -> f32 {
-    let adds = matches!(cause, Cause::Overcharge | Cause::FloodBack | Cause::NonCondensables);
-    if adds { 1.33 * severity } else { 1.0 - 0.75 * (1.0 - severity) }
+/// Whether a cause adds something rather than taking it away.
+fn adds(cause: Cause) -> bool {
+    matches!(cause, Cause::Overcharge | Cause::FloodBack | Cause::NonCondensables)
 }
 
-/// Solves one cause's ladder, each severity from the one before.
+/// Solves one cause's ladder, each severity from the one before, up to its limit state.
 pub(crate) fn climb(
     nodes: &mut Ladder,
     fluid: Fluid<'_>,
@@ -89,26 +95,18 @@ pub(crate) fn climb(
     let healthy = &healthy.balance;
     let base = symptom::predicted(fluid, &healthy.run);
     let (mut x, mut slopes) = (healthy.at, healthy.jacobian);
-    let mut reached = 0.0;
     let usual = severities(cause, nominal);
-    let beyond = usual.last().map(|last| further(cause, *last));
-    for severity in usual.into_iter().chain(beyond) {
-        if nodes.len() >= USUAL && nodes.last().is_some_and(|last| last.impact < FAR_ENOUGH) {
-            break;
-        }
+    let mut last = Node { at: healthy.at, ..Node::HEALTHY };
+    for severity in usual {
         let attempt = |from: &_, severity, slopes: Option<&_>| {
             solve(&healthy.machine, fluid, Fault::new(cause, severity), from, slopes)
         };
-        // Where one step is too long, half of it first; where there is no balance so far out (the pressure control would
-        // have stopped the machine), the half ends the ladder.
-        let found = attempt(&x, severity, Some(&slopes)).map(|found| (severity, found)).or_else(|| {
-            let half_way = 0.5 * (reached + severity);
-            let half = attempt(&x, half_way, None)?;
-            Some(attempt(&half.0, severity, None).map_or((half_way, half), |whole| (severity, whole)))
+        // Where one step is too long, half of it first.
+        let found = attempt(&x, severity, Some(&slopes)).or_else(|| {
+            let half = attempt(&x, 0.5 * (last.severity + severity), None)?;
+            attempt(&half.0, severity, None)
         });
-        let Some((found_at, (at, run, found_slopes))) = found else { break };
-        let last = found_at < severity;
-        let severity = found_at;
+        let Some((at, run, found_slopes)) = found else { break };
         slopes = found_slopes;
         let mut shift = [0.0; CHANNELS];
         let moved = symptom::predicted(fluid, &run);
@@ -116,10 +114,38 @@ pub(crate) fn climb(
             *shift = moved - base;
         }
         let impact = (run.capacity / healthy.run.capacity).min(run.cop / healthy.run.cop);
-        if nodes.push(Node { severity, shift, impact, at }).is_err() || last {
-            break;
+        last = Node { severity, shift, loose: [0.0; CHANNELS], impact, at };
+        if nodes.push(last).is_err() {
+            return;
         }
-        (x, reached) = (at, severity);
+        x = at;
+    }
+    // A cause that has no balance at all only takes its closed form where that needs none.
+    if nodes.is_empty() && adds(cause) {
+        return;
+    }
+    let end = End { fluid, healthy, base: &base, shift: &last.shift, impact: last.impact };
+    let unsolved = usual.into_iter().skip(nodes.len());
+    let left = |severity: f32| {
+        if adds(cause) {
+            1.0 - (severity / last.severity.max(1.0e-3) - 1.0) / FURTHER
+        } else {
+            (1.0 - severity) / (1.0 - last.severity)
+        }
+    };
+    let severest = usual.last().map_or(1.0, |severity| left(*severity));
+    for left in unsolved.map(left).chain(parts_left(cause).map(|part| part * severest)) {
+        let left = left.max(0.0).min(1.0);
+        let (shift, impact) = end.beyond(cause, left);
+        let severity = if adds(cause) {
+            last.severity * (1.0 + FURTHER * (1.0 - left))
+        } else {
+            1.0 - left * (1.0 - last.severity)
+        };
+        let loose = LOOSE.map(|loose| (1.0 - left * left) * loose);
+        if nodes.push(Node { severity, shift, loose, impact, at: last.at }).is_err() {
+            return;
+        }
     }
 }
 

@@ -27,8 +27,36 @@ impl Sum {
     }
 }
 
+/// A mean whose weights' logarithms are given, with the logarithm of their sum.
+#[derive(Clone, Copy, Debug)]
+pub(crate) struct Mean {
+    sum: Sum,
+    weighted: f32,
+}
+
+impl Mean {
+    pub(crate) const fn new() -> Self {
+        Self { sum: Sum::new(), weighted: 0.0 }
+    }
+    pub(crate) fn add(&mut self, value: f32, ln: f32) {
+        let before = self.sum;
+        self.sum.add(ln);
+        if self.sum.top > before.top {
+            self.weighted = self.weighted * libm::expf((before.top - ln).max(-80.0)) + value;
+        } else {
+            self.weighted += value * (self.sum.rest - before.rest);
+        }
+    }
+    pub(crate) fn ln(&self) -> f32 {
+        self.sum.ln()
+    }
+    pub(crate) fn mean(&self) -> f32 {
+        if self.sum.rest > 0.0 { self.weighted / self.sum.rest } else { 0.0 }
+    }
+}
+
 /// Nats below the heaviest weight at which a weight no longer counts beside it.
-const NEGLIGIBLE_NATS: f32 = 16.0;
+pub(super) const NEGLIGIBLE_NATS: f32 = 16.0;
 
 /// Weights of the causes and of everything, relative to the heaviest that was added.
 #[derive(Clone, Copy, Debug)]

@@ -4,6 +4,7 @@
 //! shortest decimals that read back as the same binary32. What was not measured or cannot be computed is `null`.
 
 mod line;
+mod plan;
 mod property;
 mod read;
 mod tree;
@@ -16,7 +17,7 @@ pub use write::{write_error, write_report};
 
 /// Every object of an answer, for whoever writes types or documents of them.
 pub fn objects() -> impl Iterator<Item = &'static Object> {
-    [write::OBJECTS, property::OBJECTS].into_iter().flatten()
+    [write::OBJECTS, plan::OBJECTS, property::OBJECTS].into_iter().flatten()
 }
 
 /// Answers one visit, given as one JSON object, with one line of JSON: a report or an error that names its field.

@@ -55,9 +55,19 @@ impl FieldError {
         let (given, known) = (Part::Nothing, Part::Nothing);
         Self { field: field.to_owned(), facts, language: Language::English, given, known }
     }
-    /// A text that is not JSON, with what it is instead.
-    pub fn not_json(instead: &str) -> Self {
-        Self { given: Part::Text(instead.to_owned()), ..Self::of("", ErrorCode::NotJson) }
+    /// An error about the whole text, with what is said of it: not JSON, too long, not written.
+    pub fn of_text(code: ErrorCode, given: &str) -> Self {
+        Self { given: Part::Text(given.to_owned()), ..Self::of("", code) }
+    }
+    /// The same error with every text that it repeats rewritten, such as shortened.
+    pub fn rewritten(mut self, rewrite: impl Fn(&str) -> String) -> Self {
+        self.field = rewrite(&self.field);
+        for part in [&mut self.given, &mut self.known] {
+            if let Part::Text(text) | Part::In(_, text) = part {
+                *text = rewrite(text);
+            }
+        }
+        self
     }
     /// What is wrong, in words.
     pub fn text(&self) -> String {
@@ -94,13 +104,15 @@ pub struct OwnedVisit {
     pub cannot: Vec<Doable>,
     /// The language that sentences are wanted in.
     pub language: Language,
+    /// What was read on this visit before something was changed.
+    pub before: Option<Readings>,
     visit: Visit<'static>,
 }
 
 impl OwnedVisit {
     /// The visit, with its lists borrowed from here.
     pub fn visit(&self) -> Visit<'_> {
-        Visit { record: &self.record, cannot: &self.cannot, ..self.visit }
+        Visit { record: &self.record, cannot: &self.cannot, before: self.before.as_ref(), ..self.visit }
     }
 }
 
@@ -132,6 +144,7 @@ fn read_tree(tree: Tree, language: Language) -> Result<OwnedVisit, FieldError> {
         refrigerant: None,
         record: Vec::new(),
         cannot: Vec::new(),
+        before: None,
         language,
         visit: Visit::default(),
     };
@@ -140,7 +153,7 @@ fn read_tree(tree: Tree, language: Language) -> Result<OwnedVisit, FieldError> {
         &mut call,
         "",
         tree,
-        &["system", "readings", "observations", "uncertainty", "access", "costs", LANGUAGE],
+        &["system", "readings", "observations", "uncertainty", "access", "costs", "before", LANGUAGE],
         |path, value| {
             let visit = &mut owned.visit;
             match path {
@@ -150,6 +163,7 @@ fn read_tree(tree: Tree, language: Language) -> Result<OwnedVisit, FieldError> {
                 "observations" => visit.observations = read_plain(path, value)?,
                 "uncertainty" => visit.uncertainty = read_plain(path, value)?,
                 "access" => read_access(value, &mut owned)?,
+                "before" => owned.before = read_before(path, value)?,
                 _ => read_costs(value, &mut visit.costs)?,
             }
             Ok(())
@@ -237,6 +251,19 @@ fn read_system(value: Tree, owned: &mut OwnedVisit) -> Result<(), FieldError> {
     Ok(())
 }
 
+/// Reads `{"readings": {...}}`; null is nothing.
+fn read_before(path: &str, value: Tree) -> Result<Option<Readings>, FieldError> {
+    let mut before = None;
+    for (name, value) in object(path, value)? {
+        let path = format!("{path}.{name}");
+        if name != "readings" {
+            return Err(unknown(&path, &["readings"]));
+        }
+        before = Some(read_plain(&path, value)?);
+    }
+    Ok(before)
+}
+
 fn read_access(value: Tree, owned: &mut OwnedVisit) -> Result<(), FieldError> {
     let mut access = Access::default();
     read_section(&mut access, "access", value, &["cannot"], |path, value| {
@@ -292,7 +319,11 @@ pub(super) fn read_refrigerant(
         Tree::Text(text) => refrigerant::find(&text).map(Some).ok_or_else(|| {
             let known: Vec<&str> = refrigerant::data::ALL.iter().map(|r| r.designation()).collect();
             let known = alike(&text, &known);
-            FieldError { given: Part::Text(text), known, ..FieldError::of(path, ErrorCode::UnknownRefrigerant) }
+            FieldError {
+                given: Part::Text(text),
+                known,
+                ..FieldError::of(path, ErrorCode::UnknownRefrigerant)
+            }
         }),
         other => Err(wrong_type(path, ValueType::Designation, &other)),
     }
@@ -466,9 +497,7 @@ mod tests {
 
     #[test]
     fn a_designation_without_its_letter_is_answered_with_those_that_have_one() {
-        let longer = |text: &str, first: &str| {
-            matches!(known_for(text), Part::In(Phrase::KnownAre, list) if list.starts_with(first))
-        };
+        let longer = |text: &str, first: &str| matches!(known_for(text), Part::In(Phrase::KnownAre, list) if list.starts_with(first));
         assert!(longer("R-507", "R507A") && longer("407", "R407A, R407B"));
         assert_eq!(known_for("R44A"), Part::In(Phrase::Nearest, "R404A".to_owned()));
         assert_eq!(known_for("R999"), Part::Nothing);

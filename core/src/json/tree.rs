@@ -41,7 +41,11 @@ impl Tree {
             } else {
                 FieldError {
                     given: Part::Text(format!("{}:{}", error.line(), error.column())),
-                    known: if path.0.is_empty() { Part::Nothing } else { Part::In(Phrase::InField, path.0.clone()) },
+                    known: if path.0.is_empty() {
+                        Part::Nothing
+                    } else {
+                        Part::In(Phrase::InField, path.0.clone())
+                    },
                     ..FieldError::of("", ErrorCode::NotJson)
                 }
             }

@@ -1,7 +1,9 @@
 //! Writes reports and errors as one line of JSON.
 
 use super::line::{Answered, Name, Object, line, object};
+use super::plan::PlanOfVisit;
 use super::read::FieldError;
+use crate::alarm::AlarmCode;
 use crate::cause::Cause;
 use crate::caution::{CautionCode, Step};
 use crate::cycle::Cycle;
@@ -10,8 +12,9 @@ use crate::expected::Expected;
 use crate::field::Unit;
 use crate::invalid::ErrorCode;
 use crate::measurement::{Effort, Measurement};
-use crate::motor::finding::FindingKind;
+use crate::motor::finding::{FindingKind, Winding};
 use crate::text::{Language, Told};
+use crate::verdict::{CompressorState, Family, Job, Level};
 use crate::warning::WarningKind;
 
 object! {
@@ -49,6 +52,8 @@ object! {
         information_bits: f32,
         /// The effort it takes.
         effort: Name<Effort>,
+        /// What it takes, minutes (judged).
+        minutes: f32,
     }
 }
 
@@ -101,6 +106,102 @@ object! {
         limit: Option<f32>,
         /// The unit of both, such as `uF` or `ohm`.
         unit: &'static str,
+        /// Which winding or line; null where it cannot be told.
+        winding: Option<Name<Winding>>,
+        /// The value referred to the limit's temperature, where that was done.
+        corrected: Option<Corrected>,
+        /// How probable it is that what the finding says is so, 0 to 1.
+        probability: f32,
+    }
+}
+
+object! {
+    /// A value referred to another temperature than it was measured at.
+    Corrected {
+        /// The value at `to_c`, in the finding's unit.
+        value: f32,
+        /// The temperature it was measured at, degC.
+        from_c: f32,
+        /// The temperature it is referred to, degC.
+        to_c: f32,
+    }
+}
+
+object! {
+    /// Which of a motor's unmarked terminals is which, by the numbers that the technician gave them.
+    Terminals {
+        /// The common terminal.
+        common: u8,
+        /// The run terminal.
+        run: u8,
+        /// The start terminal.
+        start: u8,
+        /// How probable it is that this is so, 0 to 1.
+        probability: f32,
+    }
+}
+
+object! {
+    /// The most specific statement that the rule's stated error rates allow.
+    Verdict {
+        /// How specific it is.
+        level: Name<Level>,
+        /// A cause, a family, a job or an electrical finding, by its level; null where nothing is stated.
+        name: Option<&'static str>,
+        /// Its probability, 0 to 1.
+        probability: f32,
+    }
+}
+
+object! {
+    /// A family of causes that readings often cannot part.
+    FamilyProbability {
+        /// The family.
+        name: Name<Family>,
+        /// The probability of its causes together, pairs counted once.
+        probability: f32,
+        /// Its causes.
+        causes: Vec<Name<Cause>>,
+    }
+}
+
+object! {
+    /// A job that mends what is wrong.
+    JobProbability {
+        /// The job.
+        name: Name<Job>,
+        /// The probability that it mends what is wrong, pairs counted once.
+        probability: f32,
+        /// The causes that it mends.
+        causes: Vec<Name<Cause>>,
+    }
+}
+
+object! {
+    /// Whether it is the compressor.
+    CompressorAnswer {
+        /// The state.
+        state: Name<CompressorState>,
+        /// The probability that the compressor or its motor is at fault.
+        probability: f32,
+    }
+}
+
+object! {
+    /// What is dangerous, with the reading it rests on.
+    Alarm {
+        /// What it is about.
+        code: Name<AlarmCode>,
+        /// The path of the field.
+        field: String,
+        /// Its value, in `unit`; null where a meter read open or it is no number.
+        value: Option<f32>,
+        /// The limit, in `unit`; null where there is none.
+        limit: Option<f32>,
+        /// The unit of both.
+        unit: &'static str,
+        /// The same in words, in the language asked for.
+        text: &'static str,
     }
 }
 
@@ -147,6 +248,20 @@ object! {
         warnings: Vec<Warning>,
         /// What the motor and supply readings show.
         electrical: Vec<Finding>,
+        /// Which of the motor's unmarked terminals is which; null where they were not measured or do not tell.
+        terminals: Option<Terminals>,
+        /// The most specific statement that the error rates allow.
+        verdict: Verdict,
+        /// How probable each family of causes is that readings often cannot part.
+        families: Vec<FamilyProbability>,
+        /// How probable each job is, the most probable first.
+        jobs: Vec<JobProbability>,
+        /// Whether it is the compressor.
+        compressor: CompressorAnswer,
+        /// What is dangerous, the most urgent first.
+        alarms: Vec<Alarm>,
+        /// What to do next, and what the ways to go on cost.
+        plan: PlanOfVisit,
         /// What to take care of, step by step.
         cautions: Vec<Caution>,
     }
@@ -181,6 +296,13 @@ pub(super) const OBJECTS: &[Object] = &[
     StillOpen::TABLE,
     Warning::TABLE,
     Finding::TABLE,
+    Corrected::TABLE,
+    Terminals::TABLE,
+    Verdict::TABLE,
+    FamilyProbability::TABLE,
+    JobProbability::TABLE,
+    CompressorAnswer::TABLE,
+    Alarm::TABLE,
     Caution::TABLE,
     Report::TABLE,
     Refusal::TABLE,
@@ -227,6 +349,7 @@ pub fn write_report(report: &crate::report::Report, language: Language) -> Strin
         measurement: Name(next.measurement),
         information_bits: next.information_bits,
         effort: Name(next.effort),
+        minutes: next.minutes,
     });
     let ruled_out = |entry: &CauseAndMeasurements| RuledOut {
         cause: Name(entry.cause),
@@ -249,6 +372,32 @@ pub fn write_report(report: &crate::report::Report, language: Language) -> Strin
         value: finding.value,
         limit: finding.limit,
         unit: finding.unit,
+        winding: finding.winding.map(Name),
+        corrected: finding.corrected.map(|corrected| Corrected {
+            value: corrected.value,
+            from_c: corrected.from_c,
+            to_c: corrected.to_c,
+        }),
+        probability: finding.probability,
+    });
+    let names = |causes: &[Cause]| causes.iter().map(|cause| Name(*cause)).collect();
+    let families = report.families.iter().map(|family| FamilyProbability {
+        name: Name(family.family),
+        probability: family.probability,
+        causes: names(family.family.causes()),
+    });
+    let jobs = report.jobs.iter().map(|job| JobProbability {
+        name: Name(job.job),
+        probability: job.probability,
+        causes: names(job.causes),
+    });
+    let alarms = report.alarms.iter().map(|alarm| Alarm {
+        code: Name(alarm.code),
+        field: format!("{}.{}", alarm.field.section().unwrap_or("cycle"), alarm.field.name()),
+        value: alarm.value,
+        limit: alarm.limit,
+        unit: alarm.unit,
+        text: alarm.code.text(language),
     });
     let cautions = report.cautions.iter().map(|caution| Caution {
         code: Name(caution.code),
@@ -269,6 +418,25 @@ pub fn write_report(report: &crate::report::Report, language: Language) -> Strin
         still_open: diagnosis.still_open.iter().map(still_open).collect(),
         warnings: warnings.collect(),
         electrical: electrical.collect(),
+        terminals: report.terminals.map(|found| Terminals {
+            common: found.common,
+            run: found.run,
+            start: found.start,
+            probability: found.probability,
+        }),
+        verdict: Verdict {
+            level: Name(report.verdict.statement.level()),
+            name: report.verdict.statement.name(),
+            probability: report.verdict.probability,
+        },
+        families: families.collect(),
+        jobs: jobs.collect(),
+        compressor: CompressorAnswer {
+            state: Name(report.compressor.state),
+            probability: report.compressor.probability,
+        },
+        alarms: alarms.collect(),
+        plan: PlanOfVisit::of(&report.plan, language),
         cautions: cautions.collect(),
     })
 }

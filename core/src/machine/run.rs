@@ -41,6 +41,9 @@ const FLASH_SPAN_K: f32 = 60.0;
 /// and comes back hot, and friction stays, while a stroke that draws less also works less (judged).
 const WORK_OF_LOST_FLOW: f32 = 0.65;
 
+/// Vapour in what the metering device passes, which sets where between bubble and dew the evaporator begins (common
+/// practice: a quarter to a third flashes).
+const INLET_VAPOR: f32 = 0.3;
 /// The share of the liquid line's refrigerant that lies behind the drier (judged); on a capillary machine the drier sits
 /// at the capillary's inlet, with nothing behind it.
 const BEHIND_DRIER: f32 = 0.5;
@@ -62,6 +65,9 @@ pub(crate) struct Run {
     pub(crate) liquid_k: f32,
     pub(crate) drier_outlet_k: f32,
     pub(crate) bubble_k: f32,
+    /// Just behind the metering device, and in the middle of the condenser.
+    pub(crate) evaporator_inlet_k: f32,
+    pub(crate) condenser_middle_k: f32,
     pub(crate) supply_k: f32,
     pub(crate) exhaust_k: f32,
     /// Natural logarithm of current over rated-load current, and of power over design power.
@@ -87,6 +93,8 @@ impl Run {
         liquid_k: 0.0,
         drier_outlet_k: 0.0,
         bubble_k: 0.0,
+        evaporator_inlet_k: 0.0,
+        condenser_middle_k: 0.0,
         supply_k: 0.0,
         exhaust_k: 0.0,
         ln_current: 0.0,
@@ -268,7 +276,11 @@ impl Machine {
             liquid_k,
             drier_outlet_k,
             bubble_k: high.bubble_k,
-            supply_k: self.space_k - self.sensible * evaporator_heat / (c_air * gain),
+            evaporator_inlet_k: low.bubble_k + INLET_VAPOR * (low.dew_k - low.bubble_k),
+            condenser_middle_k: high.middle_k(),
+            // Air leaves no colder than the coil.
+            supply_k: mean_k
+                + positive(self.space_k - self.sensible * evaporator_heat / (c_air * gain) - mean_k, 0.3),
             exhaust_k: self.ambient_k + condenser_heat / c_air_condenser,
             ln_current: libm::logf(current) + self.ln_rated_current,
             ln_power: libm::logf(positive(power, 1e-3)),

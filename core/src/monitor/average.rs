@@ -7,7 +7,7 @@
 //! s2 / n (1 + r) / (1 - r) (the usual effective sample count), and an exponentially weighted mean of weight a the
 //! variance s2 a / (2 - a) (1 + b r) / (1 - b r) with b = 1 - a.
 
-use super::fixed::number;
+use super::fixed_point::number;
 use super::sample::{CHANNELS, places};
 
 /// Blocks after which the mean forgets: from then on each new block weighs 1 / FULL.

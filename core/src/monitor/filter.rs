@@ -1,8 +1,7 @@
 //! The middle of the last three values of every channel, which one spike never is.
 
-use super::fixed::median;
-use super::sample::{CHANNELS, CURRENT, SUCTION, VOLTAGE};
-use super::seen::Seen;
+use super::fixed_point::median;
+use super::sample::{CHANNELS, CURRENT, DISCHARGE, LIQUID, SUCTION, VOLTAGE};
 
 /// The last two values of every channel.
 #[derive(Clone, Copy, Debug)]
@@ -33,7 +32,7 @@ impl Filter {
 
     /// Takes the values of a sample and adds what they are beside the ones before: nothing until a channel was measured
     /// often enough.
-    pub(super) fn push(&mut self, seen: &mut Seen) {
+    pub(super) fn push(&mut self, seen: &mut Filtered) {
         seen.amps = self.last_three(CURRENT, seen.raw[CURRENT]);
         seen.volts = self.last_three(VOLTAGE, seen.raw[VOLTAGE]);
         seen.step = self.step(SUCTION, seen.raw[SUCTION]);
@@ -48,5 +47,52 @@ impl Filter {
             *older = *newer;
             *newer = value;
         }
+    }
+}
+
+/// What one sample shows.
+#[derive(Debug)]
+pub(super) struct Filtered {
+    /// Its values.
+    pub(super) raw: [Option<i32>; CHANNELS],
+    /// The middle of the last three values.
+    pub(super) middle: [Option<i32>; CHANNELS],
+    /// The last three currents, the oldest first.
+    pub(super) amps: Option<[i32; 3]>,
+    /// The last three voltages.
+    pub(super) volts: Option<[i32; 3]>,
+    /// How far the suction pressure is from the one before.
+    pub(super) step: Option<i32>,
+    /// The time of the sample before, ms.
+    pub(super) before_ms: u64,
+}
+
+impl Filtered {
+    pub(super) const fn new(before_ms: u64) -> Self {
+        Self {
+            raw: [None; CHANNELS],
+            middle: [None; CHANNELS],
+            amps: None,
+            volts: None,
+            step: None,
+            before_ms,
+        }
+    }
+
+    /// The suction pressure, the middle of three.
+    pub(super) fn low(&self) -> Option<i32> {
+        self.middle[SUCTION]
+    }
+    /// The discharge pressure, or that of the liquid, the middle of three.
+    pub(super) fn high(&self) -> Option<i32> {
+        self.middle[DISCHARGE].or(self.middle[LIQUID])
+    }
+    /// The suction pressure of the sample itself.
+    pub(super) fn raw_low(&self) -> Option<i32> {
+        self.raw[SUCTION]
+    }
+    /// The discharge pressure of the sample itself, or that of the liquid.
+    pub(super) fn raw_high(&self) -> Option<i32> {
+        self.raw[DISCHARGE].or(self.raw[LIQUID])
     }
 }

@@ -1,7 +1,7 @@
 //! A valve that hunts: the suction pressure swings up and down at one period.
 
 use super::event::{EventKind, Events};
-use super::fixed::number;
+use super::fixed_point::number;
 
 /// Half periods that count as a swing of a valve, ms.
 const HALF_PERIOD_MS: (u32, u32) = (8_000, 240_000);

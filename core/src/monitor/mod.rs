@@ -29,49 +29,41 @@
 //! bits on every target, and cheap where there is no floating-point unit.
 
 mod average;
-mod block;
 mod cycling;
 mod event;
 mod filter;
-mod fixed;
-mod follow;
-mod found;
+mod fixed_point;
 mod hunting;
-mod judge;
-mod off_time;
+mod operating_state;
+mod operation;
 mod power;
 mod pump_down;
-mod running;
+mod readings;
 mod sample;
-mod saturation;
-mod seen;
 mod settings;
+mod standstill;
 mod start;
-mod state;
-mod steady;
-mod window;
+mod trend;
 
 pub use event::{Event, EventKind, Events, MOST_EVENTS};
+pub use operating_state::State;
+pub use readings::SteadyReadings;
 pub use sample::{CHANNELS, Sample, SampleProblem};
 pub use settings::Settings;
-pub use state::State;
-pub use steady::SteadyReadings;
 
 use crate::invalid::Invalid;
 use crate::refrigerant::Refrigerant;
 use average::Averages;
-use block::Block;
 use cycling::Cycling;
-use filter::Filter;
+use filter::{Filter, Filtered};
 use hunting::Hunting;
-use off_time::{OffTime, Standing};
 use power::{Power, Pressures};
 use pump_down::{PumpDown, PumpDownResult};
 use sample::whole;
-use seen::Seen;
 use settings::Plate;
+use standstill::{Standing, Standstill};
 use start::Start;
-use window::Window;
+use trend::{Block, Window};
 
 /// Longest time between two samples that still belong together, ms.
 pub const GAP_MS: u32 = 30_000;
@@ -115,7 +107,7 @@ pub struct Monitor {
     start: Start,
     pump_down: PumpDown,
     hunting: Hunting,
-    off_time: OffTime,
+    standstill: Standstill,
     cycling: Cycling,
     found_pump_down: PumpDownResult,
     found_standing: Standing,
@@ -150,7 +142,7 @@ impl Monitor {
             start: Start::new(),
             pump_down: PumpDown::None,
             hunting: Hunting::new(0, 0),
-            off_time: OffTime::new(),
+            standstill: Standstill::new(),
             cycling: Cycling::new(),
             found_pump_down: PumpDownResult::default(),
             found_standing: Standing::default(),
@@ -166,7 +158,7 @@ impl Monitor {
             (Power::On, _) if self.starting => State::Starting,
             (Power::On, _) => self.running,
             (Power::Off, PumpDown::Holding(_)) => State::Holding,
-            (Power::Off, _) if self.off_time.defrost => State::Defrost,
+            (Power::Off, _) if self.standstill.defrost => State::Defrost,
             (Power::Off, _) if self.tripped => State::Stopped,
             (Power::Off, _) => State::Off,
         }
@@ -193,7 +185,7 @@ impl Monitor {
             return pushed;
         }
         let before_ms = core::mem::replace(&mut self.last_ms, sample.time_ms);
-        let mut seen = Seen::new(before_ms);
+        let mut seen = Filtered::new(before_ms);
         pushed.unusable = whole(sample, &mut seen.raw);
         if pushed.unusable != 0 {
             pushed.problem = Some(SampleProblem::SomeUnusable);
@@ -250,7 +242,7 @@ impl Monitor {
         self.running = State::Unsteady;
         self.start.end();
         self.pump_down = PumpDown::None;
-        self.off_time = OffTime::new();
+        self.standstill = Standstill::new();
         self.cycling = Cycling::new();
         self.anew(now);
     }

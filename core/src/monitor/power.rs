@@ -1,6 +1,6 @@
 //! Whether the compressor is on: from its current, or from two pressures that move apart or together.
 
-use super::fixed::share;
+use super::fixed_point::share;
 use super::settings::Plate;
 
 /// What is known of the compressor's supply.

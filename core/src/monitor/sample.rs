@@ -96,7 +96,7 @@ pub(super) fn whole(sample: &Sample, values: &mut [Option<i32>; CHANNELS]) -> u1
     for (channel, (value, number)) in values.iter_mut().zip(&numbers).enumerate() {
         let Some(number) = *number else { continue };
         let (low, high) = limits(channel);
-        let fixed = super::fixed::fixed(number, places(channel));
+        let fixed = super::fixed_point::fixed(number, places(channel));
         if fixed >= low && fixed <= high {
             *value = Some(fixed);
         } else {

@@ -1,6 +1,6 @@
 //! What the monitor is told about the machine it watches.
 
-use super::fixed::fixed;
+use super::fixed_point::fixed;
 use crate::field::{Kind, section};
 use crate::invalid::{Invalid, Problem};
 use crate::readings::PumpDownValve;
@@ -42,7 +42,9 @@ impl Settings {
     pub(super) fn whole(&self) -> Result<Plate, Invalid> {
         let check = |field: &'static str, kind: Kind, value: Option<f32>, places: u32| match value {
             None => Ok(0),
-            Some(value) if !value.is_finite() => Err(Invalid::new("settings", field, kind.unit(), Problem::NotFinite)),
+            Some(value) if !value.is_finite() => {
+                Err(Invalid::new("settings", field, kind.unit(), Problem::NotFinite))
+            }
             Some(value) => {
                 let (min, max) = (0.01, kind.range().1);
                 if value >= min && value <= max {

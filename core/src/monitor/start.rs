@@ -1,8 +1,13 @@
 //! The first minutes after a start: inrush, start gear, liquid, and what stays.
 
+use super::Monitor;
 use super::event::{EventKind, Events};
-use super::fixed::number;
+use super::fixed_point::number;
+use super::power::Power;
+use super::sample::{CHANNELS, EVAPORATOR_OUTLET, SUCTION, SUCTION_LINE};
 use super::settings::Plate;
+use super::standstill::dew;
+use crate::refrigerant::Refrigerant;
 
 /// Superheat below which the suction line is taken to carry liquid, 1/256 K.
 const COLLAPSED: i32 = 9 * 128;
@@ -265,5 +270,20 @@ impl Start {
             self.inrush_told = true;
         }
         failed
+    }
+}
+
+impl Monitor {
+    /// Finds the superheat, 1/256 K, while a start is followed.
+    pub(super) fn superheat(
+        &self,
+        refrigerant: Option<&Refrigerant<'_>>,
+        middle: &[Option<i32>; CHANNELS],
+    ) -> Option<i32> {
+        if self.power != Power::On || !self.start.is_open() {
+            return None;
+        }
+        let line = middle[SUCTION_LINE].or(middle[EVAPORATOR_OUTLET])?;
+        Some(line - dew(refrigerant?, middle[SUCTION]?)?)
     }
 }

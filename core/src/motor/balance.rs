@@ -53,3 +53,55 @@ pub fn current_unbalance_explained(voltage_unbalance_percent: f32) -> Option<(f3
     let (low, high) = (6.0 * voltage_unbalance_percent, 10.0 * voltage_unbalance_percent);
     (voltage_unbalance_percent >= 0.0 && high.is_finite()).then_some((low, high))
 }
+
+/// Fraction of the other two lines' current below which a line carries none: a clamp shows its zero error and the field of
+/// its neighbours (judged).
+const NO_CURRENT_BELOW: f32 = 0.1;
+/// Fraction by which the other two may differ: with one line open the same current goes in by one and out by the other.
+const SAME_CURRENT_WITHIN: f32 = 0.1;
+/// Fraction of the highest line voltage below which the other two show an open line of a standing motor: its winding
+/// holds that terminal between the two others, at half of their voltage each (judged).
+const OPEN_LINE_BELOW: f32 = 0.75;
+
+/// Finds the line that carries no current while the other two carry the same: its position, its current, and the limit, A.
+///
+/// `None` where all three carry current, none does, or the other two differ, which Kirchhoff's current law forbids of a
+/// motor without a neutral.
+pub(super) fn missing_by_current(amps: [f32; 3]) -> Option<(usize, (f32, f32))> {
+    let (line, least, [a, b]) = least_and_others(amps)?;
+    let mean = 0.5 * (a + b);
+    let limit = NO_CURRENT_BELOW * mean;
+    (positive(mean) && least < limit && libm::fabsf(a - b) <= 2.0 * SAME_CURRENT_WITHIN * mean)
+        .then_some((line, (least, limit)))
+}
+
+/// Finds the line that is open by the voltages of a standing motor: its position, the lower voltage, and the limit, V.
+///
+/// `volts` between lines 1-2, 2-3 and 1-3. The two that hold the open line are low together. A turning motor holds its
+/// open terminal near full voltage, so that nothing is found then: the current tells.
+pub(super) fn missing_by_voltage(volts: [f32; 3]) -> Option<(usize, (f32, f32))> {
+    // The line that a pair leaves out is at the other end of the list, the middle one apart: 1-2 leaves out 3.
+    const LEFT_OUT: [usize; 3] = [2, 0, 1];
+    let [v12, v23, v13] = volts;
+    let highest = v12.max(v23).max(v13);
+    let position = volts.iter().position(|v| *v == highest)?;
+    let limit = OPEN_LINE_BELOW * highest;
+    let low = volts.iter().filter(|v| **v < limit).count();
+    let least = v12.min(v23).min(v13);
+    let line = LEFT_OUT.get(position).copied()?;
+    (positive(highest) && least >= 0.0 && low == 2).then_some((line, (least, limit)))
+}
+
+/// The position and the value of the least of three, and the other two.
+fn least_and_others([a, b, c]: [f32; 3]) -> Option<(usize, f32, [f32; 2])> {
+    if ![a, b, c].iter().all(|x| x.is_finite() && *x >= 0.0) {
+        return None;
+    }
+    Some(if a <= b && a <= c {
+        (0, a, [b, c])
+    } else if b <= c {
+        (1, b, [a, c])
+    } else {
+        (2, c, [a, b])
+    })
+}

@@ -72,26 +72,46 @@ pub fn from_amps_and_volts(current_a: Estimate, voltage_v: Estimate, hz: f32) ->
     Estimate::new(value, combine(&[current_a.u * per_amp, value * (voltage_v.u / voltage_v.value)]))
 }
 
+/// Standard uncertainty of a capacitance meter, as a fraction of its reading and microfarad beside it (common practice:
+/// hand meters state 2.5 % and some digits as limits; a limit over the root of three, JCGM 100:2008, 4.3.7).
+const METER: (f32, f32) = (0.0145, 0.05);
+/// Standard uncertainties that a reading must lie beyond a limit before the capacitor, and not the meter, is blamed: one
+/// in twenty on one side (the guarded rejection of JCGM 106:2012).
+pub const GUARD: f32 = 1.645;
+
+/// Turns a meter's reading into a capacitance with the uncertainty of a usual hand meter, microfarad.
+///
+/// An open reading, positive infinity, stays one.
+pub fn reading(measured_uf: f32) -> Estimate {
+    let u = if measured_uf.is_finite() { combine(&[METER.0 * measured_uf, METER.1]) } else { 0.0 };
+    Estimate { value: measured_uf, u: if u.is_finite() { u } else { 0.0 } }
+}
+
 /// Holds a capacitance against its plate value, both microfarad.
 ///
-/// Positive infinity and zero read as open. The limit is taken as it stands: the meter's uncertainty is not added
-/// to it, as a capacitor at its limit is due anyway. `None` where the reading is negative or not a number, or the
-/// plate value not positive.
-pub fn judge(measured_uf: f32, rated_uf: f32, tolerance: Tolerance) -> Option<Condition> {
-    let (low, high) = (rated_uf * (1.0 - tolerance.below), rated_uf * (1.0 + tolerance.above));
-    if measured_uf.is_nan()
-        || measured_uf < 0.0
+/// Positive infinity and zero read as open. The meter is allowed for: a reading counts as beyond its tolerance where
+/// it lies beyond it by [`GUARD`] standard uncertainties, and the limit given is that one. `None` where the reading is
+/// negative or not a number, its uncertainty negative or not finite, or the plate value not positive.
+pub fn judge(measured_uf: Estimate, rated_uf: f32, tolerance: Tolerance) -> Option<Condition> {
+    let Estimate { value, u } = measured_uf;
+    let allowed = GUARD * u;
+    let low = rated_uf * (1.0 - tolerance.below) - allowed;
+    let high = rated_uf * (1.0 + tolerance.above) + allowed;
+    if value.is_nan()
+        || value < 0.0
+        || !u.is_finite()
+        || u < 0.0
         || !positive(rated_uf)
         || !low.is_finite()
         || !high.is_finite()
     {
         return None;
     }
-    Some(if measured_uf.is_infinite() || measured_uf <= OPEN_BELOW * rated_uf {
+    Some(if value.is_infinite() || value <= OPEN_BELOW * rated_uf {
         Condition::Open
-    } else if measured_uf < low {
+    } else if value < low {
         Condition::Low { limit_uf: low }
-    } else if measured_uf > high {
+    } else if value > high {
         Condition::High { limit_uf: high }
     } else {
         Condition::Good { limit_uf: low }

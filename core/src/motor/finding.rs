@@ -1,6 +1,7 @@
 //! What the motor and supply readings show.
 
 use crate::field::choice;
+use crate::normal::below;
 
 choice! {
     /// One finding of the electrical checks.
@@ -9,7 +10,8 @@ choice! {
         WindingsGood = 1 "windings_good",
         /// A winding is open.
         OpenWinding = 2 "open_winding",
-        /// The internal overload is open; it may close again once the compressor is cool.
+        /// The internal overload is open; it may close again once the compressor is cool. The value is the temperature of
+        /// the windings where it is known, the limit the one below which an overload should have closed again.
         OverloadOpen = 3 "overload_open",
         /// A winding reads low enough for shorted turns.
         ShortedTurns = 4 "shorted_turns",
@@ -63,7 +65,107 @@ choice! {
         StartCurrentLow = 28 "start_current_low",
         /// The inrush is above the locked-rotor current by more than its tolerance.
         StartCurrentHigh = 29 "start_current_high",
+        /// One of three phases is missing: a fuse, a contact or a conductor is open.
+        SinglePhasing = 30 "single_phasing",
+        /// The relay or other start gear does not bring the start winding in.
+        StartGearFailed = 31 "start_gear_failed",
+        /// There is no supply at the motor: controls, contactor or fuse.
+        NoSupply = 32 "no_supply",
     }
+}
+
+choice! {
+    /// Which winding or line a finding is about.
+    Winding {
+        /// The run winding, common to run.
+        Run = 1 "run",
+        /// The start winding, common to start.
+        Start = 2 "start",
+        /// What both windings share: the common terminal, its lead, and the internal overload.
+        Common = 3 "common",
+        /// Line or terminal 1 of a three-phase motor.
+        Line1 = 4 "line_1",
+        /// Line or terminal 2 of a three-phase motor.
+        Line2 = 5 "line_2",
+        /// Line or terminal 3 of a three-phase motor.
+        Line3 = 6 "line_3",
+    }
+}
+
+impl Winding {
+    /// The line at a position, 0 to 2.
+    pub(super) const fn line(position: usize) -> Option<Self> {
+        match position {
+            0 => Some(Self::Line1),
+            1 => Some(Self::Line2),
+            2 => Some(Self::Line3),
+            _ => None,
+        }
+    }
+}
+
+/// What a finding means for the machine, from nothing to the most serious.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Rank {
+    /// Nothing is wrong there.
+    Sound,
+    /// A sign of something, and no cause by itself.
+    Sign,
+    /// A part is wrong that the motor can run with for a while.
+    Part,
+    /// The supply is wrong.
+    Supply,
+    /// The motor does not run, or must not.
+    Stops,
+}
+
+impl FindingKind {
+    /// What the finding means for the machine.
+    pub const fn rank(self) -> Rank {
+        match self {
+            Self::WindingsGood
+            | Self::RunCapacitorGood
+            | Self::StartCapacitorGood
+            | Self::CurrentNormal
+            | Self::InsulationGood
+            | Self::StartCurrentUsual => Rank::Sound,
+            Self::WindingsInconsistent
+            | Self::CurrentAboveRated
+            | Self::CurrentBelowExpected
+            | Self::InsulationDoubtful
+            | Self::TerminalsAmbiguous
+            | Self::StartCurrentLow
+            | Self::StartCurrentHigh => Rank::Sign,
+            Self::RunCapacitorLow
+            | Self::RunCapacitorHigh
+            | Self::RunCapacitorOpen
+            | Self::StartCapacitorLow
+            | Self::StartCapacitorHigh
+            | Self::StartCapacitorOpen
+            | Self::HighResistanceConnection
+            | Self::CurrentUnbalance => Rank::Part,
+            Self::LowVoltage | Self::HighVoltage | Self::VoltageUnbalance => Rank::Supply,
+            Self::OpenWinding
+            | Self::OverloadOpen
+            | Self::ShortedTurns
+            | Self::WindingToFrame
+            | Self::LockedRotor
+            | Self::SinglePhasing
+            | Self::StartGearFailed
+            | Self::NoSupply => Rank::Stops,
+        }
+    }
+}
+
+/// A value referred to another temperature than it was measured at.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Corrected {
+    /// The value at `to_c`, in the finding's unit.
+    pub value: f32,
+    /// The temperature it was measured at, degC.
+    pub from_c: f32,
+    /// The temperature it is referred to, degC.
+    pub to_c: f32,
 }
 
 /// A finding with the value it rests on and the limit it was held against.
@@ -71,10 +173,76 @@ choice! {
 pub struct Finding {
     /// What was found.
     pub finding: FindingKind,
-    /// The value, in `unit`; `None` where a meter read open.
+    /// Which winding or line; `None` where it cannot be told, as a leak to the frame reads alike from every terminal.
+    pub winding: Option<Winding>,
+    /// The value as read, in `unit`; `None` where a meter read open.
     pub value: Option<f32>,
     /// The limit, in `unit`; `None` where there is none.
     pub limit: Option<f32>,
     /// The unit of both, such as `uF` or `ohm`.
     pub unit: &'static str,
+    /// The value referred to the limit's temperature, where that was done.
+    pub corrected: Option<Corrected>,
+    /// How probable it is that what the finding says is so, 0 to 1.
+    pub probability: f32,
+}
+
+/// Probability that a meter is read or put on wrongly, which no reading can get below (judged).
+const MISREAD: f32 = 0.03;
+/// Probability that what passed every check is sound (judged): a check does not see everything.
+const SOUND: f32 = 0.90;
+
+/// How probable a finding is whose value lies beyond its limit by so many standard uncertainties.
+///
+/// Limits lie where a sound motor is as rare as a bad one is, so that a value at its limit is one or the other; twice
+/// the distance in the argument, as what is bad spreads widely and what is sound does not (judged).
+pub(crate) fn beyond(standard_uncertainties: f32) -> f32 {
+    (1.0 - MISREAD) * below(2.0 * standard_uncertainties)
+}
+
+impl Finding {
+    /// Whether it is an internal overload that stays open though the motor is cold: it will not close again.
+    pub fn is_cold_overload(&self) -> bool {
+        self.finding == FindingKind::OverloadOpen
+            && self.value.zip(self.limit).is_some_and(|(winding_c, limit_c)| winding_c < limit_c)
+    }
+
+    /// Whether power on the motor would harm it, or somebody.
+    pub fn forbids_power(&self) -> bool {
+        matches!(
+            self.finding,
+            FindingKind::OpenWinding | FindingKind::ShortedTurns | FindingKind::WindingToFrame
+        ) || self.is_cold_overload()
+    }
+
+    /// The share of such findings that a new compressor mends; the rest is mended outside its shell (judged).
+    pub fn inside_the_shell(&self) -> f32 {
+        match self.finding {
+            // A terminal or lead outside the shell explains a few of them.
+            FindingKind::OpenWinding | FindingKind::ShortedTurns | FindingKind::WindingToFrame => 0.97,
+            FindingKind::OverloadOpen if self.is_cold_overload() => 0.95,
+            // A rotor also stands for want of starting torque: start gear, supply, pressures that have not equalised.
+            FindingKind::LockedRotor => 0.6,
+            // Mostly it has opened for heat, and closes again.
+            FindingKind::OverloadOpen | FindingKind::InsulationDoubtful => 0.1,
+            FindingKind::StartCurrentHigh => 0.2,
+            _ => 0.0,
+        }
+    }
+    /// A finding without numbers that is as probable as a sound check is.
+    pub(super) fn new(finding: FindingKind, unit: &'static str) -> Self {
+        Self { finding, winding: None, value: None, limit: None, unit, corrected: None, probability: SOUND }
+    }
+    /// With the value it rests on and the limit it was held against; what is not finite was read as open.
+    pub(super) fn held(self, value: f32, limit: Option<f32>) -> Self {
+        Self { value: Some(value).filter(|x| x.is_finite()), limit: limit.filter(|x| x.is_finite()), ..self }
+    }
+    /// About this winding.
+    pub(super) fn of(self, winding: Option<Winding>) -> Self {
+        Self { winding, ..self }
+    }
+    /// With this probability.
+    pub(super) fn likely(self, probability: f32) -> Self {
+        Self { probability, ..self }
+    }
 }

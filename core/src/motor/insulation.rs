@@ -1,11 +1,9 @@
 //! Insulation of the windings to the frame.
 //!
-//! IEEE 43 covers motors from 1 hp and asks 5 megohm of random windings below 1 kV at 40 degC, with a polarisation
-//! index of 2 where that applies (from memory). Small hermetic motors fall outside it, and refrigerant, oil and
-//! moisture around the winding lower the reading: their limit is common practice. A hermetic motor is never tested
-//! under vacuum.
-
-use crate::normal::positive;
+//! IEEE 43 covers motors from 1 hp and asks 5 megohm of random windings below 1 kV at 40 degC (from memory). Its
+//! polarisation index says nothing of small random windings, whose absorption current dies in seconds (IEEE 43-2013).
+//! Small hermetic motors fall outside it, and refrigerant, oil and moisture around the winding lower the reading: their
+//! limit is common practice. A hermetic motor is never tested under vacuum.
 
 /// What IEEE 43 asks of random windings below 1 kV at 40 degC, megohm (from memory).
 ///
@@ -16,6 +14,9 @@ pub const IEEE_43_MEGOHM: f32 = 5.0;
 pub const HERMETIC_LIMIT_MEGOHM: f32 = 0.5;
 /// Test voltage below which a good reading proves little, V: a plain ohmmeter finds a dead short only.
 pub const TELLING_TEST_V: f32 = 250.0;
+
+/// Temperature that insulation resistances are referred to, degC (IEEE 43).
+pub const REFERENCE_C: f32 = 40.0;
 
 /// How a winding stands to its frame.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -36,7 +37,7 @@ pub fn referred_to_40c(megohm: f32, winding_c: f32) -> Option<f32> {
     if !megohm.is_finite() || megohm < 0.0 || !(-40.0..=200.0).contains(&winding_c) {
         return None;
     }
-    Some(megohm * libm::exp2f((winding_c - 40.0) / 10.0)).filter(|r| r.is_finite())
+    Some(megohm * libm::exp2f((winding_c - REFERENCE_C) / 10.0)).filter(|r| r.is_finite())
 }
 
 /// Judges an insulation resistance at a winding temperature, or as it reads where the temperature is not known.
@@ -58,15 +59,4 @@ pub fn judge(megohm: f32, winding_c: Option<f32>) -> Option<Insulation> {
     } else {
         Insulation::Good
     })
-}
-
-/// Computes the polarisation index from the readings after one and ten minutes, both megohm.
-///
-/// Of little use on small random windings, whose absorption current dies in seconds (IEEE 43-2013). `None` where a
-/// reading is negative, open or not a number, or the first is zero.
-pub fn polarisation_index(after_1_min_megohm: f32, after_10_min_megohm: f32) -> Option<f32> {
-    if !positive(after_1_min_megohm) || !after_10_min_megohm.is_finite() || after_10_min_megohm < 0.0 {
-        return None;
-    }
-    Some(after_10_min_megohm / after_1_min_megohm).filter(|p| p.is_finite())
 }

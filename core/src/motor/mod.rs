@@ -4,13 +4,12 @@ pub mod balance;
 pub mod capacitor;
 mod examine;
 pub mod finding;
-pub mod impedance;
 pub mod insulation;
 pub mod ohmmeter;
-pub mod start_gear;
 pub mod supply;
 pub mod temperature;
 pub mod terminals;
 pub mod windings;
 
+pub(crate) use examine::examine_start;
 pub use examine::{Findings, examine};

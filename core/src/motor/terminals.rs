@@ -6,6 +6,8 @@
 use super::ohmmeter::Ohmmeter;
 use crate::estimate::Estimate;
 use crate::normal::{below, combine};
+use crate::readings::Readings;
+use crate::system::System;
 
 /// The terminals of a single-phase motor by the number a technician gave them, 1 to 3.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -22,6 +24,8 @@ pub struct Terminals {
     pub start_ohm: Estimate,
     /// Resistance start to run minus the sum of the two windings, ohm; zero but for the meter.
     pub residual_ohm: Estimate,
+    /// The probability of this assignment, 0 to 1.
+    pub probability: f32,
 }
 
 /// What three resistances tell about unmarked terminals.
@@ -41,6 +45,34 @@ pub enum Identification {
         /// The number of open readings, 1 to 3.
         open: u8,
     },
+}
+
+/// Which terminal is which, with the probability that it is so.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct TerminalsFound {
+    /// The common terminal, 1 to 3.
+    pub common: u8,
+    /// The run terminal.
+    pub run: u8,
+    /// The start terminal.
+    pub start: u8,
+    /// The probability of this assignment, 0 to 1.
+    pub probability: f32,
+}
+
+/// Tells which of a visit's unmarked terminals is which; `None` where they were not all measured, one reads open, or
+/// they contradict each other, and for a motor on three phases, whose terminals are alike.
+pub fn found(system: &System, readings: &Readings) -> Option<TerminalsFound> {
+    let (a, b, c) = (readings.terminal_12_ohm?, readings.terminal_23_ohm?, readings.terminal_13_ohm?);
+    if system.compressor.phases == Some(3.0) {
+        return None;
+    }
+    match identify(a, b, c, &Ohmmeter::USUAL)? {
+        Identification::Identified(t) | Identification::Ambiguous(t) => {
+            Some(TerminalsFound { common: t.common, run: t.run, start: t.start, probability: t.probability })
+        }
+        Identification::Inconsistent { .. } | Identification::Open { .. } => None,
+    }
 }
 
 /// Probability of the assignment above which the terminals count as identified.
@@ -89,14 +121,6 @@ pub fn identify(
     if libm::fabsf(residual.value) > CONSISTENT * residual.u {
         return Some(Identification::Inconsistent { residual_ohm: residual });
     }
-    let terminals = Terminals {
-        common: largest.1,
-        start: run.1,
-        run: start.1,
-        run_ohm: run.0,
-        start_ohm: start.0,
-        residual_ohm: residual,
-    };
     let apart = combine(&[run.0.u, start.0.u]);
     let order = if apart > 0.0 { below((start.0.value - run.0.value) / apart) } else { 0.0 };
     // The rival for common: the next pair as the sum in the place of the largest, by the odds of both residuals.
@@ -106,7 +130,16 @@ pub fn identify(
     };
     let odds = misses(largest.0, start.0) - misses(start.0, largest.0);
     let common = 1.0 / (1.0 + libm::expf(odds.min(80.0)));
-    Some(if order * common >= SURE {
+    let terminals = Terminals {
+        common: largest.1,
+        start: run.1,
+        run: start.1,
+        run_ohm: run.0,
+        start_ohm: start.0,
+        residual_ohm: residual,
+        probability: order * common,
+    };
+    Some(if terminals.probability >= SURE {
         Identification::Identified(terminals)
     } else {
         Identification::Ambiguous(terminals)

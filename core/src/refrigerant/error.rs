@@ -36,6 +36,18 @@ pub enum PropertyError {
         /// The critical pressure.
         critical_pressure: Pressure,
     },
+    /// The state lies so close to the critical point that the table does not know it well enough.
+    NearCritical {
+        /// The critical temperature.
+        critical_temperature: Temperature,
+    },
+    /// The state lies between bubble and dew of a blend whose temperatures there the table does not have.
+    Glide {
+        /// The bubble temperature at this pressure.
+        bubble: Temperature,
+        /// The dew temperature at this pressure.
+        dew: Temperature,
+    },
     /// An input is not a number.
     NotANumber,
 }
@@ -61,6 +73,17 @@ impl fmt::Display for PropertyError {
                 "transcritical: above the critical point of {:.2} degC and {:.0} kPa there is no saturation",
                 critical_temperature.celsius(),
                 critical_pressure.kilopascals()
+            ),
+            Self::NearCritical { critical_temperature } => write!(
+                f,
+                "too close to the critical temperature of {:.2} degC for an answer",
+                critical_temperature.celsius()
+            ),
+            Self::Glide { bubble, dew } => write!(
+                f,
+                "between {:.2} degC (bubble) and {:.2} degC (dew), where the table of this blend has no temperatures",
+                bubble.celsius(),
+                dew.celsius()
             ),
             Self::NotANumber => f.write_str("the input is not a number"),
         }

@@ -1,6 +1,6 @@
 //! The temperature of a vapor from its pressure and its enthalpy or entropy.
 
-use super::limit::between;
+use super::limit::{at_least, between};
 use super::potential::{Place, logarithm};
 use super::table::{Guess, at, guess};
 use super::{MARGIN, MAX_SUPERHEAT, PropertyError, Refrigerant, vapor};
@@ -9,7 +9,11 @@ use crate::quantity::{Enthalpy, Entropy, Pressure, Temperature};
 /// Step of temperature per superheat and 3 K after which the next Newton step would not be seen.
 ///
 /// Near saturation the heat capacity of vapor changes fastest; the sum grows as that fades.
-const STEP_ENOUGH: f32 = 0.05;
+const STEP_ENOUGH: f32 = 0.01;
+/// Newton steps at most: near the critical point the heat capacity falls so fast that the first ones are short.
+const STEPS: u32 = 14;
+/// How far below the dew point a result may lie by rounding and still be saturated vapor, K.
+const ROUNDING: f32 = 0.05;
 
 /// What a vapor's temperature is sought for.
 struct Sought<'a> {
@@ -24,8 +28,9 @@ struct Sought<'a> {
 impl Refrigerant<'_> {
     /// Finds the temperature of superheated vapor from its pressure and enthalpy.
     ///
-    /// The inverse of [`Self::vapor`], to 0.01 K. Errors: a pressure outside the table, an enthalpy below that of
-    /// vapor ([`PropertyError::TwoPhase`]) or above that at the highest superheat, an input that is not a number.
+    /// The inverse of [`Self::vapor`], to 0.01 K; `tables/ERRORS.md` has how far the temperature then is from the equation
+    /// of state's. Errors: a pressure outside the table, an enthalpy below that of saturated vapor
+    /// ([`PropertyError::TwoPhase`]) or above that at the highest superheat, an input that is not a number.
     pub fn vapor_temperature_at_enthalpy(
         &self,
         pressure: Pressure,
@@ -43,9 +48,11 @@ impl Refrigerant<'_> {
     }
     /// Finds the temperature of superheated vapor from its pressure and entropy.
     ///
-    /// With the entropy at a compressor's inlet this is the isentropic discharge temperature, to 0.01 K. Errors: a
-    /// pressure outside the table, an entropy below that of vapor ([`PropertyError::TwoPhase`]) or above that at the
-    /// highest superheat, an input that is not a number.
+    /// With the entropy at a compressor's inlet this is the isentropic discharge temperature. The inverse of
+    /// [`Self::vapor`], to 0.01 K; `tables/ERRORS.md` has how far the temperature then is from the equation of state's.
+    /// Errors: a pressure outside the table, an entropy below that of saturated vapor ([`PropertyError::TwoPhase`]; heavy
+    /// molecules may end there when they are compressed) or above that at the highest superheat, an input that is not a
+    /// number. [`Self::at_entropy`] goes on below.
     pub fn vapor_temperature_at_entropy(
         &self,
         pressure: Pressure,
@@ -79,9 +86,10 @@ impl Refrigerant<'_> {
         if target.is_infinite() || start.is_nan() {
             return Err(if target > 0.0 { beyond } else { PropertyError::TwoPhase });
         }
+        // The potential goes on a little below saturation, so that a result there can be told from one at it.
         let (low, high) = ((dew - MARGIN).kelvins(), (dew + MAX_SUPERHEAT).kelvins());
-        let mut t = between(low, start, high);
-        for _ in 0..8 {
+        let mut t = between(dew.kelvins(), start, high);
+        for _ in 0..STEPS {
             let gas = self.number(at::GAS_CONSTANT);
             let reduced_pressure = pressure.pascals() / (self.number(at::RHO_REDUCING) * gas * t);
             let place = Place::of(self.parts.fixed, t);
@@ -106,6 +114,9 @@ impl Refrigerant<'_> {
                 break;
             }
         }
-        Ok(Temperature::from_kelvins(t))
+        if t < dew.kelvins() - ROUNDING {
+            return Err(PropertyError::TwoPhase);
+        }
+        Ok(Temperature::from_kelvins(at_least(dew.kelvins(), t)))
     }
 }

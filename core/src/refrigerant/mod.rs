@@ -17,6 +17,8 @@ pub(crate) mod approximate;
 mod composition;
 mod curve;
 pub mod data;
+mod dome;
+mod environment;
 mod error;
 mod find;
 mod inverse;
@@ -24,6 +26,8 @@ mod limit;
 mod liquid;
 mod polynomial;
 mod potential;
+mod probe;
+mod response;
 mod safety;
 mod saturation;
 mod state;
@@ -31,8 +35,11 @@ pub mod table;
 mod vapor;
 
 pub use composition::{Component, Composition};
+pub use dome::Found;
+pub use environment::GwpReport;
 pub use error::{PropertyError, TableError};
 pub use find::find;
+pub use response::Response;
 pub use safety::SafetyClass;
 pub use state::{MARGIN, MAX_SUBCOOLING, MAX_SUPERHEAT, Phase, State};
 
@@ -52,7 +59,8 @@ impl<'a> Refrigerant<'a> {
     /// Loads a table from bytes, in flash or read from a file, after checking all of it.
     ///
     /// Errors: not a table, an unknown version, a wrong length (truncated or padded), a checksum that does not match,
-    /// or content that does not fit together. The table stays in the bytes; nothing is copied.
+    /// or content that does not fit together or answers as no fluid does. The table stays in the bytes; nothing is
+    /// copied.
     pub fn from_bytes(bytes: &'a [u8]) -> Result<Self, TableError> {
         let parts = table::split(bytes)?;
         let [_, _, _, _, _, _, _, _, a, b, c, d, ..] = *parts.fixed;
@@ -60,7 +68,9 @@ impl<'a> Refrigerant<'a> {
             return Err(TableError::Checksum);
         }
         table::verify(&parts)?;
-        Ok(Self { parts })
+        let refrigerant = Self { parts };
+        probe::probe(&refrigerant)?;
+        Ok(refrigerant)
     }
 
     /// Makes a refrigerant of a table that the compiler of this crate wrote; used while compiling only.
@@ -105,6 +115,14 @@ impl<'a> Refrigerant<'a> {
     /// Tells whether a binary pair of the blend had no published parameters and was estimated.
     pub fn estimated_pair(&self) -> bool {
         self.parts.fixed[at::FLAGS] & 1 != 0
+    }
+    /// Reads the standard uncertainty of this refrigerant's saturation temperatures.
+    ///
+    /// That of the model behind the table: the published uncertainty of the equations of state and what the binary pairs
+    /// of a blend leave open. The error of the table against its equations is some thousandths of a kelvin and not in it,
+    /// nor is the tolerance of a blend's composition. Source: `tables/PUBLISHED.md`.
+    pub fn saturation_uncertainty(&self) -> TemperatureDifference {
+        TemperatureDifference::from_kelvins(self.number(at::SATURATION_UNCERTAINTY))
     }
     /// Reads the bubble temperature at one standard atmosphere.
     ///

@@ -139,7 +139,7 @@ impl Refrigerant<'_> {
         self.state(liquid::solve(self.parts.fixed, place, reduced_pressure), rt)
     }
 
-    fn state(&self, solved: Solved, rt: f32) -> State {
+    pub(super) fn state(&self, solved: Solved, rt: f32) -> State {
         State {
             density: Density::from_kg_per_m3(solved.d * self.number(at::RHO_REDUCING)),
             enthalpy: Enthalpy::from_joules_per_kg(rt * solved.enthalpy),

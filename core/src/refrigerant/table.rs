@@ -14,18 +14,29 @@ pub use super::potential::{
 /// The first bytes of every table.
 pub const MAGIC: [u8; 4] = *b"RMWT";
 /// The format version this library reads and writes.
-pub const VERSION: u16 = 2;
+pub const VERSION: u16 = 3;
+/// What stands for a number that no source gives; every such number is positive or 0.
+pub const UNKNOWN: f32 = -1.0;
+
+/// Coefficients of the rise of a blend's temperature between bubble and dew.
+pub const DOME_TEMPERATURE_TERMS: usize = 12;
+/// Coefficients of a blend's quality between bubble and dew.
+pub const DOME_QUALITY_TERMS: usize = 6;
 
 /// Offsets of the fixed part.
 pub mod at {
-    use super::{GUESS_TERMS, IDEAL_TERMS, LIQUID_TERMS, START_TERMS, VAPOR_TERMS};
+    use super::{
+        DOME_QUALITY_TERMS, DOME_TEMPERATURE_TERMS, GUESS_TERMS, IDEAL_TERMS, LIQUID_TERMS, START_TERMS,
+        VAPOR_TERMS,
+    };
     /// Format version, u16.
     pub const VERSION: usize = 4;
     /// Length of the whole table in bytes, u16.
     pub const LENGTH: usize = 6;
     /// CRC-32 (IEEE 802.3) of the bytes from [`FLAGS`] on, u32.
     pub const CHECKSUM: usize = 8;
-    /// Bit 0: a binary pair is estimated; bit 1: one curve serves as dew and bubble.
+    /// Bit 0: a binary pair is estimated; bit 1: one curve serves as dew and bubble; bit 2: the shape of the dome between
+    /// bubble and dew is not good enough to be used.
     pub const FLAGS: usize = 12;
     /// Number of the safety class, 0 for none.
     pub const SAFETY: usize = 13;
@@ -81,8 +92,22 @@ pub mod at {
     pub const DEW_SCALE: usize = 92;
     /// What brings a bubble pressure to a share of the highest, 1/Pa.
     pub const BUBBLE_SCALE: usize = 96;
+    /// Standard uncertainty of saturation temperatures, K: of the model, not of the fit to it.
+    pub const SATURATION_UNCERTAINTY: usize = 100;
+    /// Global warming potential over 100 years, IPCC's fifth assessment report.
+    pub const GWP_AR5: usize = 104;
+    /// Global warming potential over 100 years, IPCC's sixth assessment report.
+    pub const GWP_AR6: usize = 108;
+    /// Ozone depletion potential, R-11 = 1.
+    pub const ODP: usize = 112;
+    /// Atmospheric life of a pure substance, years.
+    pub const LIFE: usize = 116;
+    /// Rise of a blend's temperature between bubble and dew: four powers of the share by three of the dew temperature.
+    pub const DOME_TEMPERATURE: usize = 120;
+    /// Quality of a blend between bubble and dew: two powers of the share by three of the dew temperature.
+    pub const DOME_QUALITY: usize = DOME_TEMPERATURE + 4 * DOME_TEMPERATURE_TERMS;
     /// Ideal-gas polynomial.
-    pub const IDEAL: usize = 100;
+    pub const IDEAL: usize = DOME_QUALITY + 4 * DOME_QUALITY_TERMS;
     /// Residual polynomial of the vapor.
     pub const VAPOR: usize = IDEAL + 4 * IDEAL_TERMS;
     /// Residual polynomial of the liquid.

@@ -4,7 +4,7 @@ use crate::machine::{Fluid, Run};
 use crate::measurement::Measurement;
 
 /// The number of channels.
-pub(crate) const CHANNELS: usize = 13;
+pub(crate) const CHANNELS: usize = 15;
 
 /// One number a channel: temperatures in kelvin, current and power as 100 times their natural logarithm.
 pub(crate) type Vector = [f32; CHANNELS];
@@ -24,6 +24,8 @@ pub(crate) const SUPPLY_AIR: usize = 9;
 pub(crate) const CONDENSER_EXHAUST: usize = 10;
 pub(crate) const CURRENT: usize = 11;
 pub(crate) const POWER: usize = 12;
+pub(crate) const EVAPORATOR_INLET: usize = 13;
+pub(crate) const CONDENSER_MIDDLE: usize = 14;
 
 /// The reading behind each channel.
 pub(crate) const READING: [Measurement; CHANNELS] = [
@@ -40,6 +42,8 @@ pub(crate) const READING: [Measurement; CHANNELS] = [
     Measurement::CondenserExhaust,
     Measurement::Current,
     Measurement::Power,
+    Measurement::EvaporatorInlet,
+    Measurement::CondenserMiddle,
 ];
 
 /// What the model's run shows in every channel.
@@ -58,5 +62,7 @@ pub(crate) fn predicted(fluid: Fluid<'_>, run: &Run) -> Vector {
         run.exhaust_k,
         100.0 * run.ln_current,
         100.0 * run.ln_power,
+        run.evaporator_inlet_k,
+        run.condenser_middle_k,
     ]
 }

@@ -27,7 +27,7 @@ pub(crate) const CONDITIONS: usize = 2;
 pub(crate) const CONDITION: [Measurement; CONDITIONS] = [Measurement::Space, Measurement::Ambient];
 /// How far off a grossly wrong space or ambient reading is, K: a thermometer in the sun, in the exhaust, in another
 /// room (judged).
-const GROSSLY_K: f32 = 12.0;
+const GROSSLY_K: f32 = 10.0;
 
 impl Deviation {
     pub(crate) const NEW: Self = Self {
@@ -38,19 +38,12 @@ impl Deviation {
         conditions: [[0.0; CHANNELS]; CONDITIONS],
     };
 
-    /// Packs what was measured, but for one channel that is left aside.
-    pub(crate) fn set(
-        &mut self,
-        mean: &Vector,
-        covariance: &Matrix,
-        measured: &Measured,
-        aside: Option<usize>,
-    ) {
+    /// Packs what was measured.
+    pub(crate) fn set(&mut self, mean: &Vector, covariance: &Matrix, measured: &Measured) {
         self.size = 0;
         self.conditions = Self::NEW.conditions;
         for channel in 0..CHANNELS {
             if measured.given[channel]
-                && Some(channel) != aside
                 && let (Some(at), Some(residual)) =
                     (self.at.get_mut(self.size), self.residual.get_mut(self.size))
             {
@@ -76,28 +69,17 @@ impl Deviation {
         self.conditions = conditions.map(|moves| self.packed(&moves));
     }
 
-    /// Takes one of the conditions for grossly wrong: what it moves is no longer known.
-    pub(crate) fn disregard(&mut self, condition: usize) {
-        let Some(moves) = self.conditions.get_mut(condition) else { return };
-        let moves = core::mem::replace(moves, [0.0; CHANNELS]).map(|kelvin| GROSSLY_K * kelvin);
-        for (row, a) in self.covariance.iter_mut().zip(&moves) {
-            for (cell, b) in row.iter_mut().zip(&moves) {
-                *cell += a * b;
-            }
-        }
-    }
-
-    /// ln of the density of a whitened residual where one of the conditions is grossly wrong; none where it was not
-    /// read.
+    /// ln of the density of a whitened residual where one of the conditions is grossly wrong, and its squared length;
+    /// none where it was not read.
     ///
     /// The covariance grows by one direction, and its inverse and determinant with it (Sherman and Morrison 1950).
-    pub(crate) fn ln_disregarding(
+    pub(crate) fn disregarding(
         &self,
         condition: usize,
         factor: &Factor,
         white: &Vector,
         square: f32,
-    ) -> Option<f32> {
+    ) -> Option<(f32, f32)> {
         let moves = self.conditions.get(condition).filter(|moves| moves.iter().any(|k| *k != 0.0))?;
         let (mut along, mut length) = (0.0, 0.0);
         for (direction, white) in factor.whiten(moves).iter().zip(white) {
@@ -106,7 +88,7 @@ impl Deviation {
         }
         let growth = 1.0 + GROSSLY_K * GROSSLY_K * length;
         let square = square - GROSSLY_K * GROSSLY_K * along * along / growth;
-        Some(ln_student(square, self.size, factor.ln_det + libm::logf(growth)))
+        Some((ln_student(square, self.size, factor.ln_det + libm::logf(growth)), square))
     }
 
     /// The channels in use, in their packed order.

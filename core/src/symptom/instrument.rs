@@ -46,6 +46,8 @@ impl Measured {
             (DISCHARGE_LINE, readings.discharge_line_c, ambient_c),
             (LIQUID_LINE, readings.liquid_line_c, ambient_c),
             (DRIER_OUTLET, readings.drier_outlet_c, ambient_c),
+            (EVAPORATOR_INLET, readings.evaporator_inlet_c, space_c),
+            (CONDENSER_MIDDLE, readings.condenser_middle_c, ambient_c),
         ] {
             all.put(channel, reading.map(|c| c - clamp_bias(c, surroundings_c) + 273.15), line);
         }

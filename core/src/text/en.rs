@@ -1,12 +1,15 @@
 //! English.
 
-use super::{Phrase, ValueType, table};
+use super::{Phrase, StepPhrase, ValueType, table};
+use crate::alarm::AlarmCode;
 use crate::cause::Cause;
 use crate::caution::{CautionCode, Step};
 use crate::field::Unit;
 use crate::invalid::ErrorCode;
-use crate::measurement::Effort;
+use crate::measurement::{Effort, Measurement};
 use crate::motor::finding::FindingKind;
+use crate::plan::Context;
+use crate::readings::Action;
 use crate::warning::WarningKind;
 
 table! { CAUSE: Cause {
@@ -57,6 +60,10 @@ table! { ERROR_CODE: ErrorCode {
     TwoPhase "is liquid and vapor together with the pressure; pressure and temperature do not fix the state",
     OtherPhase "leads to the other phase",
     Transcritical "is above the critical point, where there is no saturation; the highest is {max}{unit}",
+    NearCritical "is too close to the critical point of {max}{unit} to be known well enough",
+    BetweenBubbleAndDew "lies between the bubble point of {min} and the dew point of {max}{unit}, where this table has none",
+    TooLong "is longer than any visit: {given}",
+    NotWritten "is answered and could not be written: {given}",
 } }
 
 table! { PHRASE: Phrase {
@@ -150,6 +157,9 @@ table! { FINDING_KIND: FindingKind {
     StartCurrentUsual "the inrush is about the locked-rotor current, as at any start across the line",
     StartCurrentLow "the inrush is far below the locked-rotor current",
     StartCurrentHigh "the inrush is above the locked-rotor current by more than its tolerance",
+    SinglePhasing "one of three phases is missing: a fuse, a contact or a conductor is open",
+    StartGearFailed "the relay or other start gear does not bring the start winding in",
+    NoSupply "there is no supply at the motor: controls, contactor or fuse",
 } }
 
 table! { CAUTION_CODE: CautionCode {
@@ -177,4 +187,111 @@ table! { CAUTION_CODE: CautionCode {
         cylinder with another composition.",
     KeepSafetyControls "Never bypass a pressure control or another safety device to get a reading.",
     HotSurface "Discharge line and shell burn skin: let them cool or wear gloves for the clamp.",
+} }
+
+table! { ALARM_CODE: AlarmCode {
+    SwitchOff "Switch the compressor off now and leave it off until the reason is found: every minute damages the motor.",
+    DoNotEnergise "Do not energise the motor and do not reset its protection: lock it out; a damaged terminal can blow out.",
+    DischargeTooHot "The discharge line is so hot that oil breaks down at the valves: find the reason before the machine \
+        runs on.",
+    HeadPressureHigh "The head pressure is above what is usual for this refrigerant: look at the condenser's air first, \
+        keep clear of the high side, never bypass its control.",
+    CompressionRatioHigh "The compression ratio is above what one stage takes: the compressor overheats; raise the suction \
+        pressure or lower the head pressure before it runs on.",
+    LiquidReturning "Liquid refrigerant returns to the compressor: it washes out oil and breaks valves; find the reason \
+        before the machine runs on.",
+    VacuumWithFlammable "The circuit with its flammable refrigerant is below the atmosphere: a leak draws air in, and the \
+        mixture can explode; stop there, no ignition source, ventilate.",
+} }
+
+table! { STEP_PHRASE: StepPhrase {
+    ReplaceMachine "Replace the machine: it costs less than mending this one.",
+    NotDecided "Not decided, and nothing that can be taken here would decide it: replace nothing on this.",
+    LeaveAlone "Leave the refrigerant circuit alone.",
+    FitValve "Fit a suction service valve, then pump down against it and read the limit; the circuit is opened.",
+    LookAtMachine "Look at the machine as a whole.",
+    ReadIt "Read it.",
+    MendControls "The controls do not call for cooling: find out why before anything else.",
+    MendDoor "Mend door and gasket, let the space pull down, and read again.",
+    MendFound "Mend what was found.",
+    ReplaceMotor "The motor must not run: replace the compressor.",
+} }
+
+table! { MEASURE: Measurement {
+    SuctionPressure "Put the low-side gauge on and read the suction pressure.",
+    EvaporatorPressure "Read the pressure at the evaporator's outlet.",
+    DischargePressure "Put the high-side gauge on and read the discharge pressure.",
+    LiquidPressure "Read the pressure on the liquid line.",
+    EvaporatorOutlet "Clamp on the pipe at the evaporator's outlet, insulated.",
+    SuctionLine "Clamp on the suction line, a hand's breadth ahead of the compressor, insulated.",
+    DischargeLine "Clamp on the discharge line, a hand's breadth behind the compressor.",
+    LiquidLine "Clamp on the liquid line ahead of the drier.",
+    DrierOutlet "Clamp on the pipe behind the drier.",
+    Space "Read the air onto the evaporator.",
+    SupplyAir "Read the air off the evaporator.",
+    Ambient "Read the air onto the condenser, out of its exhaust.",
+    CondenserExhaust "Read the air off the condenser.",
+    Current "Clamp the current of one lead of the compressor.",
+    Power "Read the compressor's power.",
+    Voltage "Read the voltage at the compressor's supply.",
+    PumpDown "Close the valve, let the compressor pull down to its limit, read the pressure and its rise.",
+    WindingRun "Switch off, lock out, read the run winding: common to run.",
+    WindingStart "Switch off, lock out, read the start winding: common to start.",
+    WindingRunToStart "Switch off, lock out, read run to start.",
+    WindingToFrame "Switch off, lock out, test the windings' insulation to the frame.",
+    RunCapacitor "Switch off, discharge the run capacitor through a resistor, read it.",
+    StartCapacitor "Switch off, discharge the start capacitor through a resistor, read it.",
+    StartNoise "Stop the machine, let it start again, and listen to the first minutes.",
+    FrostOnCompressor "Look whether frost or sweat covers the compressor.",
+    SightGlass "Look into the sight glass; none fitted is an answer.",
+    CoilIced "Look whether the coil is iced over.",
+    CondenserFan "Look whether the condenser's fan turns as it should.",
+    EvaporatorFan "Look whether the evaporator's fan turns as it should.",
+    CondenserFace "Look at the condenser's face: clean, dirty, blocked.",
+    FrostLine "Look how far frost or sweat covers the evaporator.",
+    OilTraces "Look for oil at joints, fins and floor.",
+    CallsForCooling "Look whether thermostat and controls call for cooling.",
+    DoorCloses "Look whether the door closes and its gasket seals.",
+} }
+
+table! { ACT: Action {
+    StopAndEqualise "Switch off, let the pressures meet and the machine take one temperature; read both.",
+    DefrostAndReread "Defrost the coil, let the machine settle, and read again.",
+    CleanAndReread "Clean the condenser, let the machine settle, and read again.",
+    LeakSearch "Search for a leak at joints, valves and coil.",
+    RecoverAndWeigh "Recover the whole charge and weigh what comes out; the circuit is opened.",
+    StartTest "Switch on with the terminal cover in place, stand aside, and listen to the start.",
+    LetItSettle "Let it settle, then read again.",
+} }
+
+table! { ASK: Context {
+    Refrigerant "Read the refrigerant off the plate: without it no pressure tells anything.",
+    Metering "Look how it meters: capillary, orifice, thermostatic or electronic valve.",
+    Duty "Say what it is for: freezer, cooler, air conditioning.",
+} }
+
+table! { REMEDY: Cause {
+    None "Leave the refrigerant circuit alone.",
+    Undercharge "Recover, find the leak and mend it, evacuate, charge by weight.",
+    Overcharge "Recover, evacuate, charge by weight.",
+    LiquidLineRestriction "Recover, replace the drier, evacuate, charge by weight.",
+    MeteringUnderfeed "Recover, replace the metering device and the drier, evacuate, charge by weight.",
+    FloodBack "Set the valve's superheat and see to its bulb; with a capillary, replace it and charge by weight.",
+    WeakCompressor "Replace the compressor and the drier, evacuate, charge by weight.",
+    CondenserAirflow "Bring the condenser's air back: clean the face, see to the fan and its way.",
+    EvaporatorAirflow "Bring the evaporator's air back: defrost or clean the coil, see to the fan and the defrost.",
+    NonCondensables "Recover, evacuate to a deep vacuum that holds, charge by weight.",
+} }
+
+table! { MEND: FindingKind {
+    RunCapacitorLow "Replace the run capacitor by one of the plate's value.",
+    RunCapacitorHigh "Replace the run capacitor by one of the plate's value.",
+    RunCapacitorOpen "Replace the run capacitor by one of the plate's value.",
+    StartCapacitorLow "Replace the start capacitor by one of the plate's value.",
+    StartCapacitorHigh "Replace the start capacitor by one of the plate's value.",
+    StartCapacitorOpen "Replace the start capacitor by one of the plate's value.",
+    LowVoltage "Have the supply put right before the motor runs.",
+    HighVoltage "Have the supply put right before the motor runs.",
+    VoltageUnbalance "Have the supply put right before the motor runs.",
+    OverloadOpen "Let the motor cool until its protector closes, then read the windings again.",
 } }

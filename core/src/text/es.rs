@@ -1,12 +1,15 @@
 //! Spanish.
 
-use super::{Phrase, ValueType, table};
+use super::{Phrase, StepPhrase, ValueType, table};
+use crate::alarm::AlarmCode;
 use crate::cause::Cause;
 use crate::caution::{CautionCode, Step};
 use crate::field::Unit;
 use crate::invalid::ErrorCode;
-use crate::measurement::Effort;
+use crate::measurement::{Effort, Measurement};
 use crate::motor::finding::FindingKind;
+use crate::plan::Context;
+use crate::readings::Action;
 use crate::warning::WarningKind;
 
 table! { CAUSE: Cause {
@@ -58,6 +61,10 @@ table! { ERROR_CODE: ErrorCode {
     TwoPhase "con esa presión es líquido y vapor a la vez; presión y temperatura no fijan el estado",
     OtherPhase "lleva a la otra fase",
     Transcritical "está por encima del punto crítico, donde no hay saturación; lo más alto es {max}{unit}",
+    NearCritical "está demasiado cerca del punto crítico de {max}{unit} para conocerse bien",
+    BetweenBubbleAndDew "queda entre la burbuja de {min} y el rocío de {max}{unit}, donde esta tabla no tiene nada",
+    TooLong "es más largo que cualquier visita: {given}",
+    NotWritten "tiene respuesta y no se pudo escribir: {given}",
 } }
 
 table! { PHRASE: Phrase {
@@ -151,6 +158,9 @@ table! { FINDING_KIND: FindingKind {
     StartCurrentUsual "el pico de arranque es como la corriente de rotor bloqueado, lo normal en un arranque directo",
     StartCurrentLow "el pico de arranque queda muy por debajo de la corriente de rotor bloqueado",
     StartCurrentHigh "el pico de arranque supera la corriente de rotor bloqueado en más que su tolerancia",
+    SinglePhasing "falta una de las tres fases: un fusible, un contacto o un conductor está abierto",
+    StartGearFailed "el relé u otro dispositivo de arranque no conecta el devanado de arranque",
+    NoSupply "no llega tensión al motor: mandos, contactor o fusible",
 } }
 
 table! { CAUTION_CODE: CautionCode {
@@ -179,4 +189,111 @@ table! { CAUTION_CODE: CautionCode {
         botella con otra composición.",
     KeepSafetyControls "No puentee nunca un presostato ni otro dispositivo de seguridad para obtener una lectura.",
     HotSurface "La línea de descarga y la carcasa queman: deje que se enfríen o use guantes para la pinza.",
+} }
+
+table! { ALARM_CODE: AlarmCode {
+    SwitchOff "Desconecte el compresor ya y déjelo desconectado hasta hallar la causa: cada minuto daña el motor.",
+    DoNotEnergise "No dé tensión al motor ni rearme su protección: bloquéelo; un borne dañado puede saltar.",
+    DischargeTooHot "La línea de descarga está tan caliente que el aceite se descompone en las válvulas: halle la causa \
+        antes de que la máquina siga en marcha.",
+    HeadPressureHigh "La presión de alta supera lo habitual para este refrigerante: mire primero el aire del condensador, \
+        apártese del lado de alta, no puentee nunca su presostato.",
+    CompressionRatioHigh "La relación de compresión supera lo que admite una etapa: el compresor se recalienta; suba la \
+        presión de aspiración o baje la de alta antes de que siga en marcha.",
+    LiquidReturning "Vuelve refrigerante líquido al compresor: arrastra el aceite y rompe válvulas; halle la causa antes \
+        de que la máquina siga en marcha.",
+    VacuumWithFlammable "El circuito con su refrigerante inflamable está por debajo de la atmósfera: por una fuga entra \
+        aire y la mezcla puede explotar; pare ahí, sin fuentes de ignición, ventile.",
+} }
+
+table! { STEP_PHRASE: StepPhrase {
+    ReplaceMachine "Cambie la máquina: cuesta menos que reparar esta.",
+    NotDecided "No está decidido, y nada de lo que se puede medir aquí lo decidiría: no cambie nada por esto.",
+    LeaveAlone "Deje en paz el circuito frigorífico.",
+    FitValve "Monte una válvula de servicio de aspiración, vacíe contra ella y lea el límite; se abre el circuito.",
+    LookAtMachine "Mire la máquina en conjunto.",
+    ReadIt "Léalo.",
+    MendControls "Los mandos no piden frío: averigüe por qué antes que nada.",
+    MendDoor "Repare puerta y junta, deje bajar la temperatura y lea otra vez.",
+    MendFound "Repare lo hallado.",
+    ReplaceMotor "El motor no debe funcionar: cambie el compresor.",
+} }
+
+table! { MEASURE: Measurement {
+    SuctionPressure "Conecte el manómetro de baja y lea la presión de aspiración.",
+    EvaporatorPressure "Lea la presión a la salida del evaporador.",
+    DischargePressure "Conecte el manómetro de alta y lea la presión de descarga.",
+    LiquidPressure "Lea la presión en la línea de líquido.",
+    EvaporatorOutlet "Ponga la pinza en el tubo a la salida del evaporador, aislada.",
+    SuctionLine "Ponga la pinza en la línea de aspiración, a un palmo del compresor, aislada.",
+    DischargeLine "Ponga la pinza en la línea de descarga, a un palmo del compresor.",
+    LiquidLine "Ponga la pinza en la línea de líquido antes del filtro.",
+    DrierOutlet "Ponga la pinza en el tubo después del filtro.",
+    Space "Lea el aire que entra al evaporador.",
+    SupplyAir "Lea el aire que sale del evaporador.",
+    Ambient "Lea el aire que entra al condensador, fuera de su salida.",
+    CondenserExhaust "Lea el aire que sale del condensador.",
+    Current "Mida con la pinza la corriente de un cable del compresor.",
+    Power "Lea la potencia del compresor.",
+    Voltage "Lea la tensión de alimentación del compresor.",
+    PumpDown "Cierre la válvula, deje que el compresor vacíe hasta su límite, lea la presión y su subida.",
+    WindingRun "Desconecte, bloquee, lea el devanado de marcha: común a marcha.",
+    WindingStart "Desconecte, bloquee, lea el devanado de arranque: común a arranque.",
+    WindingRunToStart "Desconecte, bloquee, lea de marcha a arranque.",
+    WindingToFrame "Desconecte, bloquee, ensaye el aislamiento de los devanados a masa.",
+    RunCapacitor "Desconecte, descargue el condensador de marcha con una resistencia, mídalo.",
+    StartCapacitor "Desconecte, descargue el condensador de arranque con una resistencia, mídalo.",
+    StartNoise "Pare la máquina, deje que arranque de nuevo y escuche los primeros minutos.",
+    FrostOnCompressor "Mire si el compresor está cubierto de escarcha o agua.",
+    SightGlass "Mire la mirilla; que no la haya también es respuesta.",
+    CoilIced "Mire si la batería está cubierta de hielo.",
+    CondenserFan "Mire si el ventilador del condensador gira como debe.",
+    EvaporatorFan "Mire si el ventilador del evaporador gira como debe.",
+    CondenserFace "Mire la cara del condensador: limpia, sucia, tapada.",
+    FrostLine "Mire hasta dónde cubre la escarcha o el agua el evaporador.",
+    OilTraces "Busque aceite en uniones, aletas y suelo.",
+    CallsForCooling "Mire si el termostato y los mandos piden frío.",
+    DoorCloses "Mire si la puerta cierra y su junta ajusta.",
+} }
+
+table! { ACT: Action {
+    StopAndEqualise "Desconecte, deje que las presiones se igualen y la máquina tome una sola temperatura; lea ambas.",
+    DefrostAndReread "Descongele la batería, deje estabilizar la máquina y lea otra vez.",
+    CleanAndReread "Limpie el condensador, deje estabilizar la máquina y lea otra vez.",
+    LeakSearch "Busque una fuga en uniones, válvulas y batería.",
+    RecoverAndWeigh "Recupere toda la carga y pese lo que sale; se abre el circuito.",
+    StartTest "Conecte con la tapa de bornes puesta, apártese y escuche el arranque.",
+    LetItSettle "Deje que se estabilice y lea otra vez.",
+} }
+
+table! { ASK: Context {
+    Refrigerant "Lea el refrigerante en la placa: sin él ninguna presión dice nada.",
+    Metering "Mire cómo se alimenta: capilar, orificio, válvula termostática o electrónica.",
+    Duty "Diga para qué es: congelador, refrigerador, aire acondicionado.",
+} }
+
+table! { REMEDY: Cause {
+    None "Deje en paz el circuito frigorífico.",
+    Undercharge "Recupere, busque y repare la fuga, haga vacío, cargue por peso.",
+    Overcharge "Recupere, haga vacío, cargue por peso.",
+    LiquidLineRestriction "Recupere, cambie el filtro, haga vacío, cargue por peso.",
+    MeteringUnderfeed "Recupere, cambie el dispositivo de expansión y el filtro, haga vacío, cargue por peso.",
+    FloodBack "Ajuste el recalentamiento de la válvula y revise su bulbo; con capilar, cámbielo y cargue por peso.",
+    WeakCompressor "Cambie el compresor y el filtro, haga vacío, cargue por peso.",
+    CondenserAirflow "Devuelva el aire al condensador: limpie la cara, revise el ventilador y su paso.",
+    EvaporatorAirflow "Devuelva el aire al evaporador: descongele o limpie la batería, revise el ventilador y el desescarche.",
+    NonCondensables "Recupere, haga un vacío profundo que se mantenga, cargue por peso.",
+} }
+
+table! { MEND: FindingKind {
+    RunCapacitorLow "Cambie el condensador de marcha por uno del valor de la placa.",
+    RunCapacitorHigh "Cambie el condensador de marcha por uno del valor de la placa.",
+    RunCapacitorOpen "Cambie el condensador de marcha por uno del valor de la placa.",
+    StartCapacitorLow "Cambie el condensador de arranque por uno del valor de la placa.",
+    StartCapacitorHigh "Cambie el condensador de arranque por uno del valor de la placa.",
+    StartCapacitorOpen "Cambie el condensador de arranque por uno del valor de la placa.",
+    LowVoltage "Haga corregir la alimentación antes de que el motor funcione.",
+    HighVoltage "Haga corregir la alimentación antes de que el motor funcione.",
+    VoltageUnbalance "Haga corregir la alimentación antes de que el motor funcione.",
+    OverloadOpen "Deje enfriar el motor hasta que cierre su protector y lea otra vez los devanados.",
 } }

@@ -64,6 +64,32 @@ choice! {
     }
 }
 
+choice! {
+    /// A sentence about a step that belongs to no reading, action or cause.
+    StepPhrase {
+        /// The machine is replaced.
+        ReplaceMachine = 1 "replace_machine",
+        /// Nothing is decided.
+        NotDecided = 2 "not_decided",
+        /// The circuit is left alone.
+        LeaveAlone = 3 "leave_alone",
+        /// A pump-down where no valve is fitted.
+        FitValve = 4 "fit_valve",
+        /// The machine is looked at.
+        LookAtMachine = 5 "look_at_machine",
+        /// A reading without a sentence of its own.
+        ReadIt = 6 "read_it",
+        /// The controls do not call for cooling.
+        MendControls = 7 "mend_controls",
+        /// The door does not close.
+        MendDoor = 8 "mend_door",
+        /// Something was found.
+        MendFound = 9 "mend_found",
+        /// The motor must not run.
+        ReplaceMotor = 10 "replace_motor",
+    }
+}
+
 /// A choice with a sentence for each member in every language.
 pub trait Told: Choice {
     /// The table of a language.
@@ -112,6 +138,7 @@ macro_rules! told {
 }
 
 told! {
+    ALARM_CODE: crate::alarm::AlarmCode,
     CAUSE: crate::cause::Cause,
     CAUTION_CODE: crate::caution::CautionCode,
     EFFORT: crate::measurement::Effort,
@@ -119,9 +146,33 @@ told! {
     FINDING_KIND: crate::motor::finding::FindingKind,
     PHRASE: Phrase,
     STEP: crate::caution::Step,
+    STEP_PHRASE: StepPhrase,
     UNIT: crate::field::Unit,
     VALUE_TYPE: ValueType,
     WARNING_KIND: crate::warning::WarningKind,
+}
+
+/// What to do about some members of a choice, one table a language.
+pub type Advice = [&'static Texts; 2];
+/// How to take a reading or an observation.
+pub const MEASURE: Advice = [en::MEASURE, es::MEASURE];
+/// How to do an action.
+pub const ACT: Advice = [en::ACT, es::ACT];
+/// How to ask for what the plate or the owner tells.
+pub const ASK: Advice = [en::ASK, es::ASK];
+/// What mends a cause.
+pub const REMEDY: Advice = [en::REMEDY, es::REMEDY];
+/// What mends an electrical finding.
+pub const MEND: Advice = [en::MEND, es::MEND];
+
+/// Finds the advice on a member; nothing where it has none.
+pub fn advice(of: Advice, code: i32, language: Language) -> Option<&'static str> {
+    let [english, spanish] = of;
+    let texts = match language {
+        Language::English => english,
+        Language::Spanish => spanish,
+    };
+    Some(find(texts, code)).filter(|text| !text.is_empty())
 }
 
 /// Writes the table of one choice in one language; a member without a sentence is found by a test.
@@ -188,12 +239,15 @@ impl fmt::Display for Sentence<'_> {
 mod tests {
     extern crate std;
     use super::*;
+    use crate::cause::Cause;
+    use crate::readings::Action;
     use std::string::String;
     use std::vec::Vec;
 
     /// The places of a sentence, such as `{min}`.
     fn places(text: &str) -> Vec<&str> {
-        let mut found: Vec<&str> = text.split('{').skip(1).filter_map(|rest| rest.split('}').next()).collect();
+        let mut found: Vec<&str> =
+            text.split('{').skip(1).filter_map(|rest| rest.split('}').next()).collect();
         found.sort_unstable();
         found
     }
@@ -229,6 +283,18 @@ mod tests {
         }
         // A word that both languages write alike.
         assert_eq!(same, ["VALUE_TYPE: null"].map(String::from));
+    }
+
+    #[test]
+    fn advice_is_given_on_the_same_members_in_every_language() {
+        for [english, spanish] in [MEASURE, ACT, ASK, REMEDY, MEND] {
+            let codes = |texts: &Texts| texts.iter().map(|(code, _)| *code).collect::<Vec<_>>();
+            assert_eq!(codes(english), codes(spanish));
+            for ((_, en), (_, es)) in english.iter().zip(spanish) {
+                assert!(en != es && en.to_bytes().ends_with(b".") && es.to_bytes().ends_with(b"."), "{en:?}");
+            }
+        }
+        assert_eq!((ACT[0].len(), REMEDY[0].len()), (Action::ALL.len(), Cause::ALL.len()));
     }
 
     #[test]

@@ -29,28 +29,45 @@ fn c_name(choices: &Choices) -> String {
 pub(crate) fn enums() -> String {
     let mut out = String::new();
     for named in CHOICES {
-        let members: Vec<_> = named.choices.list.iter().map(|member| {
-            let mut lines = sentence(member.doc);
-            if named.name == "MonitorEventKind" {
-                let figures = EventKind::from_code(member.code).map(EventKind::value_names).unwrap_or_default();
-                let figures: Vec<_> = figures.into_iter().filter(|name| !name.is_empty()).collect();
-                lines.push(format!("Figures: {}.", figures.join(", ")));
-            }
-            (member.variant.to_owned(), i64::from(member.code), lines)
-        }).collect();
+        let members: Vec<_> = named
+            .choices
+            .list
+            .iter()
+            .map(|member| {
+                let mut lines = sentence(member.doc);
+                if named.name == "MonitorEventKind" {
+                    let figures =
+                        EventKind::from_code(member.code).map(EventKind::value_names).unwrap_or_default();
+                    let figures: Vec<_> = figures.into_iter().filter(|name| !name.is_empty()).collect();
+                    lines.push(format!("Figures: {}.", figures.join(", ")));
+                }
+                (member.variant.to_owned(), i64::from(member.code), lines)
+            })
+            .collect();
         one_enum(&mut out, named.name, "int32_t", &sentence(named.choices.doc), &members);
     }
     for table in QUANTITIES {
-        let members: Vec<_> = table.list.iter().enumerate().map(|(n, quantity)| {
-            (quantity.name.to_owned(), 1 << n, vec![format!("`{}` is there.", quantity.name)])
-        }).collect();
+        let members: Vec<_> = table
+            .list
+            .iter()
+            .enumerate()
+            .map(|(n, quantity)| {
+                (quantity.name.to_owned(), 1 << n, vec![format!("`{}` is there.", quantity.name)])
+            })
+            .collect();
         let text = format!("A bit of the valid mask of Rimewise{}.", table.name);
         one_enum(&mut out, &format!("{}Valid", table.name), "uint32_t", &[text], &members);
     }
     out
 }
 
-fn one_enum(out: &mut String, name: &str, repr: &str, text: &[String], members: &[(String, i64, Vec<String>)]) {
+fn one_enum(
+    out: &mut String,
+    name: &str,
+    repr: &str,
+    text: &[String],
+    members: &[(String, i64, Vec<String>)],
+) {
     let _ = writeln!(out);
     doc(out, "", "//", text);
     let sized = "defined(__cplusplus) || __STDC_VERSION__ >= 202311L";
@@ -61,7 +78,8 @@ fn one_enum(out: &mut String, name: &str, repr: &str, text: &[String], members: 
         let _ = writeln!(out, "    {all} = {code},");
     }
     let _ = writeln!(out, "}};\n#ifndef __cplusplus\n#if __STDC_VERSION__ >= 202311L");
-    let _ = writeln!(out, "typedef enum Rimewise{name} Rimewise{name};\n#else\ntypedef {repr} Rimewise{name};");
+    let _ =
+        writeln!(out, "typedef enum Rimewise{name} Rimewise{name};\n#else\ntypedef {repr} Rimewise{name};");
     let _ = writeln!(out, "#endif // __STDC_VERSION__ >= 202311L\n#endif // __cplusplus");
 }
 
@@ -87,17 +105,33 @@ pub(crate) fn inputs(layout: &[Struct]) -> String {
         let all = layout::members(input);
         let first = layout::section(parts[0].0);
         doc(&mut out, "", "///", &sentence(first.doc));
-        let _ = writeln!(out, "///\n/// NaN and RIMEWISE_NOT_KNOWN are normal.\n#[derive(Clone, Copy, Debug)]\n#[repr(C)]");
+        let _ = writeln!(
+            out,
+            "///\n/// NaN and RIMEWISE_NOT_KNOWN are normal.\n#[derive(Clone, Copy, Debug)]\n#[repr(C)]"
+        );
         let _ = writeln!(out, "pub struct Rimewise{input} {{");
-        let _ = writeln!(out, "    /// The size of this struct, which rimewise_{}_clear sets.\n    pub size: u32,", snake(input));
+        let _ = writeln!(
+            out,
+            "    /// The size of this struct, which rimewise_{}_clear sets.\n    pub size: u32,",
+            snake(input)
+        );
         let mut slots = String::new();
         for name in &place.members {
             if name == "repair" {
-                let _ = writeln!(out, "    /// The repair of each cause, by the number of its RimewiseCause; that of none is not looked at.");
+                let _ = writeln!(
+                    out,
+                    "    /// The repair of each cause, by the number of its RimewiseCause; that of none is not looked at."
+                );
                 let _ = writeln!(out, "    pub repair: [f32; RIMEWISE_CAUSES_MAX],");
-                let code = BESIDES.iter().find(|(_, name, _, _)| *name == "repair").map_or(0, |(_, _, code, _)| *code);
+                let code = BESIDES
+                    .iter()
+                    .find(|(_, name, _, _)| *name == "repair")
+                    .map_or(0, |(_, _, code, _)| *code);
                 for cause in 0..16 {
-                    let _ = writeln!(slots, "        Slot {{ code: {code}, part: 1, position: {cause}, take: Take::Number }},");
+                    let _ = writeln!(
+                        slots,
+                        "        Slot {{ code: {code}, part: 1, position: {cause}, take: Take::Number }},"
+                    );
                 }
                 continue;
             }
@@ -114,7 +148,10 @@ pub(crate) fn inputs(layout: &[Struct]) -> String {
             };
             let _ = writeln!(out, "    pub {name}: {rust},");
             let (code, part, position) = (member.entry.code, member.part, member.position);
-            let _ = writeln!(slots, "        Slot {{ code: {code}, part: {part}, position: {position}, take: Take::{take} }},");
+            let _ = writeln!(
+                slots,
+                "        Slot {{ code: {code}, part: {part}, position: {position}, take: Take::{take} }},"
+            );
         }
         let core = match *input {
             "MonitorSettings" | "Sample" => format!("rimewise::monitor::{}", parts[0].0),
@@ -122,15 +159,26 @@ pub(crate) fn inputs(layout: &[Struct]) -> String {
             "Costs" => "rimewise::decision::Costs".to_owned(),
             other => format!("rimewise::readings::{other}"),
         };
-        let _ = writeln!(out, "}}\n\n// SAFETY: repr(C), its size and the words of its slots, see the assertion below.");
-        let _ = writeln!(out, "unsafe impl Input for Rimewise{input} {{\n    const FIRST: u32 = {};\n    type Core = {core};", place.first);
+        let _ = writeln!(
+            out,
+            "}}\n\n// SAFETY: repr(C), its size and the words of its slots, see the assertion below."
+        );
+        let _ = writeln!(
+            out,
+            "unsafe impl Input for Rimewise{input} {{\n    const FIRST: u32 = {};\n    type Core = {core};",
+            place.first
+        );
         let _ = writeln!(out, "    const SLOTS: &'static [Slot] = &[\n{slots}    ];");
         let fields = |from: &str| -> Vec<String> {
             let inner = ["", "design.", "compressor."];
-            parts.iter().zip(inner).map(|((section, _), path)| {
-                let _ = section;
-                format!("{from}.{path}")
-            }).collect()
+            parts
+                .iter()
+                .zip(inner)
+                .map(|((section, _), path)| {
+                    let _ = section;
+                    format!("{from}.{path}")
+                })
+                .collect()
         };
         let arms = |call: &dyn Fn(&str) -> String| -> String {
             let paths = fields("core");
@@ -140,20 +188,32 @@ pub(crate) fn inputs(layout: &[Struct]) -> String {
             match paths.as_slice() {
                 [one] => call(one),
                 many => {
-                    let arms: Vec<_> = many.iter().enumerate().map(|(n, path)| {
-                        let n = if n + 1 == many.len() { "_".to_owned() } else { n.to_string() };
-                        format!("{n} => {}", call(path))
-                    }).collect();
+                    let arms: Vec<_> = many
+                        .iter()
+                        .enumerate()
+                        .map(|(n, path)| {
+                            let n = if n + 1 == many.len() { "_".to_owned() } else { n.to_string() };
+                            format!("{n} => {}", call(path))
+                        })
+                        .collect();
                     format!("match slot.part {{ {} }}", arms.join(", "))
                 }
             }
         };
-        let get = arms(&|path| format!("{path}get(slot.position.into())"))
-            .replace("REPAIR", "core.repair.get(usize::from(slot.position)).copied().flatten().map(Value::Number)");
+        let get = arms(&|path| format!("{path}get(slot.position.into())")).replace(
+            "REPAIR",
+            "core.repair.get(usize::from(slot.position)).copied().flatten().map(Value::Number)",
+        );
         let set = arms(&|path| format!("{path}set(slot.position.into(), value)"))
             .replace("REPAIR", "crate::decision::set_repair(core, slot.position, value)");
-        let _ = writeln!(out, "    fn get(core: &Self::Core, slot: &Slot) -> Option<Value> {{\n        {get}\n    }}");
-        let _ = writeln!(out, "    fn set(core: &mut Self::Core, slot: &Slot, value: Option<Value>) -> bool {{\n        {set}\n    }}\n}}\n");
+        let _ = writeln!(
+            out,
+            "    fn get(core: &Self::Core, slot: &Slot) -> Option<Value> {{\n        {get}\n    }}"
+        );
+        let _ = writeln!(
+            out,
+            "    fn set(core: &mut Self::Core, slot: &Slot, value: Option<Value>) -> bool {{\n        {set}\n    }}\n}}\n"
+        );
         let words: usize = all.iter().map(|member| layout::words(member.entry.shape)).sum();
         let words = words + if *input == "Costs" { 16 } else { 0 };
         let _ = writeln!(out, "const _: () = assert!(size_of::<Rimewise{input}>() == {});\n", 4 + 4 * words);
@@ -173,16 +233,26 @@ pub(crate) fn quantities(layout: &[Struct]) -> io::Result<String> {
         }
         let name = table.name;
         let upper = snake(name).to_uppercase();
-        let _ = writeln!(out, "/// Room for quantities in Rimewise{name}.\npub const RIMEWISE_{upper}_ROOM: usize = {ROOM};\n");
+        let _ = writeln!(
+            out,
+            "/// Room for quantities in Rimewise{name}.\npub const RIMEWISE_{upper}_ROOM: usize = {ROOM};\n"
+        );
         doc(&mut out, "", "///", &sentence(table.doc));
         let _ = writeln!(out, "#[derive(Clone, Copy, Debug)]\n#[repr(C)]\npub struct Rimewise{name} {{");
-        let _ = writeln!(out, "    /// Which quantities are there, Rimewise{name}Valid bits; the others are 0.\n    pub valid: u32,");
+        let _ = writeln!(
+            out,
+            "    /// Which quantities are there, Rimewise{name}Valid bits; the others are 0.\n    pub valid: u32,"
+        );
         for quantity in table.list {
             doc(&mut out, "    ", "///", &sentence(quantity.doc));
             let _ = writeln!(out, "    pub {}: RimewiseEstimate,", quantity.name);
         }
-        let left = ROOM.checked_sub(table.list.len()).ok_or_else(|| Error::other(format!("{name} is full")))?;
-        let _ = writeln!(out, "    /// Room for quantities of later releases.\n    pub reserved: [RimewiseEstimate; {left}],\n}}\n");
+        let left =
+            ROOM.checked_sub(table.list.len()).ok_or_else(|| Error::other(format!("{name} is full")))?;
+        let _ = writeln!(
+            out,
+            "    /// Room for quantities of later releases.\n    pub reserved: [RimewiseEstimate; {left}],\n}}\n"
+        );
     }
     Ok(out.trim_end().to_owned() + "\n")
 }
@@ -195,7 +265,8 @@ pub(crate) fn fields() -> String {
     for part in SECTIONS.iter().filter(|part| !["readings", "observations", "sample"].contains(&part.path)) {
         let _ = writeln!(out, "    (c_text!({:?}), &[", part.path);
         let own = part.entries.iter().map(|entry| (entry.name, entry.code));
-        let besides = BESIDES.iter().filter(|(path, ..)| *path == part.path).map(|(_, name, code, _)| (*name, *code));
+        let besides =
+            BESIDES.iter().filter(|(path, ..)| *path == part.path).map(|(_, name, code, _)| (*name, *code));
         for (name, code) in own.chain(besides) {
             let _ = writeln!(out, "        ({code}, c_text!({name:?})),");
         }
@@ -219,7 +290,7 @@ pub(crate) fn refrigerants() -> String {
         for letter in designation.chars() {
             match letter {
                 'a'..='z' | 'A'..='Z' | '0'..='9' => name.extend(letter.to_lowercase()),
-                '(' => name.push('_'),
+                '(' | '/' => name.push('_'),
                 _ => {}
             }
         }
@@ -241,7 +312,10 @@ pub(crate) fn texts() -> String {
     out.push_str("#![allow(non_upper_case_globals)]\n\nuse crate::text::RimewiseTexts;\nuse rimewise::schema::CHOICES;\nuse rimewise::text;\n\n");
     let mut symbol = |doc: &str, name: &str, from: &str| {
         let _ = writeln!(out, "/// {doc}");
-        let _ = writeln!(out, "#[unsafe(no_mangle)] pub static rimewise_{name}: RimewiseTexts = RimewiseTexts({from});");
+        let _ = writeln!(
+            out,
+            "#[unsafe(no_mangle)] pub static rimewise_{name}: RimewiseTexts = RimewiseTexts({from});"
+        );
     };
     for (n, named) in CHOICES.iter().enumerate() {
         let name = snake(named.name);

@@ -26,7 +26,12 @@ pub(crate) fn contract() -> String {
             "sample" | "settings" => format!("`{}` of the monitor", part.path),
             path => format!("`{path}`"),
         };
-        let _ = writeln!(out, "\n### {} ({path})\n\n{}\n\n| field | number | takes | what |\n|---|---|---|---|", part.name, line(part.doc));
+        let _ = writeln!(
+            out,
+            "\n### {} ({path})\n\n{}\n\n| field | number | takes | what |\n|---|---|---|---|",
+            part.name,
+            line(part.doc)
+        );
         for (_, name, code, text) in BESIDES.iter().filter(|(at, ..)| *at == part.path) {
             let _ = writeln!(out, "| `{name}` | {code} | | {} |", line(text));
         }
@@ -36,10 +41,13 @@ pub(crate) fn contract() -> String {
                 other => type_of(other),
             };
             let three = if matches!(entry.shape, Shape::Three(_)) { ", three" } else { "" };
-            let _ = writeln!(out, "| `{}` | {} | {takes}{three} | {} |", entry.name, entry.code, line(entry.doc));
+            let _ =
+                writeln!(out, "| `{}` | {} | {takes}{three} | {} |", entry.name, entry.code, line(entry.doc));
         }
     }
-    out.push_str("\n### Kinds of numbers\n\n| kind | unit | lowest | highest | open |\n|---|---|---|---|---|\n");
+    out.push_str(
+        "\n### Kinds of numbers\n\n| kind | unit | lowest | highest | open |\n|---|---|---|---|---|\n",
+    );
     for kind in Kind::ALL {
         let (min, max) = kind.range();
         let unit = if kind.unit() == Unit::None { "" } else { kind.unit().name() };
@@ -49,20 +57,35 @@ pub(crate) fn contract() -> String {
     }
     out.push_str("\n## What comes out\n");
     for table in QUANTITIES {
-        let _ = writeln!(out, "\n### {}\n\n{} Each is an `Estimate`: `value` and its standard uncertainty `u`.\n\n| quantity | what |\n|---|---|", table.name, line(table.doc));
+        let _ = writeln!(
+            out,
+            "\n### {}\n\n{} Each is an `Estimate`: `value` and its standard uncertainty `u`.\n\n| quantity | what |\n|---|---|",
+            table.name,
+            line(table.doc)
+        );
         for quantity in table.list {
             let _ = writeln!(out, "| `{}` | {} |", quantity.name, line(quantity.doc));
         }
     }
     for object in objects() {
-        let _ = writeln!(out, "\n### {}\n\n{}\n\n| member | type | what |\n|---|---|---|", object.name, line(object.doc));
+        let _ = writeln!(
+            out,
+            "\n### {}\n\n{}\n\n| member | type | what |\n|---|---|---|",
+            object.name,
+            line(object.doc)
+        );
         for (name, text, shape) in object.members {
             let _ = writeln!(out, "| `{name}` | `{}` | {} |", shape().replace('|', "\\|"), line(text));
         }
     }
     out.push_str("\n## Choices and codes\n");
     for named in CHOICES {
-        let _ = writeln!(out, "\n### {}\n\n{}\n\n| number | name | what |\n|---|---|---|", named.name, line(named.choices.doc));
+        let _ = writeln!(
+            out,
+            "\n### {}\n\n{}\n\n| number | name | what |\n|---|---|---|",
+            named.name,
+            line(named.choices.doc)
+        );
         for member in named.choices.list {
             let _ = writeln!(out, "| {} | `{}` | {} |", member.code, member.name, line(member.doc));
         }

@@ -70,7 +70,8 @@ pub(crate) fn read_and_append(path: &Path) -> io::Result<Vec<Struct>> {
                 None => return Err(Error::other("the layout begins with a member")),
             },
             None => {
-                let (name, first) = line.split_once(' ').ok_or_else(|| Error::other("a struct without a size"))?;
+                let (name, first) =
+                    line.split_once(' ').ok_or_else(|| Error::other("a struct without a size"))?;
                 let first = first.parse().map_err(Error::other)?;
                 known.push(Struct { name: name.to_owned(), first, members: Vec::new() });
             }

@@ -67,7 +67,9 @@ pub(crate) fn fields() -> String {
             let _ = writeln!(out, ", doc: {:?} }},", sentence(entry.doc).join(" "));
         }
     }
-    out.push_str("];\n\n/** The names of every choice, in the order of their numbers. */\nexport const CHOICES = {\n");
+    out.push_str(
+        "];\n\n/** The names of every choice, in the order of their numbers. */\nexport const CHOICES = {\n",
+    );
     for named in CHOICES {
         let _ = writeln!(out, "  {}: [{}],", named.name, names(named.choices));
     }

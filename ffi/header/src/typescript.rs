@@ -83,11 +83,14 @@ pub(crate) fn types() -> String {
     for named in CHOICES {
         let mut text = sentence(named.choices.doc);
         // The names of measurements are those of their fields, which carry their own sentences.
-        for member in named.choices.list.iter().filter(|_| named.name != "Measurement" && named.name != "Unit") {
+        for member in
+            named.choices.list.iter().filter(|_| named.name != "Measurement" && named.name != "Unit")
+        {
             text.push(format!("- `{}`: {}", member.name, sentence(member.doc).join(" ")));
         }
         jsdoc(&mut out, "", &text);
-        let names: Vec<String> = named.choices.list.iter().map(|member| format!("{:?}", member.name)).collect();
+        let names: Vec<String> =
+            named.choices.list.iter().map(|member| format!("{:?}", member.name)).collect();
         let _ = writeln!(out, "export type {} = {};\n", named.name, names.join(" | "));
     }
     for part in SECTIONS.iter().filter(|part| !["Call", "Settings", "Sample"].contains(&part.name)) {
@@ -96,7 +99,9 @@ pub(crate) fn types() -> String {
         fields(&mut out, part);
         let _ = writeln!(out, "}}\n");
     }
-    out.push_str("/** One visit: what is known of the machine, what was measured and seen, and how well. */\n");
+    out.push_str(
+        "/** One visit: what is known of the machine, what was measured and seen, and how well. */\n",
+    );
     out.push_str("export interface Visit {\n");
     for part in SECTIONS.iter().filter(|part| !part.path.is_empty() && !part.path.contains('.')) {
         if part.path != "settings" && part.path != "sample" {

@@ -62,6 +62,7 @@ pub(crate) const OTHERS: &[(&CStr, &Texts)] = &[
         (521, c_text!("complaint_hours")),
         (520, c_text!("complaint")),
         (522, c_text!("history")),
+        (531, c_text!("before")),
         (530, c_text!("language")),
     ]),
     (c_text!("costs"), &[

@@ -528,7 +528,8 @@ pub struct RimewiseCosts {
     pub horizon_days: f32,
     /// The next test, its time and parts.
     pub test: f32,
-    /// What is lost when the machine is left with its fault: the goods at risk times the chance that they spoil.
+    /// What is lost at once when the machine is left with its fault: the goods at risk times the chance that they
+    /// spoil.
     pub product_at_risk: f32,
     /// The repair of each cause, by the number of its RimewiseCause; that of none is not looked at.
     pub repair: [f32; RIMEWISE_CAUSES_MAX],

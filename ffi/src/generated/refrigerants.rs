@@ -13,6 +13,8 @@ use rimewise::refrigerant::data;
 #[unsafe(no_mangle)] pub static rimewise_r13: RimewiseRefrigerant = RimewiseRefrigerant(data::R13);
 /// R13I1: a pure fluid, safety class A1.
 #[unsafe(no_mangle)] pub static rimewise_r13i1: RimewiseRefrigerant = RimewiseRefrigerant(data::R13I1);
+/// R14: a pure fluid, safety class A1.
+#[unsafe(no_mangle)] pub static rimewise_r14: RimewiseRefrigerant = RimewiseRefrigerant(data::R14);
 /// R21: a pure fluid, safety class B1.
 #[unsafe(no_mangle)] pub static rimewise_r21: RimewiseRefrigerant = RimewiseRefrigerant(data::R21);
 /// R22: a pure fluid, safety class A1.
@@ -25,6 +27,8 @@ use rimewise::refrigerant::data;
 #[unsafe(no_mangle)] pub static rimewise_r40: RimewiseRefrigerant = RimewiseRefrigerant(data::R40);
 /// R41: a pure fluid, safety class not known.
 #[unsafe(no_mangle)] pub static rimewise_r41: RimewiseRefrigerant = RimewiseRefrigerant(data::R41);
+/// R50: a pure fluid, safety class A3.
+#[unsafe(no_mangle)] pub static rimewise_r50: RimewiseRefrigerant = RimewiseRefrigerant(data::R50);
 /// R113: a pure fluid, safety class A1.
 #[unsafe(no_mangle)] pub static rimewise_r113: RimewiseRefrigerant = RimewiseRefrigerant(data::R113);
 /// R114: a pure fluid, safety class A1.
@@ -77,6 +81,10 @@ use rimewise::refrigerant::data;
 #[unsafe(no_mangle)] pub static rimewise_rc318: RimewiseRefrigerant = RimewiseRefrigerant(data::RC318);
 /// R365mfc: a pure fluid, safety class not known.
 #[unsafe(no_mangle)] pub static rimewise_r365mfc: RimewiseRefrigerant = RimewiseRefrigerant(data::R365MFC);
+/// R400(50/50): a blend, safety class A1.
+#[unsafe(no_mangle)] pub static rimewise_r400_50_50: RimewiseRefrigerant = RimewiseRefrigerant(data::R400_50_50);
+/// R400(60/40): a blend, safety class A1.
+#[unsafe(no_mangle)] pub static rimewise_r400_60_40: RimewiseRefrigerant = RimewiseRefrigerant(data::R400_60_40);
 /// R401A: a blend, safety class A1.
 #[unsafe(no_mangle)] pub static rimewise_r401a: RimewiseRefrigerant = RimewiseRefrigerant(data::R401A);
 /// R401B: a blend, safety class A1.
@@ -319,6 +327,10 @@ use rimewise::refrigerant::data;
 #[unsafe(no_mangle)] pub static rimewise_r475a: RimewiseRefrigerant = RimewiseRefrigerant(data::R475A);
 /// R476A: a blend, safety class A1.
 #[unsafe(no_mangle)] pub static rimewise_r476a: RimewiseRefrigerant = RimewiseRefrigerant(data::R476A);
+/// R477A: a blend, safety class A3.
+#[unsafe(no_mangle)] pub static rimewise_r477a: RimewiseRefrigerant = RimewiseRefrigerant(data::R477A);
+/// R480A: a blend, safety class A1.
+#[unsafe(no_mangle)] pub static rimewise_r480a: RimewiseRefrigerant = RimewiseRefrigerant(data::R480A);
 /// R500: a blend, safety class A1.
 #[unsafe(no_mangle)] pub static rimewise_r500: RimewiseRefrigerant = RimewiseRefrigerant(data::R500);
 /// R501: a blend, safety class A1.

@@ -92,11 +92,33 @@ use rimewise::text;
 #[unsafe(no_mangle)] pub static rimewise_unit_es: RimewiseTexts = RimewiseTexts(text::es::UNIT);
 /// The names of RimewiseLanguage in the contract.
 #[unsafe(no_mangle)] pub static rimewise_language_names: RimewiseTexts = RimewiseTexts(CHOICES[26].c_names);
+/// The names of RimewiseWinding in the contract.
+#[unsafe(no_mangle)] pub static rimewise_winding_names: RimewiseTexts = RimewiseTexts(CHOICES[27].c_names);
+/// The names of RimewiseAlarmCode in the contract.
+#[unsafe(no_mangle)] pub static rimewise_alarm_code_names: RimewiseTexts = RimewiseTexts(CHOICES[28].c_names);
+/// What a RimewiseAlarmCode says, in English.
+#[unsafe(no_mangle)] pub static rimewise_alarm_code_en: RimewiseTexts = RimewiseTexts(text::en::ALARM_CODE);
+/// What a RimewiseAlarmCode says, in Spanish.
+#[unsafe(no_mangle)] pub static rimewise_alarm_code_es: RimewiseTexts = RimewiseTexts(text::es::ALARM_CODE);
+/// The names of RimewiseLevel in the contract.
+#[unsafe(no_mangle)] pub static rimewise_level_names: RimewiseTexts = RimewiseTexts(CHOICES[29].c_names);
+/// The names of RimewiseFamily in the contract.
+#[unsafe(no_mangle)] pub static rimewise_family_names: RimewiseTexts = RimewiseTexts(CHOICES[30].c_names);
+/// The names of RimewiseJob in the contract.
+#[unsafe(no_mangle)] pub static rimewise_job_names: RimewiseTexts = RimewiseTexts(CHOICES[31].c_names);
+/// The names of RimewiseCompressorState in the contract.
+#[unsafe(no_mangle)] pub static rimewise_compressor_state_names: RimewiseTexts = RimewiseTexts(CHOICES[32].c_names);
+/// The names of RimewiseStepKind in the contract.
+#[unsafe(no_mangle)] pub static rimewise_step_kind_names: RimewiseTexts = RimewiseTexts(CHOICES[33].c_names);
+/// The names of RimewisePlanContext in the contract.
+#[unsafe(no_mangle)] pub static rimewise_plan_context_names: RimewiseTexts = RimewiseTexts(CHOICES[34].c_names);
+/// The names of RimewiseChange in the contract.
+#[unsafe(no_mangle)] pub static rimewise_change_names: RimewiseTexts = RimewiseTexts(CHOICES[35].c_names);
 /// The names of RimewiseMonitorEventKind in the contract.
-#[unsafe(no_mangle)] pub static rimewise_monitor_event_kind_names: RimewiseTexts = RimewiseTexts(CHOICES[27].c_names);
+#[unsafe(no_mangle)] pub static rimewise_monitor_event_kind_names: RimewiseTexts = RimewiseTexts(CHOICES[36].c_names);
 /// The names of RimewiseMonitorState in the contract.
-#[unsafe(no_mangle)] pub static rimewise_monitor_state_names: RimewiseTexts = RimewiseTexts(CHOICES[28].c_names);
+#[unsafe(no_mangle)] pub static rimewise_monitor_state_names: RimewiseTexts = RimewiseTexts(CHOICES[37].c_names);
 /// The names of RimewiseMonitorSampleProblem in the contract.
-#[unsafe(no_mangle)] pub static rimewise_monitor_sample_problem_names: RimewiseTexts = RimewiseTexts(CHOICES[29].c_names);
+#[unsafe(no_mangle)] pub static rimewise_monitor_sample_problem_names: RimewiseTexts = RimewiseTexts(CHOICES[38].c_names);
 /// The names of RimewiseCompressorScale in the contract.
-#[unsafe(no_mangle)] pub static rimewise_compressor_scale_names: RimewiseTexts = RimewiseTexts(CHOICES[30].c_names);
+#[unsafe(no_mangle)] pub static rimewise_compressor_scale_names: RimewiseTexts = RimewiseTexts(CHOICES[39].c_names);

@@ -4,9 +4,14 @@
 //!   `--check` compares with what is committed instead of writing.
 //! * `grade -- generate --seed 1 --visits 2000 --out FILE.jsonl` writes cases, one JSON object a line.
 //! * `grade -- ladder` works the severities of every cause on every type out anew.
+//! * `grade -- continuity` moves every reading of the committed visits and writes `tests/CONTINUITY.md`; `--print`
+//!   prints it instead, `--points 40` sweeps finer.
+//! * `grade -- worse` follows every cause from mild to total on every machine and writes `tests/SWEEPS.md`; `--print`
+//!   prints it instead, `--machine NAME` takes the machines whose name holds NAME, `--out FILE` keeps the visits.
+//! * `grade -- hard` prints what is missed of the visits written by hand.
 //! * `grade -- sweep TYPE` prints every cause's sweep on one type, a CSV.
 
-use rimewise_tests::rig::grader::report;
+use rimewise_tests::rig::grader::{continuity, hard, report, worse};
 use rimewise_tests::rig::set::{self, Run};
 use serde_json::{Value, json};
 use std::path::{Path, PathBuf};
@@ -37,6 +42,13 @@ fn main() -> ExitCode {
             print!("{}", set::sweeps(args.get(1).map_or("", String::as_str)));
             Ok(())
         }
+        Some("continuity") => judge_continuity(&args),
+        Some("worse") => judge_worse(&args),
+        Some("hard") => {
+            let misses = hard::judge_all(&rimewise::json::answer_visit);
+            print!("{}", hard::summary(hard::visits().len(), &misses));
+            Ok(())
+        }
         _ => grade(&half, seed, visits, &args),
     };
     match result {
@@ -46,6 +58,41 @@ fn main() -> ExitCode {
             ExitCode::FAILURE
         }
     }
+}
+
+/// Prints a page or writes it beside `GRADES.md`.
+fn publish(args: &[String], name: &str, text: &str) -> Result<(), String> {
+    if args.iter().any(|a| a == "--print") {
+        print!("{text}");
+        return Ok(());
+    }
+    let file = Path::new(env!("CARGO_MANIFEST_DIR")).join(name);
+    std::fs::write(&file, text).map_err(|e| format!("{}: {e}", file.display()))
+}
+
+fn judge_continuity(args: &[String]) -> Result<(), String> {
+    let points = option(args, "--points").and_then(|s| s.parse().ok()).unwrap_or(16);
+    let visits = continuity::visits();
+    let found = continuity::sweeps(&visits, points, &|_, _| true, &rimewise::json::answer_visit);
+    publish(args, "CONTINUITY.md", &found.markdown(visits.len(), 40))
+}
+
+fn judge_worse(args: &[String]) -> Result<(), String> {
+    let wanted = option(args, "--machine").unwrap_or_default();
+    let machines: Vec<_> =
+        set::machines_for_sweeps().into_iter().filter(|m| m.spec.name.contains(&wanted)).collect();
+    let (ways, falls) = worse::falls(&machines, &rimewise::json::answer_visit);
+    if let Some(out) = option(args, "--out") {
+        let mut text = String::new();
+        for w in &ways {
+            for (place, capacity, visit, _) in &w.steps {
+                let step = json!({ "machine": w.machine, "cause": w.cause.word(), "way": place, "capacity": capacity, "visit": visit });
+                text.push_str(&format!("{step}\n"));
+            }
+        }
+        std::fs::write(&out, text).map_err(|e| format!("{out}: {e}"))?;
+    }
+    publish(args, "SWEEPS.md", &worse::markdown(&ways, &falls, 60))
 }
 
 fn lines(run: &Run) -> String {

@@ -271,3 +271,42 @@ pub fn specs() -> Vec<Spec> {
 pub fn is_setting(name: &str) -> bool {
     SETTING.contains(&name)
 }
+
+/// Types of the fleet that also run on other refrigerants in the sweeps: type, refrigerant, name.
+const CONVERTED: [(&str, &str, &str); 11] = [
+    ("capillary freezer R290", "R600a", "capillary freezer R600a"),
+    ("capillary freezer R404A", "R452A", "capillary freezer R452A"),
+    ("capillary cooler R134a", "R513A", "capillary cooler R513A"),
+    ("capillary cooler R134a", "R1234yf", "capillary cooler R1234yf"),
+    ("capillary cooler R134a", "R600a", "capillary cooler R600a"),
+    ("walk-in freezer R404A", "R452A", "walk-in freezer R452A"),
+    ("walk-in cooler R448A", "R22", "walk-in cooler R22"),
+    ("split orifice R410A", "R22", "split orifice R22"),
+    ("split valve R410A", "R32", "split valve R32"),
+    ("split valve R410A", "R454B", "split valve R454B"),
+    ("display cooler R290", "R513A", "display cooler R513A"),
+];
+
+/// The fleet and its types on other refrigerants: twelve refrigerants in all.
+pub fn specs_for_sweeps() -> Vec<Spec> {
+    let own = specs();
+    let mut out = own.clone();
+    for (kind, refrigerant, name) in CONVERTED {
+        for s in own.iter().filter(|s| s.name == kind) {
+            let mut converted = Spec { name, refrigerant, ..s.clone() };
+            if refrigerant == "R600a" {
+                // Thin gas: such machines are small and their tubes wide.
+                converted.capacity *= 0.4;
+                converted.evaporator.bore *= 1.2;
+                converted.condenser.bore *= 1.2;
+            }
+            if kind == "display cooler R290" {
+                // Four times the flow by mass needs wider tubes.
+                converted.evaporator.bore *= 1.4;
+                converted.condenser.bore *= 1.6;
+            }
+            out.push(converted);
+        }
+    }
+    out
+}

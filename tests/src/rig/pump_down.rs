@@ -18,17 +18,27 @@ pub struct PumpDown {
     pub ended_by: &'static str,
 }
 
-/// Pumps down against a closed suction service valve or liquid-line valve.
-pub fn run(machine: &Machine, point: &Point, day: &Day, wear: Wear, rng: &mut Rng) -> Option<PumpDown> {
-    let Kind::Reciprocating { clearance } = machine.compressor.kind else { return None };
+/// Nothing here pulls deeper than this, Pa: oil gives off what it holds.
+const LOWEST: f64 = 2_000.0;
+
+/// Gas constant of the refrigerant times the temperature at which it is drawn in, J/kg.
+fn rt(machine: &Machine, day: &Day) -> f64 {
+    8314.5 / machine.fluid.transport.molar_mass * (day.ambient + 12.0)
+}
+
+/// The lowest pressure a compressor holds against a head when nothing flows to it, Pa: what it draws in is what comes
+/// back. `None` where it draws in less than comes back at any pressure.
+pub fn limit(machine: &Machine, day: &Day, wear: Wear, head: f64) -> Option<f64> {
     let c = &machine.compressor;
+    // A scroll has no dead volume: its leak alone bounds what it pulls.
+    let clearance = match c.kind {
+        Kind::Reciprocating { clearance } | Kind::Rotary { clearance } => clearance,
+        Kind::Scroll { .. } => 0.0,
+    };
     let fluid = &machine.fluid;
-    // Without flow the high side settles toward what the room condenses at.
-    let head = fluid.mean_pressure(day.ambient + 2.0) * 0.5 + 0.5 * point.p_discharge;
     let sat = fluid.sat(head);
     let hot = fluid.state(&sat, sat.h_vapor + 40_000.0);
-    let cold = day.ambient + 12.0;
-    let rt = 8314.5 / fluid.transport.molar_mass * cold;
+    let rt = rt(machine, day);
     // Volume flow left at a suction pressure, less what leaks back at that pressure.
     let leak_full =
         (c.leak + wear.valve_leak) * 0.02 * c.swept * pow(head / 1.3e6, 0.5) * pow(0.015 / hot.v, 0.5)
@@ -47,7 +57,26 @@ pub fn run(machine: &Machine, point: &Point, day: &Day, wear: Wear, rng: &mut Rn
             + wear.stroke_lost * 0.12 * leak_full / (c.leak + wear.valve_leak);
         swept - leak_full - rings
     };
-    let limit = libm::exp(root(log(2_000.0), log(head * 0.9), |l| net(libm::exp(l)))?);
+    if net(LOWEST) > 0.0 {
+        return Some(LOWEST);
+    }
+    Some(libm::exp(root(log(LOWEST), log(head * 0.9), |l| net(libm::exp(l)))?))
+}
+
+/// Pumps down against a closed suction service valve or liquid-line valve.
+pub fn run(machine: &Machine, point: &Point, day: &Day, wear: Wear, rng: &mut Rng) -> Option<PumpDown> {
+    let Kind::Reciprocating { .. } = machine.compressor.kind else { return None };
+    let c = &machine.compressor;
+    let fluid = &machine.fluid;
+    // Without flow the high side settles toward what the room condenses at.
+    let head = fluid.mean_pressure(day.ambient + 2.0) * 0.5 + 0.5 * point.p_discharge;
+    let sat = fluid.sat(head);
+    let hot = fluid.state(&sat, sat.h_vapor + 40_000.0);
+    let rt = rt(machine, day);
+    let leak_full =
+        (c.leak + wear.valve_leak) * 0.02 * c.swept * pow(head / 1.3e6, 0.5) * pow(0.015 / hot.v, 0.5)
+            / hot.v;
+    let limit = limit(machine, day, wear, head)?;
     // Refrigerant keeps leaving the oil while it pulls: a few kilopascal over the dry figure, more in the cold.
     let oil = rng.between(2_000.0, 14_000.0);
     let liquid_valve = machine.spec.receiver && rng.chance(0.5);

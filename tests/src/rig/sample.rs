@@ -57,9 +57,35 @@ const FLUIDS: [(&str, Transport, f64, f64); 5] = [
     ),
 ];
 
+const fn thermal(k_liquid: f64, mu_liquid: f64, k_vapor: f64, mu_vapor: f64, molar_mass: f64) -> Transport {
+    Transport { k_liquid, mu_liquid, k_vapor, mu_vapor, molar_mass }
+}
+
+/// The same for the refrigerants of the sweeps alone; transport figures rounded, from memory.
+const MORE: [(&str, Transport, f64, f64); 7] = [
+    ("R600a", thermal(0.090, 1.5e-4, 0.017, 0.75e-5, 58.1), 230e3, 10.4e3),
+    ("R32", thermal(0.127, 1.15e-4, 0.0150, 1.27e-5, 52.0), 110e3, 7.0e3),
+    ("R454B", thermal(0.107, 1.2e-4, 0.0150, 1.28e-5, 62.6), 110e3, 6.5e3),
+    ("R22", thermal(0.083, 1.66e-4, 0.0110, 1.26e-5, 86.5), 85e3, 5.0e3),
+    ("R513A", thermal(0.070, 1.8e-4, 0.0140, 1.18e-5, 108.4), 120e3, 5.8e3),
+    ("R1234yf", thermal(0.064, 1.55e-4, 0.0140, 1.2e-5, 114.0), 120e3, 5.6e3),
+    ("R452A", thermal(0.066, 1.4e-4, 0.0142, 1.22e-5, 103.5), 120e3, 5.8e3),
+];
+
 /// Loads every refrigerant of the fleet.
 pub fn load() -> Vec<Fluid> {
-    FLUIDS
+    load_from(&FLUIDS)
+}
+
+/// Loads every refrigerant of the sweeps.
+pub fn load_all() -> Vec<Fluid> {
+    let mut all = load();
+    all.extend(load_from(&MORE));
+    all
+}
+
+fn load_from(fluids: &[(&'static str, Transport, f64, f64)]) -> Vec<Fluid> {
+    fluids
         .iter()
         .map(|(name, transport, span_vapor, step_liquid)| {
             let refrigerant =

@@ -1,7 +1,7 @@
 //! The whole set of types, sized once, with their severities as frozen in `ladder.json`.
 
 use super::fault::{self, CAUSES};
-use super::machine::{Faults, Machine};
+use super::machine::{Faults, Machine, Spec};
 use super::visit::{Case, Reason, Type, make};
 use super::{fleet, props, sample};
 use serde_json::{Value, json};
@@ -13,8 +13,17 @@ const LADDER: &str = include_str!("ladder.json");
 
 /// Sizes every type's nominal machine.
 pub fn machines() -> Vec<Machine> {
-    let fluids: Vec<Arc<props::Fluid>> = sample::load().into_iter().map(Arc::new).collect();
-    fleet::specs()
+    sized(&fleet::specs(), sample::load())
+}
+
+/// Sizes the machines of the sweeps, on twelve refrigerants.
+pub fn machines_for_sweeps() -> Vec<Machine> {
+    sized(&fleet::specs_for_sweeps(), sample::load_all())
+}
+
+fn sized(specs: &[Spec], fluids: Vec<props::Fluid>) -> Vec<Machine> {
+    let fluids: Vec<Arc<props::Fluid>> = fluids.into_iter().map(Arc::new).collect();
+    specs
         .iter()
         .map(|s| {
             let fluid = fluids.iter().find(|f| f.name == s.refrigerant);

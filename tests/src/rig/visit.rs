@@ -110,14 +110,14 @@ fn plausible(machine: &Machine, p: &Point) -> Result<(), Reason> {
     Ok(())
 }
 
-fn round(x: f64, to: f64) -> f64 {
+pub(super) fn round(x: f64, to: f64) -> f64 {
     let n = libm::round(x / to);
     // Division by a whole number prints as it should: 0.1 K is 1/10.
     if to < 1.0 { n / libm::round(1.0 / to) } else { n * to }
 }
 
 /// Noise-free readings by the visit's field names, degC, kPa, A, V.
-fn readings(machine: &Machine, p: &Point, day: &Day) -> Map<String, Value> {
+pub fn readings(machine: &Machine, p: &Point, day: &Day) -> Map<String, Value> {
     let c = |t: f64| json!(round(t - 273.15, 0.001));
     let k = |p: f64| json!(round(p / 1000.0, 0.01));
     let mut m = Map::new();
@@ -184,7 +184,7 @@ fn measured(
 }
 
 /// The `system` object: plate and sheet as found, some of it missing.
-fn system(nominal: &Machine, rng: &mut Rng) -> Value {
+pub(super) fn system(nominal: &Machine, rng: &mut Rng) -> Value {
     let s = &nominal.spec;
     let day = nominal.design_day();
     let metering = match s.device {

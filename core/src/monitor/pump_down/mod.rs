@@ -7,8 +7,8 @@ pub(super) use pumping::Pumping;
 pub(super) use rise::Rise;
 
 use super::event::{EventKind, Events};
-use super::fixed::{number, share};
-use super::window::{HIGH, LOW, Window};
+use super::fixed_point::{number, share};
+use super::trend::{HIGH, LOW, Window};
 
 /// Blocks back to which the suction pressure is compared: one minute.
 const BACK: usize = 5;

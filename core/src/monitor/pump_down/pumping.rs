@@ -2,7 +2,7 @@
 
 use super::PumpDownResult;
 use crate::monitor::event::{EventKind, Events};
-use crate::monitor::fixed::number;
+use crate::monitor::fixed_point::number;
 
 /// Time between the pressures that tell whether it still falls, ms.
 const BEFORE_MS: u32 = 10_000;

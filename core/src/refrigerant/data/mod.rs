@@ -12,6 +12,8 @@ pub static R12: Refrigerant<'static> = Refrigerant::built_in(include_bytes!("r12
 pub static R13: Refrigerant<'static> = Refrigerant::built_in(include_bytes!("r13.table"));
 /// R13I1, trifluoroiodomethane.
 pub static R13I1: Refrigerant<'static> = Refrigerant::built_in(include_bytes!("r13i1.table"));
+/// R14, tetrafluoromethane.
+pub static R14: Refrigerant<'static> = Refrigerant::built_in(include_bytes!("r14.table"));
 /// R21, dichlorofluoromethane.
 pub static R21: Refrigerant<'static> = Refrigerant::built_in(include_bytes!("r21.table"));
 /// R22, chlorodifluoromethane.
@@ -24,6 +26,8 @@ pub static R32: Refrigerant<'static> = Refrigerant::built_in(include_bytes!("r32
 pub static R40: Refrigerant<'static> = Refrigerant::built_in(include_bytes!("r40.table"));
 /// R41, fluoromethane.
 pub static R41: Refrigerant<'static> = Refrigerant::built_in(include_bytes!("r41.table"));
+/// R50, methane.
+pub static R50: Refrigerant<'static> = Refrigerant::built_in(include_bytes!("r50.table"));
 /// R113.
 pub static R113: Refrigerant<'static> = Refrigerant::built_in(include_bytes!("r113.table"));
 /// R114.
@@ -76,6 +80,10 @@ pub static R290: Refrigerant<'static> = Refrigerant::built_in(include_bytes!("r2
 pub static RC318: Refrigerant<'static> = Refrigerant::built_in(include_bytes!("rc318.table"));
 /// R365mfc.
 pub static R365MFC: Refrigerant<'static> = Refrigerant::built_in(include_bytes!("r365mfc.table"));
+/// R400(50/50): R12 50, R114 50 % by mass.
+pub static R400_50_50: Refrigerant<'static> = Refrigerant::built_in(include_bytes!("r400_50_50.table"));
+/// R400(60/40): R12 60, R114 40 % by mass.
+pub static R400_60_40: Refrigerant<'static> = Refrigerant::built_in(include_bytes!("r400_60_40.table"));
 /// R401A: R22 53, R152a 13, R124 34 % by mass.
 pub static R401A: Refrigerant<'static> = Refrigerant::built_in(include_bytes!("r401a.table"));
 /// R401B: R22 61, R152a 11, R124 28 % by mass.
@@ -318,6 +326,10 @@ pub static R474A: Refrigerant<'static> = Refrigerant::built_in(include_bytes!("r
 pub static R475A: Refrigerant<'static> = Refrigerant::built_in(include_bytes!("r475a.table"));
 /// R476A: R134a 10, R1234ze(E) 78, R1336mzz(E) 12 % by mass.
 pub static R476A: Refrigerant<'static> = Refrigerant::built_in(include_bytes!("r476a.table"));
+/// R477A: R1270 84, R600a 16 % by mass.
+pub static R477A: Refrigerant<'static> = Refrigerant::built_in(include_bytes!("r477a.table"));
+/// R480A: R744 5, R1234ze(E) 86, R227ea 9 % by mass.
+pub static R480A: Refrigerant<'static> = Refrigerant::built_in(include_bytes!("r480a.table"));
 /// R500: R12 73.8, R152a 26.2 % by mass.
 pub static R500: Refrigerant<'static> = Refrigerant::built_in(include_bytes!("r500.table"));
 /// R501: R22 75, R12 25 % by mass.
@@ -409,17 +421,19 @@ pub static R7146: Refrigerant<'static> = Refrigerant::built_in(include_bytes!("r
 
 /// Every built-in refrigerant, in the order of the numbers of their designations.
 #[rustfmt::skip]
-pub static ALL: [&Refrigerant<'static>; 201] = [
+pub static ALL: [&Refrigerant<'static>; 207] = [
     &R11,
     &R12,
     &R13,
     &R13I1,
+    &R14,
     &R21,
     &R22,
     &R23,
     &R32,
     &R40,
     &R41,
+    &R50,
     &R113,
     &R114,
     &R115,
@@ -446,6 +460,8 @@ pub static ALL: [&Refrigerant<'static>; 201] = [
     &R290,
     &RC318,
     &R365MFC,
+    &R400_50_50,
+    &R400_60_40,
     &R401A,
     &R401B,
     &R401C,
@@ -567,6 +583,8 @@ pub static ALL: [&Refrigerant<'static>; 201] = [
     &R474A,
     &R475A,
     &R476A,
+    &R477A,
+    &R480A,
     &R500,
     &R501,
     &R502,
@@ -615,11 +633,12 @@ pub static ALL: [&Refrigerant<'static>; 201] = [
 
 /// Common names of pure refrigerants.
 #[rustfmt::skip]
-pub(crate) static NAMES: [(&str, &Refrigerant<'static>); 60] = [
+pub(crate) static NAMES: [(&str, &Refrigerant<'static>); 62] = [
     ("trichlorofluoromethane", &R11),
     ("dichlorodifluoromethane", &R12),
     ("chlorotrifluoromethane", &R13),
     ("trifluoroiodomethane", &R13I1),
+    ("tetrafluoromethane", &R14),
     ("dichlorofluoromethane", &R21),
     ("chlorodifluoromethane", &R22),
     ("trifluoromethane", &R23),
@@ -628,6 +647,7 @@ pub(crate) static NAMES: [(&str, &Refrigerant<'static>); 60] = [
     ("methyl chloride", &R40),
     ("chloromethane", &R40),
     ("fluoromethane", &R41),
+    ("methane", &R50),
     ("chloropentafluoroethane", &R115),
     ("hexafluoroethane", &R116),
     ("pentafluoroethane", &R125),

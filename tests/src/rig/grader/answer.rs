@@ -1,5 +1,6 @@
 //! What the library answers, reduced to what is graded.
 
+use super::said::{self, Verdict};
 use serde_json::Value;
 
 /// Every cause's word in the order that breaks ties, `none` first.
@@ -34,6 +35,12 @@ pub struct Answer {
     pub decided: bool,
     /// How well the best explanation fits.
     pub fits: f64,
+    /// The most specific statement.
+    pub verdict: Verdict,
+    /// Probability of a restriction or underfeed.
+    pub liquid_feed: f64,
+    /// State of the compressor question.
+    pub compressor: String,
 }
 
 /// Reads a report; the error line when it is one, or when it is not a report at all.
@@ -63,5 +70,14 @@ pub fn read(line: &str) -> Result<Answer, String> {
     }
     let leading = v["leading"].as_str().and_then(index).ok_or("no leading cause")?;
     let decided = v["decided"].as_bool().ok_or("no decided")?;
-    Ok(Answer { probability, order, leading, decided, fits: v["fits"].as_f64().unwrap_or(f64::NAN) })
+    Ok(Answer {
+        probability,
+        order,
+        leading,
+        decided,
+        fits: v["fits"].as_f64().unwrap_or(f64::NAN),
+        verdict: said::verdict(&v),
+        liquid_feed: said::family(&v, said::LIQUID_FEED[0]),
+        compressor: said::compressor(&v).0,
+    })
 }

@@ -1,11 +1,12 @@
 //! Answers whose grades are known beforehand: the judge judged.
 
-use super::answer::Answer;
+use super::answer::{Answer, WORDS};
 use super::outcome::{Class, Truth};
+use super::said::Verdict;
 use crate::rig::math::Rng;
 
 fn certain(cause: usize, second: Option<usize>, decided: bool) -> Answer {
-    let mut probability = [0.0; 10];
+    let mut probability = [0.0_f64; 10];
     probability[cause] = 1.0;
     let mut order = vec![cause];
     if let Some(s) = second {
@@ -13,7 +14,23 @@ fn certain(cause: usize, second: Option<usize>, decided: bool) -> Answer {
         order.push(s);
     }
     order.extend((0..10).filter(|i| *i != cause && Some(*i) != second));
-    Answer { probability, order, leading: cause, decided, fits: 0.5 }
+    let liquid_feed = (probability[3] + probability[4]).min(1.0);
+    let verdict = if decided { Verdict::of_cause(WORDS[cause], 1.0) } else { Verdict::undecided(1.0) };
+    let compressor = match (decided, probability[6] > 0.5) {
+        (true, true) => "failed",
+        (true, false) => "cleared",
+        _ => "open",
+    };
+    Answer {
+        probability,
+        order,
+        leading: cause,
+        decided,
+        fits: 0.5,
+        verdict,
+        liquid_feed,
+        compressor: compressor.into(),
+    }
 }
 
 /// Knows the truth.
@@ -32,7 +49,7 @@ pub fn always_none(_: &Truth) -> Answer {
 
 /// Knows the truth and never dares to say so.
 pub fn never_decides(truth: &Truth) -> Answer {
-    Answer { decided: false, ..perfect(truth) }
+    Answer { decided: false, verdict: Verdict::undecided(1.0), compressor: "open".into(), ..perfect(truth) }
 }
 
 /// Throws a ten-sided coin and is honest about it.
@@ -44,5 +61,14 @@ pub fn coin(rng: &mut Rng) -> Answer {
         let j = i + rng.below(10 - i);
         order.swap(i, j);
     }
-    Answer { probability: [0.1; 10], order, leading: first, decided: true, fits: 0.5 }
+    Answer {
+        probability: [0.1; 10],
+        order,
+        leading: first,
+        decided: true,
+        fits: 0.5,
+        verdict: Verdict::of_cause(WORDS[first], 0.1),
+        liquid_feed: 0.2,
+        compressor: if first == 6 { "failed" } else { "open" }.into(),
+    }
 }

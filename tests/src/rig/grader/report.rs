@@ -4,6 +4,7 @@ use super::answer::{self, Answer, WORDS};
 use super::mistaken::{self, MISTAKES, Mistaken};
 use super::outcome::{Class, Truth};
 use super::sets::{self, CHANNELS, SETS, Set};
+use super::spoken::{self, SpokenTally};
 use super::tally::Tally;
 use crate::rig::set::Run;
 use crate::rig::visit::Case;
@@ -30,6 +31,8 @@ pub struct Effect {
 pub struct Half {
     /// By reading set.
     pub sets: Vec<(String, Tally)>,
+    /// By reading set, at the verdict's level.
+    pub spoken: Vec<SpokenTally>,
     /// By machine type, all readings.
     pub types: BTreeMap<String, Tally>,
     /// By cause, all readings; pairs apart.
@@ -128,11 +131,15 @@ pub fn grade(run: &Run, answer: Answerer<'_>) -> BTreeMap<String, Half> {
     for (_, g) in &graded {
         let half = out.entry(g.truth.half.clone()).or_insert_with(|| Half {
             sets: SETS.iter().map(|(_, name)| (name.to_string(), Tally::default())).collect(),
+            spoken: vec![SpokenTally::default(); SETS.len()],
             mistaken: MISTAKES.iter().map(|(_, name)| (name.to_string(), Mistaken::default())).collect(),
             ..Half::default()
         });
         for (tally, a) in half.sets.iter_mut().zip(&g.answers) {
             tally.1.add(&g.truth, a);
+        }
+        for (tally, a) in half.spoken.iter_mut().zip(&g.answers) {
+            tally.add(&g.truth, a);
         }
         for (k, answer) in &g.mistaken {
             half.mistaken[*k].1.add(answer);
@@ -227,12 +234,17 @@ pub fn to_json(run: &Run, seed: u64, halves: &BTreeMap<String, Half>) -> Value {
         for (k, t) in &h.sets {
             sets[k] = t.json();
         }
+        let mut spoken = json!({});
+        for ((k, _), t) in h.sets.iter().zip(&h.spoken) {
+            spoken[k] = t.json();
+        }
         let mut channels = json!({});
         for (c, left, added) in &h.channels {
             channels[c] = json!({ "in_all": effect_json(left), "added_to_six": effect_json(added) });
         }
         out["halves"][name] = json!({
             "sets": sets,
+            "verdicts": spoken,
             "types": tallies(&h.types),
             "causes": tallies(&h.causes),
             "bands": tallies(&h.bands),
@@ -298,6 +310,10 @@ pub fn to_markdown(run: &Run, seed: u64, halves: &BTreeMap<String, Half>, unread
         m.push('\n');
         for (set, t) in &h.sets {
             m.push_str(&row(set, t));
+        }
+        let _ = write!(m, "\n### What the verdict says, and the compressor question\n\n{}", spoken::HEAD);
+        for ((set, _), t) in h.sets.iter().zip(&h.spoken) {
+            m.push_str(&t.row(set));
         }
         for (heading, map) in
             [("By machine type", &h.types), ("By cause", &h.causes), ("By what the fault costs", &h.bands)]

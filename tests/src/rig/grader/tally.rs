@@ -4,6 +4,9 @@ use super::answer::Answer;
 use super::outcome::{Class, Outcome, Truth};
 use serde_json::{Value, json};
 
+/// Ten bins of probability: sum of probability, hits, count.
+pub type Bins = [(f64, u32, u32); 10];
+
 /// Counts of outcomes and the sums that go with them.
 #[derive(Clone, Debug, Default)]
 pub struct Tally {
@@ -24,16 +27,17 @@ pub struct Tally {
     /// Sum of log probabilities of the truth, and how many.
     pub log_probability: (f64, u32),
     /// Leading cause's probability against whether it holds: sum of probability, hits, count in ten bins.
-    pub leading: [(f64, u32, u32); 10],
+    pub leading: Bins,
     /// Every cause's probability against whether it is there.
-    pub every: [(f64, u32, u32); 10],
+    pub every: Bins,
 }
 
 fn bin(p: f64) -> usize {
     ((p * 10.0) as usize).min(9)
 }
 
-fn expected_error(bins: &[(f64, u32, u32); 10]) -> f64 {
+/// Mean distance of a bin's mean probability from the share that holds, weighed by count.
+pub fn expected_error(bins: &Bins) -> f64 {
     let n: u32 = bins.iter().map(|b| b.2).sum();
     bins.iter().map(|b| (b.0 - f64::from(b.1)).abs()).sum::<f64>() / f64::from(n.max(1))
 }

@@ -1,0 +1,77 @@
+//! A machine that does not run: its supply and motor are looked at first, in the order of common practice.
+
+use crate::measurement::Measurement;
+use crate::motor::Findings;
+use crate::motor::finding::FindingKind;
+use crate::readings::{Action, Complaint, Doable, Readings, Visit};
+
+/// What is looked at, from the cheapest and safest on: controls, supply, insulation, windings, capacitors, the start.
+pub(super) const ORDER: [Doable; 9] = [
+    Doable::Measurement(Measurement::CallsForCooling),
+    Doable::Measurement(Measurement::Voltage),
+    Doable::Measurement(Measurement::WindingToFrame),
+    Doable::Measurement(Measurement::WindingRun),
+    Doable::Measurement(Measurement::WindingStart),
+    Doable::Measurement(Measurement::WindingRunToStart),
+    Doable::Measurement(Measurement::RunCapacitor),
+    Doable::Measurement(Measurement::StartCapacitor),
+    Doable::Action(Action::StartTest),
+];
+
+/// A finding after which the motor must not be switched on.
+pub(super) fn forbids_running(findings: &Findings) -> Option<FindingKind> {
+    findings.iter().map(|f| f.finding).find(|finding| {
+        matches!(finding, FindingKind::WindingToFrame | FindingKind::OpenWinding | FindingKind::ShortedTurns)
+    })
+}
+
+/// A finding that a repair takes away.
+pub(super) fn mendable(findings: &Findings) -> Option<FindingKind> {
+    use FindingKind as F;
+    findings.iter().map(|f| f.finding).find(|finding| {
+        matches!(
+            finding,
+            F::RunCapacitorLow
+                | F::RunCapacitorHigh
+                | F::RunCapacitorOpen
+                | F::StartCapacitorLow
+                | F::StartCapacitorHigh
+                | F::StartCapacitorOpen
+                | F::LowVoltage
+                | F::HighVoltage
+                | F::VoltageUnbalance
+                | F::OverloadOpen
+        )
+    })
+}
+
+/// Whether the machine stands although it should run: told so, or complained of with nothing read that runs.
+pub(super) fn stands(visit: &Visit<'_>) -> bool {
+    let complaints = visit.call.complaint.unwrap_or_default();
+    let does_not_start = complaints.has(Complaint::DoesNotStart) || complaints.has(Complaint::Trips);
+    match visit.readings.running {
+        Some(running) => !running,
+        None => does_not_start && !shows_running(&visit.readings),
+    }
+}
+
+/// Whether something was read that only a running machine shows.
+pub(super) fn shows_running(readings: &Readings) -> bool {
+    [
+        readings.suction_pressure_kpa,
+        readings.discharge_pressure_kpa,
+        readings.liquid_pressure_kpa,
+        readings.evaporator_outlet_c,
+        readings.suction_line_c,
+        readings.discharge_line_c,
+        readings.liquid_line_c,
+        readings.drier_outlet_c,
+        readings.supply_air_c,
+        readings.condenser_exhaust_c,
+        readings.current_a,
+        readings.power_w,
+        readings.minutes_running,
+    ]
+    .iter()
+    .any(Option::is_some)
+}

@@ -1,0 +1,136 @@
+//! Whether it is the compressor, answered on its own: nobody replaces one for nothing, and nobody leaves a bad one.
+
+use super::Evidence;
+use crate::cause::Cause;
+use crate::estimate::Estimate;
+use crate::field::choice;
+use crate::motor::Findings;
+
+choice! {
+    /// What is said of the compressor with its motor.
+    CompressorState {
+        /// Nothing can be said yet.
+        Open = 0 "open",
+        /// It is not the compressor.
+        Cleared = 1 "cleared",
+        /// It pumps less than it should, and still does something.
+        Failing = 2 "failing",
+        /// It is done: its motor, or so much of its pumping that nothing is left to wait for.
+        Failed = 3 "failed",
+    }
+}
+
+/// What is said of the compressor, with the probability that it or its motor is at fault.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct CompressorAnswer {
+    /// What is said of it.
+    pub state: CompressorState,
+    /// The probability that the compressor or its motor is at fault, 0 to 1.
+    pub probability: f32,
+}
+
+impl CompressorAnswer {
+    /// Nothing known.
+    pub const OPEN: Self = Self { state: CompressorState::Open, probability: 0.0 };
+}
+
+/// Probability of a fault below which the compressor is cleared.
+pub const CLEARED_BELOW: f32 = 0.02;
+/// Probability of a fault from which the compressor is condemned.
+pub const CONDEMNED_FROM: f32 = 0.85;
+/// Fraction of the flow lost from which a weak compressor counts as failed (judged: half of it no longer pulls most
+/// spaces down).
+const FAILED_FROM_LOSS: f32 = 0.5;
+
+/// Discharge over suction pressure below which a running compressor compresses nothing (judged: the mildest day leaves
+/// an air conditioner some 1.6).
+const NO_COMPRESSION: f32 = 1.35;
+/// Fraction of the expected current below which the motor has next to nothing to do (judged).
+const LITTLE_CURRENT: f32 = 0.8;
+/// Fraction of it below which the motor is not running at all: then nothing is said of its valves.
+const NO_CURRENT: f32 = 0.1;
+/// Minutes after a start within which the pressures may not have parted yet (judged).
+const PARTED_AFTER_MINUTES: f32 = 3.0;
+/// Probability of broken valves where pressures are nearly equal and the current little (judged: a four-way valve or a
+/// bypass that stands open looks alike and is seldom on such machines).
+const BROKEN_VALVES: f32 = 0.92;
+
+/// Standard atmosphere, kPa.
+const ATMOSPHERE_KPA: f32 = 101.325;
+/// Share of the odds of a weak compressor that a suction in vacuum, or a pump-down into it, leaves (judged: what passes
+/// back through bad valves keeps the suction above the atmosphere).
+const PROVED_TO_PUMP: f32 = 0.05;
+
+/// Answers the question.
+pub(super) fn answer(evidence: &Evidence<'_>) -> CompressorAnswer {
+    use CompressorState as State;
+    let diagnosis = evidence.diagnosis;
+    let weak = diagnosis.causes.iter().find(|c| c.cause == Cause::WeakCompressor);
+    let (weak_p, loss) = weak.map_or((0.0, 0.0), |w| (w.probability, w.severity.unwrap_or(0.0)));
+    let broken = broken_valves(evidence);
+    let pumps = pumps(evidence);
+    let weak_p =
+        if pumps { PROVED_TO_PUMP * weak_p / (1.0 - (1.0 - PROVED_TO_PUMP) * weak_p) } else { weak_p };
+    let valves = if broken { weak_p.max(BROKEN_VALVES) } else { weak_p };
+    let motor = motor(evidence.findings);
+    let probability = 1.0 - (1.0 - valves) * (1.0 - motor);
+    let weighed = diagnosis.fits.is_some();
+    let says_something = !evidence.doubted && evidence.running && weighed;
+    let state = if motor >= CONDEMNED_FROM {
+        State::Failed
+    } else if says_something && valves >= CONDEMNED_FROM {
+        if broken || loss >= FAILED_FROM_LOSS { State::Failed } else { State::Failing }
+    } else if says_something && probability < CLEARED_BELOW {
+        State::Cleared
+    } else {
+        State::Open
+    };
+    CompressorAnswer { state, probability }
+}
+
+/// The probability that the motor inside the shell is at fault.
+pub(super) fn motor(findings: &Findings) -> f32 {
+    findings.iter().map(|f| f.probability * f.inside_the_shell()).fold(0.0, f32::max)
+}
+
+/// Whether the compressor turns and compresses nothing: pressures nearly equal, and little current.
+fn broken_valves(evidence: &Evidence<'_>) -> bool {
+    let readings = &evidence.visit.readings;
+    if !evidence.running || readings.minutes_running.is_some_and(|m| m < PARTED_AFTER_MINUTES) {
+        return false;
+    }
+    let equal = evidence.cycle.pressure_ratio.is_some_and(|r| r.value + r.u < NO_COMPRESSION);
+    // What a current can be held against: today's expectation, else the usual share of the plate.
+    let plate = evidence.visit.system.compressor.rated_load_a;
+    let expected = evidence
+        .expected
+        .current_a
+        .or_else(|| plate.and_then(crate::compressor::current::expected_from_plate))
+        .map(|e: Estimate| e.value);
+    let little = readings
+        .current_a
+        .zip(expected)
+        .is_some_and(|(amps, expected)| amps > NO_CURRENT * expected && amps < LITTLE_CURRENT * expected);
+    equal && little
+}
+
+/// Whether the compressor was seen to pull a vacuum that a healthy one would not hold here without reason.
+fn pumps(evidence: &Evidence<'_>) -> bool {
+    let uncertainty = &evidence.visit.uncertainty;
+    let readings = &evidence.visit.readings;
+    let vacuum = |kpa: f32| kpa + 2.0 * uncertainty.pressure_kpa(kpa) < ATMOSPHERE_KPA;
+    // Where a healthy machine runs in vacuum, one does not prove anything.
+    let unusual = evidence.expected.suction_pressure_kpa.is_none_or(|e| e.value - e.u > ATMOSPHERE_KPA);
+    let suction = evidence.running && unusual && readings.suction_pressure_kpa.is_some_and(vacuum);
+    let tested =
+        readings.pump_down_kpa.is_some_and(vacuum) && !comes_back(readings.pump_down_rise_kpa_per_min);
+    suction || tested
+}
+
+/// Rise after a pump-down above which what the compressor pulled leaks back, kPa/min (judged; as the pump-down itself
+/// is judged).
+const COMES_BACK_KPA_PER_MIN: f32 = 20.0;
+
+fn comes_back(rise: Option<f32>) -> bool {
+    rise.is_some_and(|rise| rise > COMES_BACK_KPA_PER_MIN)
+}

@@ -21,6 +21,7 @@ pub mod input;
 pub mod invalid;
 pub mod monitor;
 pub mod motor;
+pub mod plan;
 pub mod property;
 pub mod refrigerant;
 pub mod report;

@@ -6,16 +6,19 @@ use crate::field;
 use crate::generated::quantities::{
     RIMEWISE_CYCLE_ROOM, RIMEWISE_EXPECTED_ROOM, RimewiseCycle, RimewiseExpected,
 };
+use crate::plan::RimewisePlan;
 use crate::invalid::{RIMEWISE_FACT_LIMIT, RIMEWISE_FACT_VALUE, bit};
 use core::ffi::CStr;
 use core::mem::{offset_of, size_of};
+use rimewise::alarm::Alarm;
 use rimewise::cause::Cause;
 use rimewise::diagnosis::CauseAndMeasurements;
 use rimewise::estimate::Estimate;
 use rimewise::field::{Choice, Unit};
 use rimewise::measurement::Measurement;
-use rimewise::motor::finding::Finding;
+use rimewise::motor::finding::{Corrected, Finding, Winding};
 use rimewise::report::Report;
+use rimewise::verdict::{Statement, Verdict};
 use rimewise::warning::Warning;
 
 /// Room for causes, `none` included; `cause_count` says how many this library knows.
@@ -30,6 +33,12 @@ pub const RIMEWISE_MEASUREMENTS_MAX: usize = 3;
 pub const RIMEWISE_WARNINGS_MAX: usize = 16;
 /// Most electrical findings in a report.
 pub const RIMEWISE_ELECTRICAL_MAX: usize = 16;
+/// Room for families in a report.
+pub const RIMEWISE_FAMILIES_MAX: usize = 8;
+/// Room for jobs in a report.
+pub const RIMEWISE_JOBS_MAX: usize = 16;
+/// Room for alarms in a report.
+pub const RIMEWISE_ALARMS_MAX: usize = 16;
 /// Most cautions in a report.
 pub const RIMEWISE_CAUTIONS_MAX: usize = 24;
 
@@ -169,6 +178,107 @@ pub struct RimewiseCaution {
     pub step: i32,
 }
 
+/// The most specific statement that the error rates allow.
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
+#[repr(C)]
+pub struct RimewiseVerdict {
+    /// A RimewiseLevel, which says what `name` is.
+    pub level: i32,
+    /// A RimewiseCause, RimewiseFamily, RimewiseJob or RimewiseFindingKind; 0 at the other levels.
+    pub name: i32,
+    /// Its probability, 0 to 1.
+    pub probability: f32,
+}
+
+/// A family or a job with its probability.
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
+#[repr(C)]
+pub struct RimewiseShare {
+    /// The family or the job.
+    pub name: i32,
+    /// Its probability, 0 to 1.
+    pub probability: f32,
+}
+
+/// What is dangerous, with the reading it rests on.
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
+#[repr(C)]
+pub struct RimewiseAlarm {
+    /// A RimewiseAlarmCode.
+    pub code: i32,
+    /// The RimewiseMeasurement it rests on.
+    pub field: i32,
+    /// A RimewiseUnit, of both numbers.
+    pub unit: i32,
+    /// RIMEWISE_FACT_VALUE, RIMEWISE_FACT_LIMIT.
+    pub valid: u32,
+    /// Its value.
+    pub value: f32,
+    /// The limit.
+    pub limit: f32,
+}
+
+impl From<&Alarm> for RimewiseAlarm {
+    fn from(alarm: &Alarm) -> Self {
+        Self {
+            code: alarm.code.code(),
+            field: alarm.field.code(),
+            unit: unit_code(alarm.unit),
+            valid: bit(alarm.value, RIMEWISE_FACT_VALUE) | bit(alarm.limit, RIMEWISE_FACT_LIMIT),
+            value: alarm.value.unwrap_or(0.0),
+            limit: alarm.limit.unwrap_or(0.0),
+        }
+    }
+}
+
+/// What an electrical finding says beside its value and limit.
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
+#[repr(C)]
+pub struct RimewiseFindingDetails {
+    /// A RimewiseWinding; 0 where it cannot be told.
+    pub winding: i32,
+    /// How probable it is that what the finding says is so, 0 to 1.
+    pub probability: f32,
+    /// 1 where the value was referred to another temperature, else 0.
+    pub corrected: i32,
+    /// The value at `to_c`, in the finding's unit.
+    pub corrected_value: f32,
+    /// The temperature it was measured at, degC.
+    pub from_c: f32,
+    /// The temperature it is referred to, degC.
+    pub to_c: f32,
+}
+
+impl From<&Finding> for RimewiseFindingDetails {
+    fn from(found: &Finding) -> Self {
+        let blank = Self {
+            winding: found.winding.map_or(0, Winding::code),
+            probability: found.probability,
+            ..Self::default()
+        };
+        match found.corrected {
+            None => blank,
+            Some(Corrected { value, from_c, to_c }) => {
+                Self { corrected: 1, corrected_value: value, from_c, to_c, ..blank }
+            }
+        }
+    }
+}
+
+/// Which of a motor's unmarked terminals is which, by the numbers 1 to 3; all 0 where they do not tell.
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
+#[repr(C)]
+pub struct RimewiseTerminalsFound {
+    /// The common terminal.
+    pub common: u32,
+    /// The run terminal.
+    pub run: u32,
+    /// The start terminal.
+    pub start: u32,
+    /// How probable it is that this is so, 0 to 1.
+    pub probability: f32,
+}
+
 /// The whole answer to one visit. Entries of an array past its count are 0.
 #[derive(Clone, Copy, Debug)]
 #[repr(C)]
@@ -224,6 +334,32 @@ pub struct RimewiseReport {
     pub cycle: RimewiseCycle,
     /// What it would do if healthy.
     pub expected: RimewiseExpected,
+    /// The most specific statement that the error rates allow.
+    pub verdict: RimewiseVerdict,
+    /// A RimewiseCompressorState: whether it is the compressor.
+    pub compressor_state: i32,
+    /// The probability that the compressor or its motor is at fault.
+    pub compressor_probability: f32,
+    /// Number of entries of `families`.
+    pub family_count: u32,
+    /// RimewiseFamily numbers with their probabilities, pairs counted once.
+    pub families: [RimewiseShare; RIMEWISE_FAMILIES_MAX],
+    /// Number of entries of `jobs`.
+    pub job_count: u32,
+    /// RimewiseJob numbers with their probabilities, pairs counted once, the most probable first.
+    pub jobs: [RimewiseShare; RIMEWISE_JOBS_MAX],
+    /// Number of entries of `alarms`.
+    pub alarm_count: u32,
+    /// What is dangerous, the most urgent first.
+    pub alarms: [RimewiseAlarm; RIMEWISE_ALARMS_MAX],
+    /// What each entry of `next` takes, minutes.
+    pub next_minutes: [f32; RIMEWISE_NEXT_MAX],
+    /// What each entry of `electrical` says beside its value and limit.
+    pub electrical_details: [RimewiseFindingDetails; RIMEWISE_ELECTRICAL_MAX],
+    /// Which of the motor's unmarked terminals is which.
+    pub terminals: RimewiseTerminalsFound,
+    /// What to do next, and what the ways to go on cost.
+    pub plan: RimewisePlan,
 }
 
 // SAFETY: repr(C), begins with its size, 4-byte numbers only.
@@ -242,6 +378,17 @@ fn cause_and_measurements(from: &CauseAndMeasurements) -> RimewiseCauseAndMeasur
         to.measurement_count += 1;
     }
     to
+}
+
+fn verdict(from: &Verdict) -> RimewiseVerdict {
+    let name = match from.statement {
+        Statement::Cause(cause) => cause.code(),
+        Statement::Family(family) => family.code(),
+        Statement::Job(job) => job.code(),
+        Statement::Electrical(finding) => finding.code(),
+        Statement::Undecided | Statement::Healthy | Statement::Unidentified => 0,
+    };
+    RimewiseVerdict { level: from.statement.level().code(), name, probability: from.probability }
 }
 
 /// A report of the caller, written member by member up to its size.
@@ -343,6 +490,37 @@ impl RimewiseReport {
                 step: c.step.code(),
             });
             to.quantities(offset_of!(Self, cycle), RIMEWISE_CYCLE_ROOM, &from.cycle.quantities());
+            to.put(offset_of!(Self, verdict), verdict(&from.verdict));
+            to.put(offset_of!(Self, compressor_state), from.compressor.state.code());
+            to.put(offset_of!(Self, compressor_probability), from.compressor.probability);
+            list!(to, family_count, families, &from.families, |f| RimewiseShare {
+                name: f.family.code(),
+                probability: f.probability,
+            });
+            list!(to, job_count, jobs, &from.jobs, |j| RimewiseShare {
+                name: j.job.code(),
+                probability: j.probability,
+            });
+            list!(to, alarm_count, alarms, &from.alarms, |a| RimewiseAlarm::from(a));
+            for position in 0..RIMEWISE_NEXT_MAX {
+                let minutes = diagnosis.next.get(position).map_or(0.0, |next| next.minutes);
+                to.put(offset_of!(Self, next_minutes) + 4 * position, minutes);
+            }
+            for position in 0..RIMEWISE_ELECTRICAL_MAX {
+                let details = from.electrical.get(position).map_or_else(Default::default, |f| f.into());
+                let step = position * size_of::<RimewiseFindingDetails>();
+                to.put::<RimewiseFindingDetails>(offset_of!(Self, electrical_details) + step, details);
+            }
+            let terminals = from.terminals.map_or_else(Default::default, |found| RimewiseTerminalsFound {
+                common: found.common.into(),
+                run: found.run.into(),
+                start: found.start.into(),
+                probability: found.probability,
+            });
+            to.put(offset_of!(Self, terminals), terminals);
+            if offset_of!(Self, plan) + size_of::<RimewisePlan>() <= to.size {
+                RimewisePlan::write(&from.plan, to.at.add(offset_of!(Self, plan)));
+            }
             to.quantities(offset_of!(Self, expected), RIMEWISE_EXPECTED_ROOM, &from.expected.quantities());
         }
     }

@@ -154,16 +154,32 @@ told! {
 
 /// What to do about some members of a choice, one table a language.
 pub type Advice = [&'static Texts; 2];
-/// How to take a reading or an observation.
-pub const MEASURE: Advice = [en::MEASURE, es::MEASURE];
-/// How to do an action.
-pub const ACT: Advice = [en::ACT, es::ACT];
-/// How to ask for what the plate or the owner tells.
-pub const ASK: Advice = [en::ASK, es::ASK];
-/// What mends a cause.
-pub const REMEDY: Advice = [en::REMEDY, es::REMEDY];
-/// What mends an electrical finding.
-pub const MEND: Advice = [en::MEND, es::MEND];
+
+/// Names the tables of advice, each with the choice that it is about.
+macro_rules! advice {
+    ($( $(#[doc = $doc:literal])* $table:ident: $choice:path, )*) => {
+        $( $(#[doc = $doc])* pub const $table: Advice = [en::$table, es::$table]; )*
+        /// Every table of advice.
+        pub const ADVICE: &[Table] = &[$( Table {
+            choices: <$choice as Choice>::CHOICES,
+            name: stringify!($table),
+            texts: $table,
+        } ),*];
+    };
+}
+
+advice! {
+    /// How to take a reading or an observation.
+    MEASURE: crate::measurement::Measurement,
+    /// How to do an action.
+    ACT: crate::readings::Action,
+    /// How to ask for what the plate or the owner tells.
+    ASK: crate::plan::Context,
+    /// What mends a cause.
+    REMEDY: crate::cause::Cause,
+    /// What mends an electrical finding.
+    MEND: crate::motor::finding::FindingKind,
+}
 
 /// Finds the advice on a member; nothing where it has none.
 pub fn advice(of: Advice, code: i32, language: Language) -> Option<&'static str> {
@@ -287,7 +303,7 @@ mod tests {
 
     #[test]
     fn advice_is_given_on_the_same_members_in_every_language() {
-        for [english, spanish] in [MEASURE, ACT, ASK, REMEDY, MEND] {
+        for [english, spanish] in ADVICE.iter().map(|table| table.texts) {
             let codes = |texts: &Texts| texts.iter().map(|(code, _)| *code).collect::<Vec<_>>();
             assert_eq!(codes(english), codes(spanish));
             for ((_, en), (_, es)) in english.iter().zip(spanish) {

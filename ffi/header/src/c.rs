@@ -5,7 +5,7 @@ use crate::{COMMAND, sentence, snake};
 use rimewise::field::{Choices, Shape};
 use rimewise::monitor::EventKind;
 use rimewise::schema::{BESIDES, CHOICES, QUANTITIES, SECTIONS};
-use rimewise::text::TABLES;
+use rimewise::text::{ADVICE, TABLES};
 use std::fmt::Write as _;
 use std::io::{self, Error};
 
@@ -326,6 +326,13 @@ pub(crate) fn texts() -> String {
                 let text = format!("What a Rimewise{} says, in {language}.", named.name);
                 symbol(&text, &format!("{name}_{room}"), &format!("text::{room}::{}", table.name));
             }
+        }
+    }
+    for table in ADVICE {
+        let (name, choice) = (table.name.to_lowercase(), c_name(table.choices));
+        for (language, room) in [("English", "en"), ("Spanish", "es")] {
+            let text = format!("What to do about a {choice}, in {language}; not every one has a sentence.");
+            symbol(&text, &format!("{name}_{room}"), &format!("text::{room}::{}", table.name));
         }
     }
     out

@@ -122,3 +122,23 @@ use rimewise::text;
 #[unsafe(no_mangle)] pub static rimewise_monitor_sample_problem_names: RimewiseTexts = RimewiseTexts(CHOICES[38].c_names);
 /// The names of RimewiseCompressorScale in the contract.
 #[unsafe(no_mangle)] pub static rimewise_compressor_scale_names: RimewiseTexts = RimewiseTexts(CHOICES[39].c_names);
+/// What to do about a RimewiseMeasurement, in English; not every one has a sentence.
+#[unsafe(no_mangle)] pub static rimewise_measure_en: RimewiseTexts = RimewiseTexts(text::en::MEASURE);
+/// What to do about a RimewiseMeasurement, in Spanish; not every one has a sentence.
+#[unsafe(no_mangle)] pub static rimewise_measure_es: RimewiseTexts = RimewiseTexts(text::es::MEASURE);
+/// What to do about a RimewiseAction, in English; not every one has a sentence.
+#[unsafe(no_mangle)] pub static rimewise_act_en: RimewiseTexts = RimewiseTexts(text::en::ACT);
+/// What to do about a RimewiseAction, in Spanish; not every one has a sentence.
+#[unsafe(no_mangle)] pub static rimewise_act_es: RimewiseTexts = RimewiseTexts(text::es::ACT);
+/// What to do about a RimewisePlanContext, in English; not every one has a sentence.
+#[unsafe(no_mangle)] pub static rimewise_ask_en: RimewiseTexts = RimewiseTexts(text::en::ASK);
+/// What to do about a RimewisePlanContext, in Spanish; not every one has a sentence.
+#[unsafe(no_mangle)] pub static rimewise_ask_es: RimewiseTexts = RimewiseTexts(text::es::ASK);
+/// What to do about a RimewiseCause, in English; not every one has a sentence.
+#[unsafe(no_mangle)] pub static rimewise_remedy_en: RimewiseTexts = RimewiseTexts(text::en::REMEDY);
+/// What to do about a RimewiseCause, in Spanish; not every one has a sentence.
+#[unsafe(no_mangle)] pub static rimewise_remedy_es: RimewiseTexts = RimewiseTexts(text::es::REMEDY);
+/// What to do about a RimewiseFindingKind, in English; not every one has a sentence.
+#[unsafe(no_mangle)] pub static rimewise_mend_en: RimewiseTexts = RimewiseTexts(text::en::MEND);
+/// What to do about a RimewiseFindingKind, in Spanish; not every one has a sentence.
+#[unsafe(no_mangle)] pub static rimewise_mend_es: RimewiseTexts = RimewiseTexts(text::es::MEND);

@@ -27,7 +27,7 @@ pub const RIMEWISE_RECORD_MAX: u32 = 4;
 #[repr(C)]
 pub struct RimewiseWorkspace {
     /// Private.
-    pub opaque: [*const c_void; 4224],
+    pub opaque: [*const c_void; 4608],
 }
 
 /// Most entries of RimewiseVisit.cannot.

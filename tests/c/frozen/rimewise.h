@@ -2085,7 +2085,7 @@ typedef struct RimewiseObservations {
 // nothing between calls; it need not be initialised, and two calls that run at once need one each.
 typedef struct RimewiseWorkspace {
     // Private.
-    const void *opaque[4096];
+    const void *opaque[4608];
 } RimewiseWorkspace;
 
 // The probability and the mean severity of one cause.

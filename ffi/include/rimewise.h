@@ -744,6 +744,14 @@ enum RimewiseErrorCode
     RIMEWISE_ERROR_CODE_OTHER_PHASE = 32,
     // The state lies above the critical point, where there is no saturation.
     RIMEWISE_ERROR_CODE_TRANSCRITICAL = 33,
+    // The state lies so close to the critical point that the table does not know it well enough.
+    RIMEWISE_ERROR_CODE_NEAR_CRITICAL = 34,
+    // The state lies between bubble and dew of a blend whose temperatures there the table does not have.
+    RIMEWISE_ERROR_CODE_BETWEEN_BUBBLE_AND_DEW = 35,
+    // The text, or one of its lists, is longer or deeper than any visit.
+    RIMEWISE_ERROR_CODE_TOO_LONG = 36,
+    // The answer was found and could not be written where it was wanted.
+    RIMEWISE_ERROR_CODE_NOT_WRITTEN = 37,
 };
 #ifndef __cplusplus
 #if __STDC_VERSION__ >= 202311L
@@ -763,7 +771,8 @@ enum RimewiseFindingKind
     RIMEWISE_FINDING_KIND_WINDINGS_GOOD = 1,
     // A winding is open.
     RIMEWISE_FINDING_KIND_OPEN_WINDING = 2,
-    // The internal overload is open; it may close again once the compressor is cool.
+    // The internal overload is open; it may close again once the compressor is cool. The value is the temperature of
+    // the windings where it is known, the limit the one below which an overload should have closed again.
     RIMEWISE_FINDING_KIND_OVERLOAD_OPEN = 3,
     // A winding reads low enough for shorted turns.
     RIMEWISE_FINDING_KIND_SHORTED_TURNS = 4,
@@ -817,6 +826,12 @@ enum RimewiseFindingKind
     RIMEWISE_FINDING_KIND_START_CURRENT_LOW = 28,
     // The inrush is above the locked-rotor current by more than its tolerance.
     RIMEWISE_FINDING_KIND_START_CURRENT_HIGH = 29,
+    // One of three phases is missing: a fuse, a contact or a conductor is open.
+    RIMEWISE_FINDING_KIND_SINGLE_PHASING = 30,
+    // The relay or other start gear does not bring the start winding in.
+    RIMEWISE_FINDING_KIND_START_GEAR_FAILED = 31,
+    // There is no supply at the motor: controls, contactor or fuse.
+    RIMEWISE_FINDING_KIND_NO_SUPPLY = 32,
 };
 #ifndef __cplusplus
 #if __STDC_VERSION__ >= 202311L
@@ -967,6 +982,235 @@ enum RimewiseLanguage
 typedef enum RimewiseLanguage RimewiseLanguage;
 #else
 typedef int32_t RimewiseLanguage;
+#endif // __STDC_VERSION__ >= 202311L
+#endif // __cplusplus
+
+// Which winding or line a finding is about.
+enum RimewiseWinding
+#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+  : int32_t
+#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+ {
+    // The run winding, common to run.
+    RIMEWISE_WINDING_RUN = 1,
+    // The start winding, common to start.
+    RIMEWISE_WINDING_START = 2,
+    // What both windings share: the common terminal, its lead, and the internal overload.
+    RIMEWISE_WINDING_COMMON = 3,
+    // Line or terminal 1 of a three-phase motor.
+    RIMEWISE_WINDING_LINE1 = 4,
+    // Line or terminal 2 of a three-phase motor.
+    RIMEWISE_WINDING_LINE2 = 5,
+    // Line or terminal 3 of a three-phase motor.
+    RIMEWISE_WINDING_LINE3 = 6,
+};
+#ifndef __cplusplus
+#if __STDC_VERSION__ >= 202311L
+typedef enum RimewiseWinding RimewiseWinding;
+#else
+typedef int32_t RimewiseWinding;
+#endif // __STDC_VERSION__ >= 202311L
+#endif // __cplusplus
+
+// What an alarm is about, the most urgent first.
+enum RimewiseAlarmCode
+#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+  : int32_t
+#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+ {
+    // Switch the compressor off.
+    RIMEWISE_ALARM_CODE_SWITCH_OFF = 1,
+    // Do not energise the motor.
+    RIMEWISE_ALARM_CODE_DO_NOT_ENERGISE = 2,
+    // The discharge line is too hot.
+    RIMEWISE_ALARM_CODE_DISCHARGE_TOO_HOT = 3,
+    // The head pressure is above what is usual for the refrigerant.
+    RIMEWISE_ALARM_CODE_HEAD_PRESSURE_HIGH = 4,
+    // The compression ratio is above what one stage takes.
+    RIMEWISE_ALARM_CODE_COMPRESSION_RATIO_HIGH = 5,
+    // Liquid refrigerant returns to the compressor.
+    RIMEWISE_ALARM_CODE_LIQUID_RETURNING = 6,
+    // A circuit with a flammable refrigerant is under vacuum and can draw in air.
+    RIMEWISE_ALARM_CODE_VACUUM_WITH_FLAMMABLE = 7,
+};
+#ifndef __cplusplus
+#if __STDC_VERSION__ >= 202311L
+typedef enum RimewiseAlarmCode RimewiseAlarmCode;
+#else
+typedef int32_t RimewiseAlarmCode;
+#endif // __STDC_VERSION__ >= 202311L
+#endif // __cplusplus
+
+// How specific a verdict is.
+enum RimewiseLevel
+#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+  : int32_t
+#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+ {
+    // Nothing can be stated.
+    RIMEWISE_LEVEL_UNDECIDED = 0,
+    // One of the ten causes.
+    RIMEWISE_LEVEL_CAUSE = 1,
+    // A family of causes.
+    RIMEWISE_LEVEL_FAMILY = 2,
+    // A job that mends several causes.
+    RIMEWISE_LEVEL_JOB = 3,
+    // A finding of the motor, the supply or the start gear.
+    RIMEWISE_LEVEL_ELECTRICAL = 4,
+    // Nothing that counts is wrong.
+    RIMEWISE_LEVEL_HEALTHY = 5,
+    // Something is wrong that no listed cause explains.
+    RIMEWISE_LEVEL_UNIDENTIFIED = 6,
+};
+#ifndef __cplusplus
+#if __STDC_VERSION__ >= 202311L
+typedef enum RimewiseLevel RimewiseLevel;
+#else
+typedef int32_t RimewiseLevel;
+#endif // __STDC_VERSION__ >= 202311L
+#endif // __cplusplus
+
+// Causes that let the same machine run, so that readings often cannot part them.
+enum RimewiseFamily
+#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+  : int32_t
+#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+ {
+    // A restriction in the liquid line, or a metering device that passes too little.
+    RIMEWISE_FAMILY_LIQUID_FEED = 1,
+};
+#ifndef __cplusplus
+#if __STDC_VERSION__ >= 202311L
+typedef enum RimewiseFamily RimewiseFamily;
+#else
+typedef int32_t RimewiseFamily;
+#endif // __STDC_VERSION__ >= 202311L
+#endif // __cplusplus
+
+// A piece of work that mends several causes alike.
+enum RimewiseJob
+#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+  : int32_t
+#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+ {
+    // Nothing needs mending.
+    RIMEWISE_JOB_NONE = 0,
+    // Clean the condenser, mend its fan.
+    RIMEWISE_JOB_CONDENSER_AIR = 1,
+    // Defrost or clean the evaporator, mend its fan.
+    RIMEWISE_JOB_EVAPORATOR_AIR = 2,
+    // Recover, find the leak or replace drier and capillary, evacuate, charge by weight.
+    RIMEWISE_JOB_OPEN_CIRCUIT = 3,
+    // Set, clean or replace the expansion valve.
+    RIMEWISE_JOB_METERING_VALVE = 4,
+    // Replace the compressor.
+    RIMEWISE_JOB_COMPRESSOR = 5,
+    // Mend the supply, the start gear or a capacitor.
+    RIMEWISE_JOB_ELECTRICAL = 6,
+};
+#ifndef __cplusplus
+#if __STDC_VERSION__ >= 202311L
+typedef enum RimewiseJob RimewiseJob;
+#else
+typedef int32_t RimewiseJob;
+#endif // __STDC_VERSION__ >= 202311L
+#endif // __cplusplus
+
+// What is said of the compressor with its motor.
+enum RimewiseCompressorState
+#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+  : int32_t
+#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+ {
+    // Nothing can be said yet.
+    RIMEWISE_COMPRESSOR_STATE_OPEN = 0,
+    // It is not the compressor.
+    RIMEWISE_COMPRESSOR_STATE_CLEARED = 1,
+    // It pumps less than it should, and still does something.
+    RIMEWISE_COMPRESSOR_STATE_FAILING = 2,
+    // It is done: its motor, or so much of its pumping that nothing is left to wait for.
+    RIMEWISE_COMPRESSOR_STATE_FAILED = 3,
+};
+#ifndef __cplusplus
+#if __STDC_VERSION__ >= 202311L
+typedef enum RimewiseCompressorState RimewiseCompressorState;
+#else
+typedef int32_t RimewiseCompressorState;
+#endif // __STDC_VERSION__ >= 202311L
+#endif // __cplusplus
+
+// What kind of step it is.
+enum RimewiseStepKind
+#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+  : int32_t
+#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+ {
+    // Leave the machine as it is.
+    RIMEWISE_STEP_KIND_LEAVE = 0,
+    // Look or listen.
+    RIMEWISE_STEP_KIND_LOOK = 1,
+    // Take a reading.
+    RIMEWISE_STEP_KIND_MEASURE = 2,
+    // Do something to the machine and read again.
+    RIMEWISE_STEP_KIND_ACT = 3,
+    // Repair.
+    RIMEWISE_STEP_KIND_REPAIR = 4,
+    // Replace the compressor.
+    RIMEWISE_STEP_KIND_REPLACE_COMPRESSOR = 5,
+    // Replace the machine.
+    RIMEWISE_STEP_KIND_REPLACE_MACHINE = 6,
+    // Wait.
+    RIMEWISE_STEP_KIND_WAIT = 7,
+};
+#ifndef __cplusplus
+#if __STDC_VERSION__ >= 202311L
+typedef enum RimewiseStepKind RimewiseStepKind;
+#else
+typedef int32_t RimewiseStepKind;
+#endif // __STDC_VERSION__ >= 202311L
+#endif // __cplusplus
+
+// What the plate or the owner tells of the machine.
+enum RimewisePlanContext
+#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+  : int32_t
+#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+ {
+    // Which refrigerant it holds.
+    RIMEWISE_PLAN_CONTEXT_REFRIGERANT = 1,
+    // How it meters.
+    RIMEWISE_PLAN_CONTEXT_METERING = 2,
+    // What it is for.
+    RIMEWISE_PLAN_CONTEXT_DUTY = 3,
+};
+#ifndef __cplusplus
+#if __STDC_VERSION__ >= 202311L
+typedef enum RimewisePlanContext RimewisePlanContext;
+#else
+typedef int32_t RimewisePlanContext;
+#endif // __STDC_VERSION__ >= 202311L
+#endif // __cplusplus
+
+// What a repair changed.
+enum RimewiseChange
+#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+  : int32_t
+#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+ {
+    // The machine is cleared after it.
+    RIMEWISE_CHANGE_WORKED = 1,
+    // The readings are far nearer to a healthy machine's, and it is not cleared.
+    RIMEWISE_CHANGE_BETTER = 2,
+    // The readings say the same as before.
+    RIMEWISE_CHANGE_UNCHANGED = 3,
+    // The readings are further from a healthy machine's.
+    RIMEWISE_CHANGE_WORSE = 4,
+};
+#ifndef __cplusplus
+#if __STDC_VERSION__ >= 202311L
+typedef enum RimewiseChange RimewiseChange;
+#else
+typedef int32_t RimewiseChange;
 #endif // __STDC_VERSION__ >= 202311L
 #endif // __cplusplus
 
@@ -1276,6 +1520,24 @@ typedef uint32_t RimewiseExpectedValid;
 // Most events that one sample can bring.
 #define RIMEWISE_MONITOR_EVENTS_MAX 8
 
+// Room for outcomes of a step.
+#define RIMEWISE_THEN_MAX 8
+
+// Room for ways to go on.
+#define RIMEWISE_WAYS_MAX 24
+
+// The bit of RimewisePlan.valid that says `replace_above` is there.
+#define RIMEWISE_PLAN_REPLACE_ABOVE 1
+
+// The bit of RimewisePlan.valid that says `weigh_in_kg` is there.
+#define RIMEWISE_PLAN_WEIGH_IN 2
+
+// The bit of RimewisePlan.valid that says `hose_takes_g` is there.
+#define RIMEWISE_PLAN_HOSE 4
+
+// The bit of RimewisePlan.valid that says `hose_takes_percent` is there.
+#define RIMEWISE_PLAN_HOSE_PERCENT 8
+
 // Room for causes, `none` included; `cause_count` says how many this library knows.
 #define RIMEWISE_CAUSES_MAX 16
 
@@ -1293,6 +1555,15 @@ typedef uint32_t RimewiseExpectedValid;
 
 // Most electrical findings in a report.
 #define RIMEWISE_ELECTRICAL_MAX 16
+
+// Room for families in a report.
+#define RIMEWISE_FAMILIES_MAX 8
+
+// Room for jobs in a report.
+#define RIMEWISE_JOBS_MAX 16
+
+// Room for alarms in a report.
+#define RIMEWISE_ALARMS_MAX 16
 
 // Most cautions in a report.
 #define RIMEWISE_CAUTIONS_MAX 24
@@ -1627,12 +1898,41 @@ enum RimewiseWay
     RIMEWISE_WAY_REPAIR = 3,
     // Replace the compressor.
     RIMEWISE_WAY_REPLACE_COMPRESSOR = 4,
+    // Replace the machine.
+    RIMEWISE_WAY_REPLACE_MACHINE = 5,
 };
 #ifndef __cplusplus
 #if __STDC_VERSION__ >= 202311L
 typedef enum RimewiseWay RimewiseWay;
 #else
 typedef int32_t RimewiseWay;
+#endif // __STDC_VERSION__ >= 202311L
+#endif // __cplusplus
+
+// What a step or a way is about.
+enum RimewiseSubject
+#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+  : int32_t
+#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+ {
+    // The machine as a whole.
+    RIMEWISE_SUBJECT_MACHINE = 0,
+    // A RimewiseMeasurement.
+    RIMEWISE_SUBJECT_MEASUREMENT = 1,
+    // A RimewiseAction.
+    RIMEWISE_SUBJECT_ACTION = 2,
+    // A RimewisePlanContext.
+    RIMEWISE_SUBJECT_CONTEXT = 3,
+    // A RimewiseCause.
+    RIMEWISE_SUBJECT_CAUSE = 4,
+    // A RimewiseFindingKind.
+    RIMEWISE_SUBJECT_FINDING = 5,
+};
+#ifndef __cplusplus
+#if __STDC_VERSION__ >= 202311L
+typedef enum RimewiseSubject RimewiseSubject;
+#else
+typedef int32_t RimewiseSubject;
 #endif // __STDC_VERSION__ >= 202311L
 #endif // __cplusplus
 
@@ -2000,7 +2300,8 @@ typedef struct RimewiseCosts {
     float horizon_days;
     // The next test, its time and parts.
     float test;
-    // What is lost when the machine is left with its fault: the goods at risk times the chance that they spoil.
+    // What is lost at once when the machine is left with its fault: the goods at risk times the chance that they
+    // spoil.
     float product_at_risk;
     // The repair of each cause, by the number of its RimewiseCause; that of none is not looked at.
     float repair[RIMEWISE_CAUSES_MAX];
@@ -2018,13 +2319,13 @@ typedef struct RimewiseAlternative {
     float expected_cost;
 } RimewiseAlternative;
 
-// All ways to go on, and the cheapest where every cost that matters is known.
+// All ways to go on, and the cheapest.
 typedef struct RimewiseDecision {
     // The size of this struct; set it before the call.
     uint32_t size;
     // RIMEWISE_DECISION_RECOMMENDED where a way is recommended.
     uint32_t valid;
-    // The recommended RimewiseWay; 0 where a cost that matters is missing.
+    // The recommended RimewiseWay; 0 where no cost is known.
     int32_t recommended;
     // The RimewiseCause whose repair is recommended; 0 for the other actions.
     int32_t recommended_cause;
@@ -2085,7 +2386,7 @@ typedef struct RimewiseObservations {
 // nothing between calls; it need not be initialised, and two calls that run at once need one each.
 typedef struct RimewiseWorkspace {
     // Private.
-    const void *opaque[4096];
+    const void *opaque[4608];
 } RimewiseWorkspace;
 
 // The probability and the mean severity of one cause.
@@ -2210,6 +2511,110 @@ typedef struct RimewiseExpected {
     struct RimewiseEstimate reserved[7];
 } RimewiseExpected;
 
+// The most specific statement that the error rates allow.
+typedef struct RimewiseVerdict {
+    // A RimewiseLevel, which says what `name` is.
+    int32_t level;
+    // A RimewiseCause, RimewiseFamily, RimewiseJob or RimewiseFindingKind; 0 at the other levels.
+    int32_t name;
+    // Its probability, 0 to 1.
+    float probability;
+} RimewiseVerdict;
+
+// A family or a job with its probability.
+typedef struct RimewiseShare {
+    // The family or the job.
+    int32_t name;
+    // Its probability, 0 to 1.
+    float probability;
+} RimewiseShare;
+
+// What is dangerous, with the reading it rests on.
+typedef struct RimewiseAlarm {
+    // A RimewiseAlarmCode.
+    int32_t code;
+    // The RimewiseMeasurement it rests on.
+    int32_t field;
+    // A RimewiseUnit, of both numbers.
+    int32_t unit;
+    // RIMEWISE_FACT_VALUE, RIMEWISE_FACT_LIMIT.
+    uint32_t valid;
+    // Its value.
+    float value;
+    // The limit.
+    float limit;
+} RimewiseAlarm;
+
+// What an electrical finding says beside its value and limit.
+typedef struct RimewiseFindingDetails {
+    // A RimewiseWinding; 0 where it cannot be told.
+    int32_t winding;
+    // How probable it is that what the finding says is so, 0 to 1.
+    float probability;
+    // 1 where the value was referred to another temperature, else 0.
+    int32_t corrected;
+    // The value at `to_c`, in the finding's unit.
+    float corrected_value;
+    // The temperature it was measured at, degC.
+    float from_c;
+    // The temperature it is referred to, degC.
+    float to_c;
+} RimewiseFindingDetails;
+
+// Which of a motor's unmarked terminals is which, by the numbers 1 to 3; all 0 where they do not tell.
+typedef struct RimewiseTerminalsFound {
+    // The common terminal.
+    uint32_t common;
+    // The run terminal.
+    uint32_t run;
+    // The start terminal.
+    uint32_t start;
+    // How probable it is that this is so, 0 to 1.
+    float probability;
+} RimewiseTerminalsFound;
+
+// A step, what follows on an outcome, or a way to go on: what kind it is and what it is about.
+typedef struct RimewisePlanEntry {
+    // A RimewiseStepKind.
+    int32_t kind;
+    // A RimewiseSubject, which says what `name` is.
+    int32_t about;
+    // The number of what it is about; 0 for the machine.
+    int32_t name;
+    // Of an outcome its probability, of a way its expected cost, of the step the probability that it changes what is done.
+    float number;
+} RimewisePlanEntry;
+
+// What to do next, and what the ways to go on cost.
+typedef struct RimewisePlan {
+    // RIMEWISE_PLAN_... bits of the numbers that are there.
+    uint32_t valid;
+    // The next step.
+    struct RimewisePlanEntry step;
+    // What the step takes, minutes.
+    float minutes;
+    // The RimewiseEffort of the step; 0 for what is no measurement.
+    int32_t effort;
+    // What a hose takes from the charge, g.
+    float hose_takes_g;
+    // The same over the nameplate charge, percent.
+    float hose_takes_percent;
+    // The probability of a weak compressor above which replacing it pays.
+    float replace_above;
+    // What to let out of the cylinder by the scale after an evacuation, kg.
+    struct RimewiseEstimate weigh_in_kg;
+    // A RimewiseChange: whether what was changed on this visit helped; 0 without readings from before.
+    int32_t change;
+    // Number of entries of `then`.
+    uint32_t then_count;
+    // What follows on each outcome of the step.
+    struct RimewisePlanEntry then[RIMEWISE_THEN_MAX];
+    // Number of entries of `ways`.
+    uint32_t way_count;
+    // The ways to go on, the cheapest first.
+    struct RimewisePlanEntry ways[RIMEWISE_WAYS_MAX];
+} RimewisePlan;
+
 // The whole answer to one visit. Entries of an array past its count are 0.
 typedef struct RimewiseReport {
     // The size of this struct; set it before the call.
@@ -2263,6 +2668,32 @@ typedef struct RimewiseReport {
     struct RimewiseCycle cycle;
     // What it would do if healthy.
     struct RimewiseExpected expected;
+    // The most specific statement that the error rates allow.
+    struct RimewiseVerdict verdict;
+    // A RimewiseCompressorState: whether it is the compressor.
+    int32_t compressor_state;
+    // The probability that the compressor or its motor is at fault.
+    float compressor_probability;
+    // Number of entries of `families`.
+    uint32_t family_count;
+    // RimewiseFamily numbers with their probabilities, pairs counted once.
+    struct RimewiseShare families[RIMEWISE_FAMILIES_MAX];
+    // Number of entries of `jobs`.
+    uint32_t job_count;
+    // RimewiseJob numbers with their probabilities, pairs counted once, the most probable first.
+    struct RimewiseShare jobs[RIMEWISE_JOBS_MAX];
+    // Number of entries of `alarms`.
+    uint32_t alarm_count;
+    // What is dangerous, the most urgent first.
+    struct RimewiseAlarm alarms[RIMEWISE_ALARMS_MAX];
+    // What each entry of `next` takes, minutes.
+    float next_minutes[RIMEWISE_NEXT_MAX];
+    // What each entry of `electrical` says beside its value and limit.
+    struct RimewiseFindingDetails electrical_details[RIMEWISE_ELECTRICAL_MAX];
+    // Which of the motor's unmarked terminals is which.
+    struct RimewiseTerminalsFound terminals;
+    // What to do next, and what the ways to go on cost.
+    struct RimewisePlan plan;
 } RimewiseReport;
 
 // Why the technician was called, and what was done before.
@@ -2515,6 +2946,9 @@ extern const struct RimewiseRefrigerant rimewise_r13;
 // R13I1: a pure fluid, safety class A1.
 extern const struct RimewiseRefrigerant rimewise_r13i1;
 
+// R14: a pure fluid, safety class A1.
+extern const struct RimewiseRefrigerant rimewise_r14;
+
 // R21: a pure fluid, safety class B1.
 extern const struct RimewiseRefrigerant rimewise_r21;
 
@@ -2532,6 +2966,9 @@ extern const struct RimewiseRefrigerant rimewise_r40;
 
 // R41: a pure fluid, safety class not known.
 extern const struct RimewiseRefrigerant rimewise_r41;
+
+// R50: a pure fluid, safety class A3.
+extern const struct RimewiseRefrigerant rimewise_r50;
 
 // R113: a pure fluid, safety class A1.
 extern const struct RimewiseRefrigerant rimewise_r113;
@@ -2610,6 +3047,12 @@ extern const struct RimewiseRefrigerant rimewise_rc318;
 
 // R365mfc: a pure fluid, safety class not known.
 extern const struct RimewiseRefrigerant rimewise_r365mfc;
+
+// R400(50/50): a blend, safety class A1.
+extern const struct RimewiseRefrigerant rimewise_r400_50_50;
+
+// R400(60/40): a blend, safety class A1.
+extern const struct RimewiseRefrigerant rimewise_r400_60_40;
 
 // R401A: a blend, safety class A1.
 extern const struct RimewiseRefrigerant rimewise_r401a;
@@ -2974,6 +3417,12 @@ extern const struct RimewiseRefrigerant rimewise_r475a;
 // R476A: a blend, safety class A1.
 extern const struct RimewiseRefrigerant rimewise_r476a;
 
+// R477A: a blend, safety class A3.
+extern const struct RimewiseRefrigerant rimewise_r477a;
+
+// R480A: a blend, safety class A1.
+extern const struct RimewiseRefrigerant rimewise_r480a;
+
 // R500: a blend, safety class A1.
 extern const struct RimewiseRefrigerant rimewise_r500;
 
@@ -3235,6 +3684,39 @@ extern const struct RimewiseTexts rimewise_unit_es;
 // The names of RimewiseLanguage in the contract.
 extern const struct RimewiseTexts rimewise_language_names;
 
+// The names of RimewiseWinding in the contract.
+extern const struct RimewiseTexts rimewise_winding_names;
+
+// The names of RimewiseAlarmCode in the contract.
+extern const struct RimewiseTexts rimewise_alarm_code_names;
+
+// What a RimewiseAlarmCode says, in English.
+extern const struct RimewiseTexts rimewise_alarm_code_en;
+
+// What a RimewiseAlarmCode says, in Spanish.
+extern const struct RimewiseTexts rimewise_alarm_code_es;
+
+// The names of RimewiseLevel in the contract.
+extern const struct RimewiseTexts rimewise_level_names;
+
+// The names of RimewiseFamily in the contract.
+extern const struct RimewiseTexts rimewise_family_names;
+
+// The names of RimewiseJob in the contract.
+extern const struct RimewiseTexts rimewise_job_names;
+
+// The names of RimewiseCompressorState in the contract.
+extern const struct RimewiseTexts rimewise_compressor_state_names;
+
+// The names of RimewiseStepKind in the contract.
+extern const struct RimewiseTexts rimewise_step_kind_names;
+
+// The names of RimewisePlanContext in the contract.
+extern const struct RimewiseTexts rimewise_plan_context_names;
+
+// The names of RimewiseChange in the contract.
+extern const struct RimewiseTexts rimewise_change_names;
+
 // The names of RimewiseMonitorEventKind in the contract.
 extern const struct RimewiseTexts rimewise_monitor_event_kind_names;
 
@@ -3246,6 +3728,36 @@ extern const struct RimewiseTexts rimewise_monitor_sample_problem_names;
 
 // The names of RimewiseCompressorScale in the contract.
 extern const struct RimewiseTexts rimewise_compressor_scale_names;
+
+// What to do about a RimewiseMeasurement, in English; not every one has a sentence.
+extern const struct RimewiseTexts rimewise_measure_en;
+
+// What to do about a RimewiseMeasurement, in Spanish; not every one has a sentence.
+extern const struct RimewiseTexts rimewise_measure_es;
+
+// What to do about a RimewiseAction, in English; not every one has a sentence.
+extern const struct RimewiseTexts rimewise_act_en;
+
+// What to do about a RimewiseAction, in Spanish; not every one has a sentence.
+extern const struct RimewiseTexts rimewise_act_es;
+
+// What to do about a RimewisePlanContext, in English; not every one has a sentence.
+extern const struct RimewiseTexts rimewise_ask_en;
+
+// What to do about a RimewisePlanContext, in Spanish; not every one has a sentence.
+extern const struct RimewiseTexts rimewise_ask_es;
+
+// What to do about a RimewiseCause, in English; not every one has a sentence.
+extern const struct RimewiseTexts rimewise_remedy_en;
+
+// What to do about a RimewiseCause, in Spanish; not every one has a sentence.
+extern const struct RimewiseTexts rimewise_remedy_es;
+
+// What to do about a RimewiseFindingKind, in English; not every one has a sentence.
+extern const struct RimewiseTexts rimewise_mend_en;
+
+// What to do about a RimewiseFindingKind, in Spanish; not every one has a sentence.
+extern const struct RimewiseTexts rimewise_mend_es;
 
 // What a RimewiseStatus says, in English.
 extern const struct RimewiseTexts rimewise_status_en;
@@ -3375,8 +3887,9 @@ RimewiseStatus rimewise_cycle(const struct RimewiseRefrigerant *refrigerant,
 // Weighs every way to go on by its expected cost.
 //
 // `probabilities` are `count` numbers by the number of their RimewiseCause, such as those of a report; they are scaled
-// to sum to one, and those of causes past the end are 0. `test_settles` is the chance, 0 to 1, that the next test settles the cause. Nothing is recommended unless
-// every cost that matters is known. Errors: WRONG_SIZE, OUT_OF_RANGE where `count` is above the library's causes.
+// to sum to one, and those of causes past the end are 0. `test_settles` is the chance, 0 to 1, that the next test
+// settles the cause. A cost that is not known stands in its usual ratio to those that are; nothing is recommended where
+// none is. Errors: WRONG_SIZE, OUT_OF_RANGE where `count` is above the library's causes.
 RimewiseStatus rimewise_decide(const float *probabilities,
                                uint32_t count,
                                const struct RimewiseCosts *costs,

@@ -225,14 +225,18 @@ export type WarningKind = "reads_like_gauge" | "contradicts_others" | "not_settl
  * - `two_phase`: The state is liquid and vapor together, and pressure and temperature do not fix it.
  * - `other_phase`: The state lies in the other phase.
  * - `transcritical`: The state lies above the critical point, where there is no saturation.
+ * - `near_critical`: The state lies so close to the critical point that the table does not know it well enough.
+ * - `between_bubble_and_dew`: The state lies between bubble and dew of a blend whose temperatures there the table does not have.
+ * - `too_long`: The text, or one of its lists, is longer or deeper than any visit.
+ * - `not_written`: The answer was found and could not be written where it was wanted.
  */
-export type ErrorCode = "not_finite" | "out_of_range" | "outside_table" | "above_discharge" | "phases_unknown" | "unknown_code" | "not_json" | "duplicate" | "unknown_field" | "wrong_type" | "wrong_length" | "unknown_name" | "unknown_refrigerant" | "unknown_measurement" | "too_large" | "missing" | "not_usable" | "two_phase" | "other_phase" | "transcritical";
+export type ErrorCode = "not_finite" | "out_of_range" | "outside_table" | "above_discharge" | "phases_unknown" | "unknown_code" | "not_json" | "duplicate" | "unknown_field" | "wrong_type" | "wrong_length" | "unknown_name" | "unknown_refrigerant" | "unknown_measurement" | "too_large" | "missing" | "not_usable" | "two_phase" | "other_phase" | "transcritical" | "near_critical" | "between_bubble_and_dew" | "too_long" | "not_written";
 
 /**
  * One finding of the electrical checks.
  * - `windings_good`: The windings agree with each other and with the plate.
  * - `open_winding`: A winding is open.
- * - `overload_open`: The internal overload is open; it may close again once the compressor is cool.
+ * - `overload_open`: The internal overload is open; it may close again once the compressor is cool. The value is the temperature of the windings where it is known, the limit the one below which an overload should have closed again.
  * - `shorted_turns`: A winding reads low enough for shorted turns.
  * - `winding_to_frame`: A winding leaks to the frame.
  * - `windings_inconsistent`: The three winding resistances contradict each other.
@@ -259,8 +263,11 @@ export type ErrorCode = "not_finite" | "out_of_range" | "outside_table" | "above
  * - `start_current_usual`: The inrush is about the locked-rotor current, as at any start across the line.
  * - `start_current_low`: The inrush is far below the locked-rotor current.
  * - `start_current_high`: The inrush is above the locked-rotor current by more than its tolerance.
+ * - `single_phasing`: One of three phases is missing: a fuse, a contact or a conductor is open.
+ * - `start_gear_failed`: The relay or other start gear does not bring the start winding in.
+ * - `no_supply`: There is no supply at the motor: controls, contactor or fuse.
  */
-export type FindingKind = "windings_good" | "open_winding" | "overload_open" | "shorted_turns" | "winding_to_frame" | "windings_inconsistent" | "run_capacitor_good" | "run_capacitor_low" | "run_capacitor_high" | "run_capacitor_open" | "start_capacitor_good" | "start_capacitor_low" | "start_capacitor_high" | "start_capacitor_open" | "low_voltage" | "high_voltage" | "voltage_unbalance" | "current_above_rated" | "current_below_expected" | "current_normal" | "locked_rotor" | "high_resistance_connection" | "current_unbalance" | "insulation_good" | "insulation_doubtful" | "terminals_ambiguous" | "start_current_usual" | "start_current_low" | "start_current_high";
+export type FindingKind = "windings_good" | "open_winding" | "overload_open" | "shorted_turns" | "winding_to_frame" | "windings_inconsistent" | "run_capacitor_good" | "run_capacitor_low" | "run_capacitor_high" | "run_capacitor_open" | "start_capacitor_good" | "start_capacitor_low" | "start_capacitor_high" | "start_capacitor_open" | "low_voltage" | "high_voltage" | "voltage_unbalance" | "current_above_rated" | "current_below_expected" | "current_normal" | "locked_rotor" | "high_resistance_connection" | "current_unbalance" | "insulation_good" | "insulation_doubtful" | "terminals_ambiguous" | "start_current_usual" | "start_current_low" | "start_current_high" | "single_phasing" | "start_gear_failed" | "no_supply";
 
 /**
  * What can hurt.
@@ -302,6 +309,98 @@ export type Unit = "" | "ohm" | "megohm" | "uF" | "V" | "A" | "%" | "kPa absolut
  * - `es`: Spanish.
  */
 export type Language = "en" | "es";
+
+/**
+ * Which winding or line a finding is about.
+ * - `run`: The run winding, common to run.
+ * - `start`: The start winding, common to start.
+ * - `common`: What both windings share: the common terminal, its lead, and the internal overload.
+ * - `line_1`: Line or terminal 1 of a three-phase motor.
+ * - `line_2`: Line or terminal 2 of a three-phase motor.
+ * - `line_3`: Line or terminal 3 of a three-phase motor.
+ */
+export type Winding = "run" | "start" | "common" | "line_1" | "line_2" | "line_3";
+
+/**
+ * What an alarm is about, the most urgent first.
+ * - `switch_off`: Switch the compressor off.
+ * - `do_not_energise`: Do not energise the motor.
+ * - `discharge_too_hot`: The discharge line is too hot.
+ * - `head_pressure_high`: The head pressure is above what is usual for the refrigerant.
+ * - `compression_ratio_high`: The compression ratio is above what one stage takes.
+ * - `liquid_returning`: Liquid refrigerant returns to the compressor.
+ * - `vacuum_with_flammable`: A circuit with a flammable refrigerant is under vacuum and can draw in air.
+ */
+export type AlarmCode = "switch_off" | "do_not_energise" | "discharge_too_hot" | "head_pressure_high" | "compression_ratio_high" | "liquid_returning" | "vacuum_with_flammable";
+
+/**
+ * How specific a verdict is.
+ * - `undecided`: Nothing can be stated.
+ * - `cause`: One of the ten causes.
+ * - `family`: A family of causes.
+ * - `job`: A job that mends several causes.
+ * - `electrical`: A finding of the motor, the supply or the start gear.
+ * - `healthy`: Nothing that counts is wrong.
+ * - `unidentified`: Something is wrong that no listed cause explains.
+ */
+export type Level = "undecided" | "cause" | "family" | "job" | "electrical" | "healthy" | "unidentified";
+
+/**
+ * Causes that let the same machine run, so that readings often cannot part them.
+ * - `liquid_feed`: A restriction in the liquid line, or a metering device that passes too little.
+ */
+export type Family = "liquid_feed";
+
+/**
+ * A piece of work that mends several causes alike.
+ * - `none`: Nothing needs mending.
+ * - `condenser_air`: Clean the condenser, mend its fan.
+ * - `evaporator_air`: Defrost or clean the evaporator, mend its fan.
+ * - `open_circuit`: Recover, find the leak or replace drier and capillary, evacuate, charge by weight.
+ * - `metering_valve`: Set, clean or replace the expansion valve.
+ * - `compressor`: Replace the compressor.
+ * - `electrical`: Mend the supply, the start gear or a capacitor.
+ */
+export type Job = "none" | "condenser_air" | "evaporator_air" | "open_circuit" | "metering_valve" | "compressor" | "electrical";
+
+/**
+ * What is said of the compressor with its motor.
+ * - `open`: Nothing can be said yet.
+ * - `cleared`: It is not the compressor.
+ * - `failing`: It pumps less than it should, and still does something.
+ * - `failed`: It is done: its motor, or so much of its pumping that nothing is left to wait for.
+ */
+export type CompressorState = "open" | "cleared" | "failing" | "failed";
+
+/**
+ * What kind of step it is.
+ * - `leave`: Leave the machine as it is.
+ * - `look`: Look or listen.
+ * - `measure`: Take a reading.
+ * - `act`: Do something to the machine and read again.
+ * - `repair`: Repair.
+ * - `replace_compressor`: Replace the compressor.
+ * - `replace_machine`: Replace the machine.
+ * - `wait`: Wait.
+ */
+export type StepKind = "leave" | "look" | "measure" | "act" | "repair" | "replace_compressor" | "replace_machine" | "wait";
+
+/**
+ * What the plate or the owner tells of the machine.
+ * - `refrigerant`: Which refrigerant it holds.
+ * - `metering`: How it meters.
+ * - `duty`: What it is for.
+ */
+export type PlanContext = "refrigerant" | "metering" | "duty";
+
+/**
+ * What a repair changed.
+ * - `worked`: The machine is cleared after it.
+ * - `better`: The readings are far nearer to a healthy machine's, and it is not cleared.
+ * - `unchanged`: The readings say the same as before.
+ * - `worse`: The readings are further from a healthy machine's.
+ */
+export type Change = "worked" | "better" | "unchanged" | "worse";
 
 /**
  * What happened.
@@ -624,7 +723,10 @@ export interface Costs {
   horizon_days?: number | null | undefined;
   /** The next test, its time and parts. */
   test?: number | null | undefined;
-  /** What is lost when the machine is left with its fault: the goods at risk times the chance that they spoil. */
+  /**
+   * What is lost at once when the machine is left with its fault: the goods at risk times the chance that they
+   * spoil.
+   */
   product_at_risk?: number | null | undefined;
 }
 
@@ -642,6 +744,8 @@ export interface Visit {
   access?: Access | null | undefined;
   /** What things cost, in one currency of the caller's choice; null is not known. */
   costs?: Costs | null | undefined;
+  /** Readings of this visit before something was changed. */
+  before?: { readings: Readings } | null | undefined;
   /** The language of the sentences in the answer; English unless given. */
   language?: Language | null | undefined;
   /** How long it has been so, hours. */
@@ -781,6 +885,8 @@ export interface NextMeasurement {
   information_bits: number;
   /** The effort it takes. */
   effort: Effort;
+  /** What it takes, minutes (judged). */
+  minutes: number;
 }
 
 /** A cause and the measurements that rule it out. */
@@ -825,6 +931,88 @@ export interface Finding {
   limit: number | null;
   /** The unit of both, such as `uF` or `ohm`. */
   unit: string;
+  /** Which winding or line; null where it cannot be told. */
+  winding: Winding | null;
+  /** The value referred to the limit's temperature, where that was done. */
+  corrected: Corrected | null;
+  /** How probable it is that what the finding says is so, 0 to 1. */
+  probability: number;
+}
+
+/** A value referred to another temperature than it was measured at. */
+export interface Corrected {
+  /** The value at `to_c`, in the finding's unit. */
+  value: number;
+  /** The temperature it was measured at, degC. */
+  from_c: number;
+  /** The temperature it is referred to, degC. */
+  to_c: number;
+}
+
+/** Which of a motor's unmarked terminals is which, by the numbers that the technician gave them. */
+export interface Terminals {
+  /** The common terminal. */
+  common: number;
+  /** The run terminal. */
+  run: number;
+  /** The start terminal. */
+  start: number;
+  /** How probable it is that this is so, 0 to 1. */
+  probability: number;
+}
+
+/** The most specific statement that the rule's stated error rates allow. */
+export interface Verdict {
+  /** How specific it is. */
+  level: Level;
+  /** A cause, a family, a job or an electrical finding, by its level; null where nothing is stated. */
+  name: string | null;
+  /** Its probability, 0 to 1. */
+  probability: number;
+}
+
+/** A family of causes that readings often cannot part. */
+export interface FamilyProbability {
+  /** The family. */
+  name: Family;
+  /** The probability of its causes together, pairs counted once. */
+  probability: number;
+  /** Its causes. */
+  causes: Cause[];
+}
+
+/** A job that mends what is wrong. */
+export interface JobProbability {
+  /** The job. */
+  name: Job;
+  /** The probability that it mends what is wrong, pairs counted once. */
+  probability: number;
+  /** The causes that it mends. */
+  causes: Cause[];
+}
+
+/** Whether it is the compressor. */
+export interface CompressorAnswer {
+  /** The state. */
+  state: CompressorState;
+  /** The probability that the compressor or its motor is at fault. */
+  probability: number;
+}
+
+/** What is dangerous, with the reading it rests on. */
+export interface Alarm {
+  /** What it is about. */
+  code: AlarmCode;
+  /** The path of the field. */
+  field: string;
+  /** Its value, in `unit`; null where a meter read open or it is no number. */
+  value: number | null;
+  /** The limit, in `unit`; null where there is none. */
+  limit: number | null;
+  /** The unit of both. */
+  unit: string;
+  /** The same in words, in the language asked for. */
+  text: string;
 }
 
 /** One caution at the step it belongs to. */
@@ -868,6 +1056,20 @@ export interface Report {
   warnings: Warning[];
   /** What the motor and supply readings show. */
   electrical: Finding[];
+  /** Which of the motor's unmarked terminals is which; null where they were not measured or do not tell. */
+  terminals: Terminals | null;
+  /** The most specific statement that the error rates allow. */
+  verdict: Verdict;
+  /** How probable each family of causes is that readings often cannot part. */
+  families: FamilyProbability[];
+  /** How probable each job is, the most probable first. */
+  jobs: JobProbability[];
+  /** Whether it is the compressor. */
+  compressor: CompressorAnswer;
+  /** What is dangerous, the most urgent first. */
+  alarms: Alarm[];
+  /** What to do next, and what the ways to go on cost. */
+  plan: PlanOfVisit;
   /** What to take care of, step by step. */
   cautions: Caution[];
 }
@@ -888,6 +1090,67 @@ export interface Refusal {
   limit: number | null;
   /** The unit of both; null where there is none. */
   unit: string | null;
+}
+
+/** The next step of a visit. */
+export interface PlanStep {
+  /** What kind of step it is. */
+  kind: StepKind;
+  /**
+   * What it is about: a measurement, an observation, a cause, an action, an electrical finding, or what the plate
+   * tells.
+   */
+  name: string;
+  /** What it takes, minutes (judged). */
+  minutes: number;
+  /** The probability that its outcome changes what is done, 0 to 1. */
+  changes: number;
+  /** The effort; null for what is no measurement. */
+  effort: Effort | null;
+  /** What a hose takes from the charge, where one goes on, g. */
+  hose_takes_g: number | null;
+  /** The same over the nameplate charge, percent. */
+  hose_takes_percent: number | null;
+  /** The same in words, in the language asked for. */
+  text: string;
+}
+
+/** What follows on one outcome of the step. */
+export interface PlanThen {
+  /** The outcome. */
+  outcome: string;
+  /** Its probability, 0 to 1. */
+  probability: number;
+  /** What is then the best way to go on. */
+  kind: StepKind;
+  /** What that is about. */
+  name: string;
+}
+
+/** A way to go on with what it is expected to cost. */
+export interface PlanWay {
+  /** What kind of way it is. */
+  kind: StepKind;
+  /** What it is about. */
+  name: string;
+  /** The expected cost, in the visit's currency. */
+  expected_cost: number;
+}
+
+/** What to do next, and what the ways to go on cost. */
+export interface PlanOfVisit {
+  /** The next step. */
+  step: PlanStep;
+  /** What follows on each outcome of the step. */
+  then: PlanThen[];
+  /** The ways to go on, the cheapest first; empty where no costs were told. */
+  ways: PlanWay[];
+  /** The probability of a weak compressor above which replacing it pays. */
+  replace_above: number | null;
+  /** What to let out of the cylinder by the scale after an evacuation, where the step ends with a charge by weight. */
+  weigh_in_kg: Estimate | null;
+  /** What was changed on this visit and whether it helped; null without readings from before. */
+  change: Change | null;
 }
 
 /** Bubble and dew temperature at a pressure. */

@@ -1,6 +1,5 @@
 //! What every line of an answer is made of: values that write themselves, and tables of what they hold.
 
-use super::read::FieldError;
 use crate::cycle::Cycle;
 use crate::estimate::Estimate;
 use crate::expected::Expected;
@@ -79,14 +78,6 @@ pub(super) fn line(value: &impl Serialize) -> String {
     // Nothing that is written here can fail: names are texts, and what is not finite is null.
     debug_assert!(written.is_ok());
     String::from_utf8(bytes).unwrap_or_default()
-}
-
-/// Writes a result as one line of JSON: the answer, or the error that names its field.
-pub(super) fn answer(result: Result<impl Serialize, FieldError>) -> String {
-    match result {
-        Ok(value) => line(&value),
-        Err(error) => super::write::write_error(&error),
-    }
 }
 
 /// Writes a number as the shortest decimal that reads back as the same binary32, without an exponent.

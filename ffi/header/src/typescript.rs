@@ -51,6 +51,7 @@ fn fields(out: &mut String, part: &Part) {
             "compressor" => "CompressorPlate",
             "cannot" => "(Measurement | Action)[]",
             "repair" => "{ [cause in Exclude<Cause, \"none\">]?: number | null | undefined }",
+            "before" => "{ readings: Readings }",
             "language" => "Language",
             other => panic!("no type is known for {other}"),
         };

@@ -1153,6 +1153,34 @@ export interface PlanOfVisit {
   change: Change | null;
 }
 
+/** A way to go on. */
+export interface Way {
+  /** What kind of way it is: `leave`, `test`, `repair`, `replace_compressor`, `replace_machine`. */
+  action: string;
+  /** The cause that is repaired. */
+  cause: Cause | null;
+}
+
+/** A way to go on with its expected cost. */
+export interface Alternative {
+  /** What kind of way it is: `leave`, `test`, `repair`, `replace_compressor`, `replace_machine`. */
+  action: string;
+  /** The cause that is repaired. */
+  cause: Cause | null;
+  /** The expected cost; null where it is not known. */
+  expected_cost: number | null;
+}
+
+/** All ways to go on with their expected costs, and the cheapest where a cost is known. */
+export interface Decision {
+  /** Always `ok`. */
+  status: "ok";
+  /** Every way. */
+  alternatives: Alternative[];
+  /** The cheapest way; null where none can be recommended. */
+  recommended: Way | null;
+}
+
 /** Bubble and dew temperature at a pressure. */
 export interface SaturationTemperatures {
   /** Always `ok`. */

@@ -282,7 +282,7 @@ fn read_access(value: Tree, owned: &mut OwnedVisit) -> Result<(), FieldError> {
     Ok(())
 }
 
-fn read_costs(value: Tree, costs: &mut Costs) -> Result<(), FieldError> {
+pub(super) fn read_costs(value: Tree, costs: &mut Costs) -> Result<(), FieldError> {
     let mut repair = [None; Cause::COUNT];
     read_section(costs, "costs", value, &["repair"], |path, value| {
         for (name, value) in object(path, value)? {

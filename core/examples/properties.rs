@@ -14,6 +14,7 @@ use std::process::ExitCode;
 const BUILT_IN: &str = r#"{"refrigerant":"R448A","pressure_kpa":300.0}
 {"refrigerant":"R448A","temperature_c":-10.0}
 {"refrigerant":"R448A","pressure_kpa":300.0,"temperature_c":20.0}
+{"refrigerant":"R448A","pressure_kpa":300.0,"enthalpy_kj_kg":255.0}
 {"refrigerant":"propane"}
 {"list":true}
 "#;

@@ -79,8 +79,11 @@ const COVERAGE: f32 = 2.0;
 /// about 5 K with R-134a, R-290 and R-404A and 17 K with R-22 and R-410A, ASHRAE Fundamentals 2021, chapter 29, table 8,
 /// and a real compressor adds 10 to 20 K).
 const WET_DISCHARGE_K: f32 = 10.0;
-/// Discharge superheat above which the suction gas was dry whatever a clamp says, K (judged).
-const DRY_DISCHARGE_K: f32 = 30.0;
+/// Discharge superheat above which the suction gas was dry whatever a clamp on the suction line says, K.
+///
+/// Of 4,000 visits to the simulated machines that constants may be set on, with a superheat that cannot be told from zero
+/// and a discharge below this: 0.1 % of those without any fault, 58 % of those with flood-back.
+const DRY_DISCHARGE_K: f32 = 20.0;
 /// Standard atmosphere, kPa.
 const ATMOSPHERE_KPA: f32 = 101.325;
 /// Fraction of the rated load at which overload protection must open (common practice: 125 % of the rated load for
@@ -121,15 +124,14 @@ pub fn alarms(
         }
     }
     if running {
-        for alarm in [
+        let limits = [
             discharge_too_hot(&visit.readings),
             head_pressure_high(refrigerant, &visit.readings),
             compression_ratio_high(visit, cycle),
             liquid_returning(visit, cycle),
-        ] {
-            if let Some(alarm) = alarm {
-                add(&mut list, alarm);
-            }
+        ];
+        for alarm in limits.into_iter().flatten() {
+            add(&mut list, alarm);
         }
     }
     if let Some(alarm) = refrigerant.and_then(|r| vacuum_with_flammable(r, visit, expected, running)) {

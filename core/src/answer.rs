@@ -12,6 +12,7 @@ use crate::plan::{self, Basis};
 use crate::readings::Visit;
 use crate::refrigerant::Refrigerant;
 use crate::report::Report;
+use crate::system::Metering;
 use crate::verdict::{self, Statement};
 use crate::warning::{WarningKind, quote, warn, warn_beyond};
 use heapless::Vec;
@@ -74,15 +75,20 @@ pub fn diagnose_in(
     }
     quote(&mut report.warnings, &visit.readings);
     state(refrigerant, visit, report);
+    let valve =
+        matches!(visit.system.metering, Some(Metering::ThermostaticValve | Metering::ElectronicValve));
     let basis = Basis {
         visit,
         refrigerant,
         candidates: workspace.candidates(),
         expected: &report.expected,
-        electrical: &report.electrical,
         must_not_run: report.motor_must_not_run(),
+        answer: plan::answer(report.verdict.statement, valve, &report.diagnosis, &report.electrical),
     };
     plan::plan(&basis, &mut report.diagnosis, &mut report.plan);
+    if report.motor_must_not_run() {
+        ask_only_what_stands_still(report);
+    }
     let safety = refrigerant.and_then(Refrigerant::safety_class);
     let glide_k = refrigerant.map(|r| r.glide().kelvins());
     let mut suggested: Vec<_, 8> = Vec::new();
@@ -131,9 +137,6 @@ fn state(refrigerant: Option<&Refrigerant<'_>>, visit: &Visit<'_>, report: &mut 
     report.families = verdict::families(diagnosis);
     report.jobs = verdict::jobs(&visit.system, diagnosis, electrical, report.compressor.probability);
     report.verdict = verdict::verdict(&evidence, &report.families, &report.jobs);
-    if report.motor_must_not_run() {
-        ask_only_what_stands_still(report);
-    }
 }
 
 /// Takes back what only a running machine shows: nobody is sent to measure on a motor that must not run.

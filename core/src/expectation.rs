@@ -48,6 +48,8 @@ pub(crate) struct Expectation {
     pub(crate) covariance: Matrix,
     /// What the day's conditions move, where they were read.
     pub(crate) conditions: Conditions,
+    /// The share of what the model may be wrong about far from the design point that is in the covariance.
+    off_share: f32,
 }
 
 /// The share of the model's own discrepancy that two days of the same machine have in common (judged: what the model
@@ -107,6 +109,7 @@ impl Expectation {
         mean: [0.0; CHANNELS],
         covariance: [[0.0; CHANNELS]; CHANNELS],
         conditions: [[0.0; CHANNELS]; CONDITIONS],
+        off_share: 1.0,
     };
 
     /// Solves the healthy machine; `None` where the model has no balance here.
@@ -130,7 +133,24 @@ impl Expectation {
             }
         }
         unmodelled(&mut self.covariance, nominal);
+        self.off_share = 1.0;
         Some(())
+    }
+
+    /// Takes back some of what the model may be wrong about far from the design point, where the suction reads colder than
+    /// expected: the wider side is the warmer one.
+    pub(crate) fn lean(&mut self, nominal: &Nominal, measured: &Measured) {
+        let read = [symptom::SUCTION_PRESSURE, symptom::EVAPORATOR_PRESSURE]
+            .into_iter()
+            .find(|channel| measured.given.get(*channel).copied().unwrap_or(false));
+        let Some(channel) = read else { return };
+        let warmer_k =
+            measured.value.get(channel).zip(self.mean.get(channel)).map_or(0.0, |(at, mean)| at - mean);
+        let colder = 1.0 / (1.0 + libm::expf((warmer_k / OFF_DESIGN_TURNS_K).max(-40.0).min(40.0)));
+        let share = 1.0 - (1.0 - OFF_DESIGN_COLDER) * colder;
+        let off = off_design(nominal);
+        add_outer(&mut self.covariance, &off, &off, share * share - 1.0);
+        self.off_share = share;
     }
 
     /// Learns from readings of this same machine when it was good.
@@ -165,7 +185,7 @@ impl Expectation {
             }
         }
         unmodelled(own, &nominal);
-        add_outer(cross, &off_design(&today.nominal), &off_design(&nominal), SAME_MACHINE);
+        add_outer(cross, &off_design(&today.nominal), &off_design(&nominal), SAME_MACHINE * self.off_share);
         for (direction, sd) in &DISCREPANCY {
             add_outer(cross, direction, direction, SHARED * sd * sd);
         }
@@ -292,6 +312,12 @@ pub(crate) fn balance(fluid: Fluid<'_>, machine: &Machine) -> Option<(Unknowns, 
     }
     found.map(|run| (x, run))
 }
+
+/// Share of [`OFF_DESIGN`](symptom::OFF_DESIGN) that holds toward colder (judged: a space off its design lets the suction
+/// rise more or less, but it does not starve an evaporator).
+const OFF_DESIGN_COLDER: f32 = 0.4;
+/// Kelvin over which the one turns into the other.
+const OFF_DESIGN_TURNS_K: f32 = 2.0;
 
 /// Adds the model's own discrepancy.
 fn unmodelled(covariance: &mut Matrix, nominal: &Nominal) {

@@ -41,6 +41,7 @@ mod expectation;
 pub mod expected;
 pub mod field;
 pub mod invalid;
+pub mod job;
 #[cfg(feature = "json")]
 pub mod json;
 mod machine;

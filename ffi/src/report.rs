@@ -6,8 +6,8 @@ use crate::field;
 use crate::generated::quantities::{
     RIMEWISE_CYCLE_ROOM, RIMEWISE_EXPECTED_ROOM, RimewiseCycle, RimewiseExpected,
 };
-use crate::plan::RimewisePlan;
 use crate::invalid::{RIMEWISE_FACT_LIMIT, RIMEWISE_FACT_VALUE, bit};
+use crate::plan::RimewisePlan;
 use core::ffi::CStr;
 use core::mem::{offset_of, size_of};
 use rimewise::alarm::Alarm;

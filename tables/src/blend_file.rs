@@ -1,7 +1,8 @@
 //! A user's own blend: a short text file in, a table and its report out.
 //!
 //! One fact a line: `name` and a designation, an optional `class` and a safety class, then each component's
-//! designation and its mass percent. `#` starts a comment.
+//! designation and its mass percent. `#` starts a comment. Points that were measured, `bubble` or `dew` with an absolute
+//! pressure in kPa and a temperature in degC, tune the pairs that have no published parameters.
 //!
 //! ```text
 //! name  R404A-LIKE
@@ -9,9 +10,12 @@
 //! R125  44
 //! R143a 52
 //! R134a 4
+//! bubble 101.325 -46.2
 //! ```
 
 use crate::data::{Blend, Library};
+use crate::fit::Measured;
+use crate::saturation::Kind;
 use rimewise::refrigerant::SafetyClass;
 
 /// Longest name a table holds.
@@ -23,10 +27,11 @@ const ROUNDING: f64 = 0.05;
 ///
 /// Errors name the line: an unknown word, a percentage that is not a positive number, a component given twice, without
 /// an equation of state (with the nearest names), no name, fewer than two components, a sum that is not 100 %.
-pub fn read(library: &Library, text: &str) -> Result<Blend, String> {
+pub fn read(library: &Library, text: &str) -> Result<(Blend, Vec<Measured>), String> {
     let mut name = None;
     let mut class = None;
     let mut parts: Vec<(String, f64)> = Vec::new();
+    let mut measured = Vec::new();
     for (index, line) in text.lines().enumerate() {
         let at = |what: String| format!("line {}: {what}", index + 1);
         let line = line.split('#').next().unwrap_or_default().trim();
@@ -52,6 +57,19 @@ pub fn read(library: &Library, text: &str) -> Result<Blend, String> {
                     at(format!("no safety class `{value}`; the classes are {}", all.join(", ")))
                 })?;
                 class = Some(value.to_string());
+            }
+            "bubble" | "dew" => {
+                let numbers: Vec<f64> = value.split_whitespace().filter_map(|n| n.parse().ok()).collect();
+                let ([kpa, celsius], 2) =
+                    (numbers[..].first_chunk().copied().unwrap_or([f64::NAN; 2]), numbers.len())
+                else {
+                    return Err(at(format!("`{value}` is not a pressure in kPa and a temperature in degC")));
+                };
+                if !(1.0..=20_000.0).contains(&kpa) || !(-150.0..=300.0).contains(&celsius) {
+                    return Err(at(format!("`{value}` is not a pressure in kPa and a temperature in degC")));
+                }
+                let kind = if word == "dew" { Kind::Dew } else { Kind::Bubble };
+                measured.push(Measured { kind, p: kpa * 1e3, t: celsius + 273.15 });
             }
             component => {
                 let designation = find(library, component).map_err(&at)?;
@@ -81,7 +99,14 @@ pub fn read(library: &Library, text: &str) -> Result<Blend, String> {
         .into_iter()
         .map(|(d, p)| (d, serde_json::Value::from(p * 100.0 / total)))
         .collect::<serde_json::Map<_, _>>();
-    Ok(Blend { designation, mass_percent, safety_class: class, class_source: None, composition_source: None })
+    let blend = Blend {
+        designation,
+        mass_percent,
+        safety_class: class,
+        class_source: None,
+        composition_source: None,
+    };
+    Ok((blend, measured))
 }
 
 /// Letters and digits in lower case, without a leading r.
@@ -143,9 +168,27 @@ mod tests {
 
     #[test]
     fn a_blend_is_read_with_names_as_people_write_them() {
-        let blend = read(&library(), "name X\nR-32 50 # half\npropane 20\n600a 30\n").expect("a good file");
+        let (blend, _) =
+            read(&library(), "name X\nR-32 50 # half\npropane 20\n600a 30\n").expect("a good file");
         let names: Vec<&String> = blend.mass_percent.keys().collect();
         assert_eq!(names, ["R32", "R290", "R600a"]);
+    }
+
+    /// R22 + R124 has no published pair: a bubble point 1 K lower than it gives is met once it is told.
+    #[test]
+    fn measured_points_tune_the_estimated_pairs() {
+        let mut library = library();
+        let text = "name X\nR22 60\nR124 40\n";
+        let (blend, _) = read(&library, text).expect("a good file");
+        let [bubble, _] = crate::fit::boiling(&library, &blend).expect("a boiling point");
+        let lower = bubble - 273.15 - 1.0;
+        let (blend, measured) =
+            read(&library, &format!("{text}bubble 101.325 {lower}\n")).expect("a good file");
+        let rms = crate::fit::tune(&mut library, &blend, &measured).expect("pairs to tune");
+        assert!(rms < 0.01, "{rms}");
+        let [found, _] = crate::fit::boiling(&library, &blend).expect("a boiling point");
+        assert!((found - bubble + 1.0).abs() < 0.01, "{found}");
+        assert!(read(&library, &format!("{text}bubble -40\n")).is_err());
     }
 
     #[test]

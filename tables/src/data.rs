@@ -307,6 +307,8 @@ pub struct Library {
     pub pairs: Pairs,
     /// Blends.
     pub blends: Vec<Blend>,
+    /// Factor on gamma_T of every estimated pair: 1 but for a blend that measured points tune.
+    pub tuning: f64,
     /// What the fit of estimated pairs found.
     pub fitted: FitResult,
     /// Bubble and dew points that others publish.
@@ -340,6 +342,7 @@ impl Library {
             pseudo_pure: folder(&data.join("pseudo_pure"))?,
             pairs: read(&data.join("pairs.json"))?,
             blends: read(&data.join("blends.json"))?,
+            tuning: 1.0,
             fitted: read(&data.join("fitted.json"))?,
             published: read(&data.join("published.json"))?,
             environment: read(&data.join("environment.json"))?,

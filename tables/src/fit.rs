@@ -7,7 +7,7 @@
 use crate::data::{Blend, FitResult, Library, PublishedPoint};
 use crate::linear::least_squares;
 use crate::mixture::Mixture;
-use crate::saturation::at_pressure;
+use crate::saturation::{Kind, at_pressure};
 use crate::substance::mole_fractions;
 use std::collections::BTreeMap;
 
@@ -30,6 +30,52 @@ pub fn boiling(library: &Library, blend: &Blend) -> Result<[f64; 2], String> {
     let (bubble, dew) = at_pressure(&mixture, &z, ATMOSPHERE)
         .ok_or_else(|| format!("{}: no boiling point found", blend.designation))?;
     Ok([bubble.t, dew.t])
+}
+
+/// A measured point of saturation.
+#[derive(Clone, Copy, Debug)]
+pub struct Measured {
+    /// The curve it lies on.
+    pub kind: Kind,
+    /// Pressure, Pa.
+    pub p: f64,
+    /// Temperature, K.
+    pub t: f64,
+}
+
+/// Tunes the estimated pairs of a blend, all by one factor, to measured points; tells what is left, K (root mean square).
+///
+/// Errors: no estimated pair to tune, no saturation found at a pressure.
+pub fn tune(library: &mut Library, blend: &Blend, measured: &[Measured]) -> Result<f64, String> {
+    let names: Vec<&str> = blend.mass_percent.keys().map(String::as_str).collect();
+    if Mixture::blend(library, &names)?.estimated.is_empty() {
+        return Err(format!("{}: every pair has published parameters, nothing to tune", blend.designation));
+    }
+    let errors = |library: &Library| -> Result<Vec<f64>, String> {
+        let mixture = Mixture::blend(library, &names)?;
+        let z = mole_fractions(blend, &mixture)?.0;
+        let one = |m: &Measured| {
+            let (bubble, dew) = at_pressure(&mixture, &z, m.p)?;
+            Some(if m.kind == Kind::Dew { dew.t - m.t } else { bubble.t - m.t })
+        };
+        let missing = || format!("{}: no saturation at a measured pressure", blend.designation);
+        measured.iter().map(|m| one(m).ok_or_else(missing)).collect()
+    };
+    for _ in 0..10 {
+        let here = errors(library)?;
+        library.tuning += STEP;
+        let there = errors(library)?;
+        library.tuning -= STEP;
+        let slopes: Vec<f64> = there.iter().zip(&here).map(|(t, h)| (t - h) / STEP).collect();
+        let square: f64 = slopes.iter().map(|s| s * s).sum();
+        let step = -slopes.iter().zip(&here).map(|(s, h)| s * h).sum::<f64>() / square.max(1e-12);
+        library.tuning = (library.tuning + step.clamp(-0.02, 0.02)).clamp(0.8, 1.2);
+        if step.abs() < 1e-7 {
+            break;
+        }
+    }
+    let left = errors(library)?;
+    Ok(libm::sqrt(left.iter().map(|e| e * e).sum::<f64>() / left.len().max(1) as f64))
 }
 
 /// The published point of the standard for a blend: the first of its rows.

@@ -65,10 +65,17 @@ fn fit() -> Result<(), String> {
 }
 
 fn blend(file: &str, folder: &str) -> Result<(), String> {
-    let library = Library::read(&Path::new(env!("CARGO_MANIFEST_DIR")).join("data"))?;
+    let mut library = Library::read(&Path::new(env!("CARGO_MANIFEST_DIR")).join("data"))?;
     let text = std::fs::read_to_string(file).map_err(|e| format!("{file}: {e}"))?;
-    let blend = blend_file::read(&library, &text).map_err(|e| format!("{file}: {e}"))?;
+    let (blend, measured) = blend_file::read(&library, &text).map_err(|e| format!("{file}: {e}"))?;
     let evidence = Evidence::gather(&library)?;
+    if !measured.is_empty() {
+        let left = fit::tune(&mut library, &blend, &measured)?;
+        let (count, factor) = (measured.len(), library.tuning);
+        println!(
+            "{count} measured points: gamma_T of the estimated pairs times {factor:.4}; {left:.2} K left (rms)"
+        );
+    }
     let compiled = compile::compile(&library, &evidence, Substance::blend(&library, &blend)?)?;
     let path = Path::new(folder).join(format!("{}.table", output::identifier(&blend.designation)));
     std::fs::write(&path, &compiled.bytes).map_err(|e| format!("{}: {e}", path.display()))?;

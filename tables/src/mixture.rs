@@ -135,7 +135,7 @@ impl Mixture {
         };
         let mut binary = match found {
             None => {
-                let (binary, pair) = match estimate(library, &a.designation, &b.designation)? {
+                let (mut binary, mut pair) = match estimate(library, &a.designation, &b.designation)? {
                     Some(pair) => {
                         let (i, j) = if pair.pair[0] == a.designation { (i, j) } else { (j, i) };
                         (gerg(i, j, pair.gerg), pair)
@@ -147,6 +147,8 @@ impl Mixture {
                         (binary, EstimatedPair { pair, estimate: Estimate::CombiningRule, gerg: same })
                     }
                 };
+                binary.t *= library.tuning;
+                pair.gerg[1] *= library.tuning;
                 self.estimated.push(pair);
                 binary
             }

@@ -24,7 +24,7 @@ use rimewise::motor::{balance, insulation, supply, temperature, terminals};
 use rimewise::quantity::{Enthalpy, Entropy, Pressure, Temperature};
 use rimewise::readings::{PumpDownEnd, PumpDownValve, Readings, Uncertainty, Visit};
 use rimewise::refrigerant::data::{R134A, R407C, R744};
-use rimewise::refrigerant::{Phase, Refrigerant, SafetyClass, table};
+use rimewise::refrigerant::{GwpReport, Outcome, Phase, Refrigerant, SafetyClass, States, table};
 use rimewise::system::System;
 use std::collections::BTreeSet;
 use std::fmt::Debug;
@@ -388,6 +388,56 @@ fn refrigerants(cover: &mut Cover) {
     });
     cover.run("refrigerant/inverse::vapor_temperature_at_entropy", |[p, s]| {
         three.map(|r| r.vapor_temperature_at_entropy(pa(p), Entropy::from_joules_per_kg_k(s)))
+    });
+    cover.run("refrigerant/dome::at_enthalpy", |[p, h]| {
+        three.map(|r| r.at_enthalpy(pa(p), Enthalpy::from_joules_per_kg(h)))
+    });
+    cover.run("refrigerant/dome::at_entropy", |[p, s]| {
+        three.map(|r| r.at_entropy(pa(p), Entropy::from_joules_per_kg_k(s)))
+    });
+    cover.run("refrigerant/response::vapor_response", |[p, t]| three.map(|r| r.vapor_response(pa(p), k(t))));
+    cover
+        .run("refrigerant/response::liquid_response", |[p, t]| three.map(|r| r.liquid_response(pa(p), k(t))));
+    cover.run("refrigerant/mod::saturation_uncertainty", |[]: [f32; 0]| {
+        three.map(Refrigerant::saturation_uncertainty)
+    });
+    cover.run("refrigerant/environment::global_warming_potential", |[]: [f32; 0]| {
+        three.map(|r| r.global_warming_potential(GwpReport::Sixth))
+    });
+    cover.run("refrigerant/environment::ozone_depletion_potential", |[]: [f32; 0]| {
+        three.map(Refrigerant::ozone_depletion_potential)
+    });
+    cover.run("refrigerant/environment::atmospheric_life_years", |[]: [f32; 0]| {
+        three.map(Refrigerant::atmospheric_life_years)
+    });
+    type Many = fn(&Refrigerant<'_>, &[f32], &mut [f32], &mut [Outcome]);
+    let many: [(&str, Many); 4] = [
+        ("refrigerant/batch::dew_temperatures", |r, x, y, o| r.dew_temperatures(x, y, o)),
+        ("refrigerant/batch::bubble_temperatures", |r, x, y, o| r.bubble_temperatures(x, y, o)),
+        ("refrigerant/batch::dew_pressures", |r, x, y, o| r.dew_pressures(x, y, o)),
+        ("refrigerant/batch::bubble_pressures", |r, x, y, o| r.bubble_pressures(x, y, o)),
+    ];
+    for (name, call) in many {
+        cover.run(name, |[x]| {
+            three.map(|r| {
+                let (mut out, mut outcome) = ([0.0], [Outcome::Answered]);
+                call(r, &[x], &mut out, &mut outcome);
+                (out, outcome)
+            })
+        });
+    }
+    cover.run("refrigerant/batch::vapor_states", |[p, t]| {
+        three.map(|r| {
+            let (mut d, mut h, mut s, mut outcome) = ([0.0], [0.0], [0.0], [Outcome::Answered]);
+            let states = States {
+                density_kg_m3: &mut d,
+                enthalpy_j_kg: &mut h,
+                entropy_j_kg_k: &mut s,
+                outcome: &mut outcome,
+            };
+            r.vapor_states(&[p], &[t], states);
+            (d, h, s, outcome)
+        })
     });
     cover.run("refrigerant/safety::from_number", |[a]| SafetyClass::from_number(a as u8));
     cover.run("refrigerant/safety::from_name", |[a]| SafetyClass::from_name(&a.to_string()));

@@ -8,7 +8,7 @@ use rimewise::compressor::rating::{Map, NoRating, Polynomial, Quantity, Scale, d
 use rimewise::compressor::start::{self, Start};
 use rimewise::estimate::Estimate;
 use rimewise::motor::capacitor::{self, Condition, Tolerance};
-use rimewise::motor::finding::FindingKind;
+use rimewise::motor::finding::{Finding, FindingKind, Winding};
 use rimewise::motor::insulation::{self, Insulation};
 use rimewise::motor::ohmmeter::Ohmmeter;
 use rimewise::motor::supply::{self, Supply};
@@ -676,4 +676,154 @@ fn pump_down_and_standing_pressure_move_the_report_as_they_should() {
     let gas = odds(|_| {}, Cause::NonCondensables, Cause::None);
     let after = odds(stand, Cause::NonCondensables, Cause::None);
     assert!(after / gas >= 5.0, "{}", after / gas);
+}
+
+// ---- what a finding says beside its value
+
+fn first(readings: Readings) -> Finding {
+    *examine(&machine(), &readings, &Uncertainty::default(), None).first().expect("one finding")
+}
+
+#[test]
+fn a_finding_names_its_winding_and_says_how_sure_it_is() {
+    let open = Some(f32::INFINITY);
+    let windings = |run, start, both| Readings {
+        winding_run_ohm: run,
+        winding_start_ohm: start,
+        winding_run_to_start_ohm: both,
+        winding_c: Some(25.0),
+        ..Readings::default()
+    };
+    // Common practice: an open run winding reads open from common and from start, the start winding stays.
+    assert_eq!(first(windings(open, Some(9.8), open)).winding, Some(Winding::Run));
+    assert_eq!(first(windings(Some(2.4), open, open)).winding, Some(Winding::Start));
+    assert_eq!(first(windings(open, open, Some(12.2))).winding, Some(Winding::Common));
+    assert_eq!(first(windings(open, open, open)).winding, None, "nothing conducts: nothing tells which");
+    // A fifth of the turns bridged in one winding (R follows the number of turns).
+    let run = first(windings(Some(1.92), Some(9.8), Some(11.72)));
+    let start = first(windings(Some(2.4), Some(7.84), Some(10.24)));
+    assert_eq!((run.finding, run.winding), (FindingKind::ShortedTurns, Some(Winding::Run)));
+    assert_eq!((start.finding, start.winding), (FindingKind::ShortedTurns, Some(Winding::Start)));
+    close(run.value.unwrap(), 20.0, 0.5);
+    // More turns are surer, and three readings are surer than two.
+    let milder = first(windings(Some(2.08), Some(9.8), Some(11.88)));
+    assert!(milder.probability < run.probability && run.probability <= 0.97, "{milder:?} {run:?}");
+    assert!(
+        first(windings(open, Some(9.8), None)).probability
+            < first(windings(open, Some(9.8), open)).probability
+    );
+    // A leak to the frame reads alike from every terminal.
+    let frame = first(Readings { winding_to_frame_megohm: Some(0.02), ..Readings::default() });
+    assert_eq!((frame.finding, frame.winding), (FindingKind::WindingToFrame, None));
+    assert!(frame.forbids_power() && frame.probability > 0.9);
+}
+
+#[test]
+fn an_overload_that_is_open_cold_is_told_from_one_to_wait_for() {
+    let open = Some(f32::INFINITY);
+    let overload = |winding_c| {
+        first(Readings {
+            winding_run_ohm: open,
+            winding_start_ohm: open,
+            winding_run_to_start_ohm: Some(12.2),
+            winding_c,
+            ..Readings::default()
+        })
+    };
+    // Internal protectors of small hermetics close again at 50 to 70 degC (common practice).
+    assert!(overload(Some(24.0)).is_cold_overload() && overload(Some(24.0)).forbids_power());
+    for warm in [Some(80.0), None] {
+        assert_eq!(overload(warm).finding, FindingKind::OverloadOpen);
+        assert!(
+            !overload(warm).is_cold_overload() && !overload(warm).forbids_power(),
+            "{warm:?}: wait for it"
+        );
+    }
+}
+
+#[test]
+fn insulation_shows_what_it_was_corrected_from_and_to() {
+    // IEEE 43, the approximate rule, halves for every 10 K: 1.6 megohm at 20 degC are 0.4 at 40 degC, which leaks, and
+    // 3 megohm at 70 degC are 24, which does not.
+    let read = |megohm, winding_c| {
+        first(Readings { winding_to_frame_megohm: Some(megohm), winding_c, ..Readings::default() })
+    };
+    let cold = read(1.6, Some(20.0));
+    assert_eq!((cold.finding, cold.value), (FindingKind::WindingToFrame, Some(1.6)));
+    let corrected = cold.corrected.expect("a temperature is known");
+    assert_eq!((corrected.from_c, corrected.to_c), (20.0, 40.0));
+    close(corrected.value, 0.4, 1e-4);
+    assert_eq!(read(3.0, Some(70.0)).finding, FindingKind::InsulationGood);
+    let unknown = read(1.6, None);
+    assert_eq!((unknown.finding, unknown.corrected), (FindingKind::InsulationDoubtful, None));
+}
+
+#[test]
+fn the_capacitor_check_allows_for_the_meter() {
+    // 15 microfarad less 6 % are 14.1; a hand meter's standard uncertainty there is sqrt((.0145 x 14)^2 + .05^2) = 0.209,
+    // and one in twenty on one side is 1.645 of it: 0.344 below, 13.756.
+    let kind = |uf| first(Readings { run_capacitor_uf: Some(uf), ..Readings::default() });
+    assert_eq!(kind(13.9).finding, FindingKind::RunCapacitorGood);
+    assert_eq!(kind(13.6).finding, FindingKind::RunCapacitorLow);
+    close(kind(13.9).limit.unwrap(), 14.1 - 1.645 * (0.0145_f32 * 13.9).hypot(0.05), 1e-3);
+    assert!(kind(13.6).probability < kind(12.0).probability);
+    // The same class read without error has its own limit.
+    let exact = capacitor::judge(e(13.9, 0.0), 15.0, Tolerance::RUN_USUAL);
+    assert!(matches!(exact, Some(Condition::Low { .. })), "{exact:?}");
+}
+
+#[test]
+fn a_missing_phase_is_its_own_finding_and_names_its_line() {
+    let mut system = System::default();
+    system.compressor.phases = Some(3.0);
+    system.compressor.rated_v = Some(400.0);
+    let found = |readings| {
+        let all = examine(&system, &readings, &Uncertainty::default(), None);
+        all.iter().map(|f| (f.finding, f.winding)).collect::<Vec<_>>()
+    };
+    // Kirchhoff's current law: with one line open the same current goes in by one of the others and out by the other.
+    for (amps, line) in [
+        ([0.0, 17.8, 17.6], Winding::Line1),
+        ([17.7, 0.2, 17.7], Winding::Line2),
+        ([17.6, 17.9, 0.4], Winding::Line3),
+    ] {
+        let readings = Readings { line_currents_a: Some(amps), ..Readings::default() };
+        assert_eq!(found(readings), [(FindingKind::SinglePhasing, Some(line))]);
+    }
+    // A standing motor holds its open terminal at the middle of the two others.
+    let standing = Readings {
+        running: Some(false),
+        line_voltages_v: Some([400.0, 200.0, 200.0]),
+        ..Readings::default()
+    };
+    assert_eq!(found(standing), [(FindingKind::SinglePhasing, Some(Winding::Line3))]);
+    // Unequal lines that all carry current are unbalance.
+    let unequal = Readings { line_currents_a: Some([6.0, 9.0, 9.2]), ..Readings::default() };
+    assert_eq!(found(unequal), [(FindingKind::CurrentUnbalance, None)]);
+}
+
+#[test]
+fn terminals_found_are_told_as_common_run_and_start() {
+    // 2.4 between 2 and 3, 9.8 between 1 and 3, 12.2 between 1 and 2: the sum spans run and start, 3 is common, and the
+    // lower winding ends at 2 (common practice).
+    let readings = Readings {
+        terminal_12_ohm: Some(12.2),
+        terminal_23_ohm: Some(2.4),
+        terminal_13_ohm: Some(9.8),
+        ..Readings::default()
+    };
+    let found = terminals::found(&machine(), &readings).expect("all three measured");
+    assert_eq!((found.common, found.run, found.start), (3, 2, 1));
+    assert!(found.probability > 0.99);
+    // Windings that differ by less than the meter tells are likelier one way, and not sure.
+    let alike = Readings {
+        terminal_12_ohm: Some(8.0),
+        terminal_23_ohm: Some(4.0),
+        terminal_13_ohm: Some(4.01),
+        ..Readings::default()
+    };
+    assert!(terminals::found(&machine(), &alike).unwrap().probability < 0.8);
+    let mut three_phase = machine();
+    three_phase.compressor.phases = Some(3.0);
+    assert_eq!(terminals::found(&three_phase, &readings), None);
 }

@@ -6,7 +6,7 @@ use rimewise_tests::rig::grader::{known, outcome::Truth, sets, tally::Tally};
 use rimewise_tests::rig::machine::{Faults, Machine, Point};
 use rimewise_tests::rig::math::Rng;
 use rimewise_tests::rig::visit::Type;
-use rimewise_tests::rig::{self, set, solve};
+use rimewise_tests::rig::{self, extreme, set, solve};
 use std::collections::BTreeMap;
 use std::path::Path;
 
@@ -587,4 +587,47 @@ fn a_family_a_job_and_the_compressor_question_are_read() {
     assert_eq!(judged(&report, 1), spoken::Spoken::Unidentified);
     let answer = rig::grader::answer::read(&report.to_string()).expect("a report");
     assert_eq!((answer.compressor.as_str(), answer.liquid_feed), ("cleared", 0.93));
+}
+
+/// Gas law and saturation: less charge never stands higher, liquid holds the pressure at saturation, vapour alone
+/// below it.
+#[test]
+fn the_standing_pressure_falls_with_the_charge_and_ends_at_saturation() {
+    for kind in set::types("all") {
+        let m = &kind.machine;
+        let t = 298.15;
+        let at = |share: f64| extreme::standing_pressure(m, m.charge * share, t);
+        let shares: Vec<f64> = (0..40).map(|k| at(0.02 + 0.025 * f64::from(k))).collect();
+        let (dew, bubble) = (m.fluid.dew_pressure(t), m.fluid.bubble_pressure(t));
+        for pair in shares.windows(2) {
+            assert!(pair[1] >= pair[0], "{}: {shares:?}", m.spec.name);
+        }
+        assert!(shares[0] < 0.5 * dew, "{}: {} against {dew}", m.spec.name, shares[0]);
+        assert!(at(3.0) >= dew && at(3.0) <= bubble, "{}: {} in {dew} to {bubble}", m.spec.name, at(3.0));
+        // With a receiver there is liquid at rest in every weather.
+        assert!(!m.spec.receiver || at(1.0) >= dew, "{}", m.spec.name);
+    }
+}
+
+#[test]
+fn the_visits_at_the_ends_are_what_they_say() {
+    let types = set::types("all");
+    let run = extreme::run(&types, 1, 120);
+    assert!(run.len() > 105, "{} of 120 could be made", run.len());
+    let again = extreme::run(&types, 1, 120);
+    let text = |e: &extreme::Extreme| e.visit.to_string();
+    assert_eq!(run.iter().map(text).collect::<Vec<_>>(), again.iter().map(text).collect::<Vec<_>>());
+    for e in &run {
+        let r = &e.visit["readings"];
+        match e.truth.group {
+            extreme::Group::LimitState => {
+                assert!(r["suction_pressure_kpa"].is_number() && r["running"].is_null(), "{r}");
+            }
+            extreme::Group::Standing => {
+                assert!(r["running"] == false && r["standing_pressure_kpa"].is_number(), "{r}")
+            }
+            extreme::Group::Electrical => assert!(r["suction_pressure_kpa"].is_null(), "{r}"),
+        }
+        assert!(!e.truth.right.is_empty() && !e.truth.half.is_empty());
+    }
 }

@@ -265,3 +265,315 @@ fn every_refrigerant_has_a_healthy_machine_of_every_kind_it_is_used_in() {
     }
     assert!(machines > 2_000, "{machines}");
 }
+
+// ---- motor, supply and start gear at their own level
+
+/// Alarms of a report by code, in their order.
+fn alarms(report: &Value) -> Vec<&str> {
+    report["alarms"].as_array().unwrap().iter().map(|a| a["code"].as_str().unwrap()).collect()
+}
+
+/// What only a running machine shows, by the names of the contract.
+const OF_A_RUNNING_MACHINE: [&str; 17] = [
+    "suction_pressure_kpa",
+    "evaporator_pressure_kpa",
+    "discharge_pressure_kpa",
+    "liquid_pressure_kpa",
+    "evaporator_outlet_c",
+    "suction_line_c",
+    "discharge_line_c",
+    "liquid_line_c",
+    "drier_outlet_c",
+    "supply_air_c",
+    "condenser_exhaust_c",
+    "current_a",
+    "voltage_v",
+    "power_w",
+    "pump_down_kpa",
+    "start_current_a",
+    "line_currents_a",
+];
+
+fn asks_for_a_running_machine(report: &Value) -> bool {
+    let named = |name: &Value| OF_A_RUNNING_MACHINE.iter().any(|running| name == running);
+    let next = report["next"].as_array().unwrap().iter().any(|n| named(&n["measurement"]));
+    let open = report["still_open"].as_array().unwrap();
+    next || open.iter().any(|o| o["closed_by"].as_array().unwrap().iter().any(named))
+}
+
+/// A freezer whose windings are on its plate: 3.1 and 12.4 ohm at 25 degC.
+fn freezer_with_plate(readings: Value) -> Value {
+    let mut visit = freezer(readings);
+    visit["system"]["compressor"] = json!({
+        "rated_load_a": 4.6, "locked_rotor_a": 24.0, "rated_v": 230, "phases": 1, "hz": 50,
+        "run_winding_ohm": 3.1, "start_winding_ohm": 12.4, "winding_reference_c": 25.0, "start_capacitor_uf": 88.0
+    });
+    visit
+}
+
+#[test]
+fn a_motor_that_must_not_run_leads_the_verdict_and_nothing_is_measured_on_it_running() {
+    // Common practice: a grounded, shorted or open winding condemns the compressor, and nobody puts power on it.
+    let sound = json!({ "running": false, "winding_run_ohm": 3.1, "winding_start_ohm": 12.4,
+        "winding_run_to_start_ohm": 15.5, "winding_c": 25.0 });
+    let with = |changes: Value| {
+        let mut readings = sound.clone();
+        for (name, value) in changes.as_object().unwrap() {
+            readings[name] = value.clone();
+        }
+        answer(&freezer_with_plate(readings))
+    };
+    for (changes, name) in [
+        (json!({ "winding_to_frame_megohm": 0.02 }), "winding_to_frame"),
+        (json!({ "winding_run_ohm": 2.2, "winding_run_to_start_ohm": 14.6 }), "shorted_turns"),
+        (json!({ "winding_run_ohm": "open", "winding_run_to_start_ohm": "open" }), "open_winding"),
+    ] {
+        let report = with(changes);
+        let verdict = &report["verdict"];
+        assert_eq!((&verdict["level"], &verdict["name"]), (&json!("electrical"), &json!(name)), "{verdict}");
+        assert!(verdict["probability"].as_f64().unwrap() >= 0.8, "{verdict}");
+        assert_eq!(alarms(&report), ["do_not_energise"], "{name}");
+        assert_eq!(report["compressor"]["state"], "failed", "{}", report["compressor"]);
+        assert_eq!(report["jobs"][0]["name"], "compressor", "{}", report["jobs"]);
+        assert_eq!(report["decided"], false);
+        assert!(!asks_for_a_running_machine(&report), "{name}: {} {}", report["next"], report["still_open"]);
+    }
+    let report = with(json!({}));
+    assert!(
+        alarms(&report).is_empty() && report["verdict"]["level"] != "electrical",
+        "{}",
+        report["verdict"]
+    );
+    assert_ne!(report["verdict"]["level"], "healthy", "windings alone clear no machine");
+}
+
+#[test]
+fn single_phasing_and_a_standing_rotor_are_switched_off_first() {
+    let three_phase = json!({
+        "system": { "refrigerant": "R448A", "metering": "thermostatic_valve", "duty": "cooler",
+            "compressor": { "rated_load_a": 10.2, "locked_rotor_a": 52.0, "rated_v": 400, "phases": 3, "hz": 50 } },
+        "readings": { "line_voltages_v": [400, 398, 402], "line_currents_a": [0.0, 17.8, 17.6] }
+    });
+    let report = answer(&three_phase);
+    assert_eq!(report["verdict"]["name"], "single_phasing", "{}", report["verdict"]);
+    assert_eq!(alarms(&report)[0], "switch_off");
+    assert_eq!(report["electrical"][0]["winding"], "line_1", "{}", report["electrical"]);
+    assert_eq!(report["jobs"][0]["name"], "electrical", "{}", report["jobs"]);
+    assert_ne!(report["compressor"]["state"], "failed", "the fuse is not the compressor");
+    assert!(!asks_for_a_running_machine(&report), "{}", report["next"]);
+    // 24 A locked: 20 A of a machine that should run is a rotor that stands.
+    let stands = answer(&freezer_with_plate(json!({ "current_a": 20.0 })));
+    assert_eq!(stands["verdict"]["name"], "locked_rotor", "{}", stands["verdict"]);
+    assert_eq!(alarms(&stands)[0], "switch_off");
+    // NEMA MG 1, 14.36: no motor runs above 5 % of voltage unbalance; 380/400/420 V are exactly that, 376 more.
+    let mut unbalanced = three_phase.clone();
+    unbalanced["readings"] = json!({ "line_voltages_v": [376, 400, 424] });
+    assert_eq!(alarms(&answer(&unbalanced)), ["switch_off"]);
+}
+
+#[test]
+fn what_is_heard_at_the_start_points_to_what_was_not_measured_yet() {
+    let heard = |sound: &str, readings: Value| {
+        let mut visit = freezer_with_plate(readings);
+        visit["observations"] = json!({ "start_sound": sound });
+        answer(&visit)
+    };
+    let probability = |report: &Value, finding: &str| {
+        let list = report["electrical"].as_array().unwrap();
+        list.iter().find(|f| f["finding"] == finding).map_or(0.0, |f| f["probability"].as_f64().unwrap())
+    };
+    let stopped = json!({ "running": false });
+    let hums = heard("hums_and_trips", stopped.clone());
+    assert_eq!(alarms(&hums), ["switch_off"], "windings carry the locked-rotor current as long as it hums");
+    assert!(probability(&hums, "start_gear_failed") > 0.2, "{}", hums["electrical"]);
+    assert_ne!(hums["verdict"]["level"], "electrical", "nothing was measured: {}", hums["verdict"]);
+    // Sound windings, capacitor and voltage leave start gear and a seized rotor.
+    let measured = json!({ "running": false, "winding_run_ohm": 3.1, "winding_start_ohm": 12.4,
+        "winding_run_to_start_ohm": 15.5, "winding_c": 25.0, "start_capacitor_uf": 92.0, "voltage_v": 229.0 });
+    let left = heard("hums_and_trips", measured);
+    assert!(probability(&left, "start_gear_failed") > 0.4, "{}", left["electrical"]);
+    // A failed capacitor explains it: nothing else is suspected.
+    let capacitor = heard("hums_and_trips", json!({ "running": false, "start_capacitor_uf": 31.0 }));
+    assert_eq!(capacitor["verdict"]["name"], "start_capacitor_low", "{}", capacitor["verdict"]);
+    assert_eq!(probability(&capacitor, "start_gear_failed"), 0.0);
+    // Silent with the supply there: the overload before a winding.
+    let silent = heard("silent", json!({ "running": false, "voltage_v": 229.0 }));
+    assert!(probability(&silent, "overload_open") > 0.5, "{}", silent["electrical"]);
+    let dead = heard("silent", json!({ "running": false, "voltage_v": 3.0 }));
+    assert_eq!(dead["verdict"]["name"], "no_supply", "{}", dead["verdict"]);
+}
+
+#[test]
+fn supply_and_parts_lead_where_no_cause_is_decided() {
+    let low = answer(&freezer_with_plate(json!({ "voltage_v": 196.0 })));
+    assert_eq!(low["verdict"]["name"], "low_voltage", "{}", low["verdict"]);
+    let capacitor = answer(&freezer_with_plate(json!({ "running": false, "start_capacitor_uf": "open" })));
+    assert_eq!(capacitor["verdict"]["name"], "start_capacitor_open", "{}", capacitor["verdict"]);
+    assert_eq!(capacitor["jobs"][0]["name"], "electrical", "{}", capacitor["jobs"]);
+}
+
+// ---- alarms
+
+#[test]
+fn each_alarm_is_raised_by_its_reading_and_carries_its_limit() {
+    let one = |visit: Value, code: &str| {
+        let report = answer(&visit);
+        let list = report["alarms"].as_array().unwrap().clone();
+        list.into_iter().find(|a| a["code"] == code).unwrap_or(Value::Null)
+    };
+    // 225 degF at the line some 15 cm from the shell (common practice).
+    let hot = one(freezer(json!({ "discharge_line_c": 125.0 })), "discharge_too_hot");
+    assert_eq!((&hot["field"], &hot["limit"]), (&json!("readings.discharge_line_c"), &json!(107.0)), "{hot}");
+    assert!(!hot["text"].as_str().unwrap().is_empty() && hot["unit"] == "degC");
+    assert!(one(freezer(json!({ "discharge_line_c": 106.0 })), "discharge_too_hot").is_null());
+    // R-404A at 60 degC: bubble 2886, dew 2877 kPa (CoolProp 8.0, to four digits).
+    let head = one(freezer(json!({ "discharge_pressure_kpa": 3000.0 })), "head_pressure_high");
+    assert!((head["limit"].as_f64().unwrap() - 2881.0).abs() < 0.01 * 2881.0, "{head}");
+    assert!(one(freezer(json!({ "discharge_pressure_kpa": 2700.0 })), "head_pressure_high").is_null());
+    // A machine without a port shows it in the middle of its condenser.
+    let sealed = one(freezer(json!({ "condenser_middle_c": 66.0 })), "head_pressure_high");
+    assert_eq!(sealed["field"], "readings.condenser_middle_c");
+    // A starved R-134a cooler: 748 over 28 kPa.
+    let mut starved = freezer(json!({ "suction_pressure_kpa": 28.0, "discharge_pressure_kpa": 748.0 }));
+    starved["system"]["refrigerant"] = json!("R134a");
+    let ratio = one(starved, "compression_ratio_high");
+    assert_eq!((&ratio["field"], &ratio["limit"]), (&json!("cycle.pressure_ratio"), &json!(15.0)), "{ratio}");
+    assert!((ratio["value"].as_f64().unwrap() - 26.71).abs() < 0.01);
+    // Suction gas at its dew temperature: R-404A at 220 kPa is at -28 degC.
+    let wet = json!({ "suction_pressure_kpa": 220.0, "suction_line_c": -28.0 });
+    assert!(!one(freezer(wet.clone()), "liquid_returning").is_null());
+    let dry = json!({ "suction_pressure_kpa": 220.0, "suction_line_c": -28.0, "discharge_pressure_kpa": 1500.0,
+        "discharge_line_c": 75.0 });
+    assert!(one(freezer(dry), "liquid_returning").is_null(), "a discharge 43 K above dew comes from dry gas");
+}
+
+#[test]
+fn vacuum_is_an_alarm_where_the_refrigerant_burns_and_runs_above_the_atmosphere() {
+    let visit = |refrigerant: &str, readings: Value| {
+        let mut visit = freezer(readings);
+        visit["system"]["refrigerant"] = json!(refrigerant);
+        visit["system"]["design"] = json!({});
+        alarms(&answer(&visit)).iter().any(|a| *a == "vacuum_with_flammable")
+    };
+    let vacuum = json!({ "suction_pressure_kpa": 70.0, "space_c": -5.0, "ambient_c": 25.0 });
+    assert!(visit("R290", vacuum.clone()));
+    assert!(!visit("R404A", vacuum), "it does not burn");
+    // Isobutane boils at -11.7 degC: a freezer with it runs in vacuum when it is well.
+    assert!(!visit("R600a", json!({ "suction_pressure_kpa": 54.0, "space_c": -19.0, "ambient_c": 25.0 })));
+    // A pump-down into vacuum is one all the same.
+    assert!(visit("R600a", json!({ "pump_down_kpa": 20.0, "space_c": -19.0, "ambient_c": 25.0 })));
+    assert!(!visit("R290", json!({ "pump_down_kpa": 130.0, "space_c": -5.0, "ambient_c": 25.0 })));
+}
+
+// ---- verdict, jobs and the compressor question
+
+#[test]
+fn a_verdict_says_no_more_than_the_causes_allow() {
+    let healthy_visit = answer(&freezer(healthy(-20.0, 28.0)));
+    assert_eq!(healthy_visit["verdict"]["level"], "healthy");
+    assert!(healthy_visit["verdict"]["name"].is_null());
+    let empty = answer(&json!({}));
+    assert_eq!(empty["verdict"]["level"], "undecided");
+    assert_eq!(empty["compressor"]["state"], "open");
+    // Nothing is decided beside a doubt of the whole visit.
+    let mut readings = healthy(-20.0, 28.0);
+    readings["minutes_running"] = json!(3.0);
+    let early = answer(&freezer(readings));
+    assert_eq!((&early["decided"], &early["verdict"]["level"]), (&json!(false), &json!("undecided")));
+    assert_eq!(early["compressor"]["state"], "open", "{}", early["compressor"]);
+    // An alarm stands beside no clearance unless the machine is built to run there.
+    let mut readings = healthy(-20.0, 28.0);
+    readings["frost_on_compressor"] = Value::Null;
+    readings.as_object_mut().unwrap().remove("frost_on_compressor");
+    readings["discharge_line_c"] = json!(125.0);
+    let hot = answer(&freezer(readings));
+    assert_ne!(hot["verdict"]["level"], "healthy", "{}", hot["verdict"]);
+    assert!(alarms(&hot).contains(&"discharge_too_hot"));
+}
+
+#[test]
+fn a_union_is_at_least_its_likeliest_cause_and_at_most_their_sum() {
+    let mut readings = healthy(-20.0, 28.0);
+    readings["suction_pressure_kpa"] = json!(readings["suction_pressure_kpa"].as_f64().unwrap() - 55.0);
+    readings["suction_line_c"] = json!(8.0);
+    let report = answer(&freezer(readings));
+    let lists = [report["families"].as_array().unwrap(), report["jobs"].as_array().unwrap()];
+    for entry in lists.into_iter().flatten().filter(|e| e["name"] != "electrical") {
+        let p = entry["probability"].as_f64().unwrap();
+        let causes = entry["causes"].as_array().unwrap();
+        let of: Vec<f64> = causes.iter().map(|c| probability(&report, c.as_str().unwrap())).collect();
+        let (sum, most) = (of.iter().sum::<f64>(), of.iter().copied().fold(0.0, f64::max));
+        // The compressor's own question may lower its cause: it was seen to pump.
+        let least = if entry["name"] == "compressor" { 0.0 } else { most };
+        assert!(p >= least - 1e-3 && p <= sum + 1e-3, "{entry} of {of:?}");
+    }
+    let jobs = report["jobs"].as_array().unwrap();
+    assert!(
+        jobs.windows(2).all(|j| j[0]["probability"].as_f64() >= j[1]["probability"].as_f64()),
+        "{jobs:?}"
+    );
+    assert_eq!(jobs.len(), 7);
+}
+
+#[test]
+fn a_valve_is_mended_by_itself_and_a_capillary_in_the_open_circuit() {
+    let job = |metering: &str, name: &str| -> Vec<String> {
+        let mut visit = freezer(json!({ "space_c": -20.0, "ambient_c": 28.0 }));
+        visit["system"]["metering"] = json!(metering);
+        let report = answer(&visit);
+        let jobs = report["jobs"].as_array().unwrap();
+        let job = jobs.iter().find(|j| j["name"] == name).unwrap();
+        job["causes"].as_array().unwrap().iter().map(|c| c.as_str().unwrap().to_owned()).collect()
+    };
+    assert!(job("capillary", "metering_valve").is_empty());
+    assert!(job("capillary", "open_circuit").contains(&"metering_underfeed".to_owned()));
+    assert_eq!(job("thermostatic_valve", "metering_valve"), ["metering_underfeed", "flood_back"]);
+    assert!(!job("thermostatic_valve", "open_circuit").contains(&"metering_underfeed".to_owned()));
+}
+
+#[test]
+fn pressures_nearly_equal_with_little_current_are_broken_valves_and_a_vacuum_is_not() {
+    // Common practice: no compression and few amperes are a compressor that is done.
+    let broken =
+        answer(&freezer_with_plate(json!({ "suction_pressure_kpa": 820.0, "discharge_pressure_kpa": 950.0,
+        "space_c": 14.0, "ambient_c": 27.0, "current_a": 1.9 })));
+    assert_eq!(broken["compressor"]["state"], "failed", "{}", broken["compressor"]);
+    assert_eq!(broken["jobs"][0]["name"], "compressor");
+    // Without current the motor does not run, and nothing is said of its valves.
+    let off =
+        answer(&freezer_with_plate(json!({ "suction_pressure_kpa": 820.0, "discharge_pressure_kpa": 850.0,
+        "space_c": 14.0, "ambient_c": 27.0, "current_a": 0.0 })));
+    assert_ne!(off["compressor"]["state"], "failed", "{}", off["compressor"]);
+    // A suction in vacuum against a blocked tube proves that the compressor pumps.
+    let mut blocked = freezer_with_plate(
+        json!({ "suction_pressure_kpa": 28.0, "discharge_pressure_kpa": 748.0,
+        "space_c": 17.0, "ambient_c": 25.0, "current_a": 1.1, "suction_line_c": 23.0, "liquid_line_c": 25.0 }),
+    );
+    blocked["system"]["refrigerant"] = json!("R134a");
+    blocked["system"]["duty"] = json!("cooler");
+    blocked["system"]["design"] = json!({});
+    let blocked = answer(&blocked);
+    assert!(blocked["compressor"]["probability"].as_f64().unwrap() < 0.02, "{}", blocked["compressor"]);
+    assert!(!["failing", "failed"].contains(&blocked["compressor"]["state"].as_str().unwrap()));
+}
+
+#[test]
+fn the_cautions_of_the_next_step_come_first() {
+    let grounded = answer(&freezer_with_plate(json!({ "running": false, "winding_to_frame_megohm": 0.02 })));
+    assert_eq!(grounded["cautions"][0]["step"], "electrical", "{}", grounded["cautions"]);
+    let steps = |report: &Value| {
+        let list = report["cautions"].as_array().unwrap();
+        let steps: Vec<String> = list.iter().map(|c| c["step"].as_str().unwrap().to_owned()).collect();
+        steps
+    };
+    // Each step's cautions stay together, and none is lost by the order.
+    let pressures =
+        answer(&freezer(json!({ "suction_pressure_kpa": 220.0, "space_c": -18.0, "ambient_c": 28.0 })));
+    let mut seen = steps(&pressures);
+    assert!(seen.iter().any(|s| s == "gauges") && seen.iter().any(|s| s == "opens_system"), "{seen:?}");
+    seen.dedup();
+    let count = seen.len();
+    seen.sort();
+    seen.dedup();
+    assert_eq!(count, seen.len(), "a step stands in two places");
+}

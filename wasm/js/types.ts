@@ -1213,6 +1213,22 @@ export interface SinglePhaseState {
   enthalpy_kj_kg: number;
   /** Specific entropy, kJ/(kg K), IIR reference state. */
   entropy_kj_kg_k: number;
+  /** Isobaric heat capacity, kJ/(kg K); null near the critical point. */
+  heat_capacity_kj_kg_k: number | null;
+  /** Speed of sound, m/s; null where it is not known. */
+  speed_of_sound_m_s: number | null;
+}
+
+/** The state at a pressure and an enthalpy or an entropy. */
+export interface HeatState {
+  /** Always `ok`. */
+  status: "ok";
+  /** The phase. */
+  phase: string;
+  /** The temperature, degC. */
+  temperature_c: number;
+  /** The share of vapor by mass between bubble and dew; null outside. */
+  quality: number | null;
 }
 
 /** A pressure and a temperature between bubble and dew: they do not fix the state. */
@@ -1249,6 +1265,16 @@ export interface RefrigerantFacts {
   molar_mass_g_mol: number;
   /** Whether a pair of components has only estimated mixing parameters. */
   estimated_pair: boolean;
+  /** Standard uncertainty of the saturation temperature by the model itself, K. */
+  saturation_uncertainty_k: number;
+  /** Global warming potential over 100 years, by the fifth assessment report; null where there is no source. */
+  gwp_ar5: number | null;
+  /** The same by the sixth assessment report. */
+  gwp_ar6: number | null;
+  /** Ozone depletion potential; null where there is no source. */
+  odp: number | null;
+  /** Life in the atmosphere, years; null where there is no source. */
+  atmospheric_life_years: number | null;
 }
 
 /** Every refrigerant there is a table for. */

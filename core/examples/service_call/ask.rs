@@ -172,6 +172,9 @@ impl<I: BufRead, O: Write> Play<'_, I, O> {
             let Some(step) = self.open_step(&report) else { return self.after(&visit, &report) };
             self.say("")?;
             self.say(&format!("{}  {}", page::compressor(&report), page::verdict(&report)))?;
+            for alarm in &report.alarms {
+                self.say(&format!("!! {}", alarm.text()))?;
+            }
             for line in page::step_lines(&report, &step) {
                 self.say(line.trim_start())?;
             }

@@ -19,6 +19,7 @@ fn blocks(units: &Units, visit: &OwnedVisit, report: &Report, done: &[String]) -
     let mut blocks: Vec<Block> = Vec::new();
     let mut verdict = vec![page::compressor(report), page::verdict(report)];
     verdict.extend(report.plan.change.map(|change| page::changed(change).to_owned()));
+    verdict.extend(report.alarms.iter().map(|alarm| alarm.text().to_owned()));
     blocks.push(("Verdict", verdict));
     let reasons: Vec<String> = diagnosis
         .evidence

@@ -10,6 +10,7 @@ use rimewise::measurement::Effort;
 use rimewise::plan::{Change, Step, StepKind, Subject};
 use rimewise::report::Report;
 use rimewise::text::{Language, Told};
+use rimewise::verdict::{CompressorState, Statement};
 use rimewise::warning::WarningKind;
 
 /// Most cautions on the short page.
@@ -45,6 +46,9 @@ impl<'a> Page<'a> {
         self.line(&title);
         self.line(&format!("  {}", compressor(self.report)));
         self.line(&format!("  {}", verdict(self.report)));
+        for alarm in &self.report.alarms {
+            self.line(&format!("  !! {}", alarm.text()));
+        }
         if let Some(change) = self.report.plan.change {
             self.line(&format!("  {}", changed(change)));
         }
@@ -249,36 +253,39 @@ pub(crate) fn machine(visit: &OwnedVisit) -> String {
 
 /// What is said of the compressor.
 pub(crate) fn compressor(report: &Report) -> String {
-    let weak = report.diagnosis.causes.iter().find(|c| c.cause == Cause::WeakCompressor);
-    let probability = weak.map_or(0.0, |c| c.probability);
-    let decided = report.diagnosis.decided && report.diagnosis.leading == Cause::WeakCompressor;
-    let state = if decided {
-        "FAILING"
-    } else if report.diagnosis.decided || probability < 0.02 {
-        "CLEARED"
-    } else {
-        "OPEN"
+    let answer = report.compressor;
+    let state = match answer.state {
+        CompressorState::Open => "OPEN",
+        CompressorState::Cleared => "CLEARED",
+        CompressorState::Failing => "FAILING",
+        CompressorState::Failed => "FAILED",
     };
-    format!("COMPRESSOR {state} (at fault: {})", percent(probability))
+    format!("COMPRESSOR {state} (at fault: {})", percent(answer.probability))
 }
 
 /// What is wrong, and how sure.
 pub(crate) fn verdict(report: &Report) -> String {
     let diagnosis = &report.diagnosis;
-    let leading = diagnosis.leading;
-    let probability = diagnosis.causes.iter().find(|c| c.cause == leading).map_or(0.0, |c| c.probability);
-    let odd = diagnosis.fits.is_some_and(|fits| fits < rimewise::diagnosis::FITS_AT_LEAST);
-    match (diagnosis.decided, leading) {
-        (true, Cause::None) => {
-            format!("CLEARED: no fault that costs 5 % or more ({}).", percent(probability))
+    let sure = percent(report.verdict.probability);
+    match report.verdict.statement {
+        Statement::Healthy => format!("CLEARED: no fault that costs 5 % or more ({sure})."),
+        Statement::Cause(cause) => format!("DECIDED: {} ({sure}).", words(cause)),
+        Statement::Family(family) => {
+            format!("DECIDED: {} ({sure}); which of them, the work will show.", joined(family.causes()))
         }
-        (true, cause) => format!("DECIDED: {} ({}).", words(cause), percent(probability)),
-        (false, _) if odd => {
-            "NOT DECIDED: none of the causes explains these readings. Check them against each \
-                              other, then the load, the door, the controls, and the refrigerant on the plate."
-                .to_owned()
+        Statement::Job(job) => {
+            let causes = report.jobs.iter().find(|j| j.job == job).map_or(&[][..], |j| j.causes);
+            let work = job.name().replace('_', " ");
+            format!("DECIDED: {work} ({sure}), for {}.", joined(causes))
         }
-        (false, _) if report.warnings.iter().any(|w| w.kind == WarningKind::TwoCausesAlike) => {
+        Statement::Electrical(finding) => {
+            format!("DECIDED: {} ({sure}).", finding.name().replace('_', " "))
+        }
+        Statement::Unidentified => "NOT ONE OF THE LISTED CAUSES: none of them explains these readings. Check them \
+                                    against each other, then the load, the door, the controls, and the refrigerant on \
+                                    the plate."
+            .to_owned(),
+        Statement::Undecided if report.warnings.iter().any(|w| w.kind == WarningKind::TwoCausesAlike) => {
             let [one, other] = [&diagnosis.causes[0], &diagnosis.causes[1]]
                 .map(|c| format!("{} ({})", words(c.cause), percent(c.probability)));
             format!(
@@ -286,12 +293,16 @@ pub(crate) fn verdict(report: &Report) -> String {
                  anything on this alone."
             )
         }
-        (false, cause) => format!(
+        Statement::Undecided => format!(
             "NOT DECIDED. Most probable: {} ({}). Do not replace anything on this alone.",
-            words(cause),
-            percent(probability)
+            words(diagnosis.leading),
+            percent(diagnosis.causes[0].probability)
         ),
     }
+}
+
+fn joined(causes: &[Cause]) -> String {
+    causes.iter().map(|cause| words(*cause)).collect::<Vec<_>>().join(", or ")
 }
 
 /// Whether a repair helped.

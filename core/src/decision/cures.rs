@@ -33,6 +33,17 @@ pub(crate) fn cures(way: Action, fault: Cause) -> f32 {
     }
 }
 
+impl Action {
+    /// Whether the way opens the circuit and ends with a charge by weight.
+    pub(crate) const fn opens_the_circuit(self) -> bool {
+        match self {
+            Self::Leave | Self::Test | Self::ReplaceMachine => false,
+            Self::Repair(cause) => opens(cause),
+            Self::ReplaceCompressor => true,
+        }
+    }
+}
+
 /// Whether the remedy of a cause opens the circuit: recover, mend, evacuate, charge by weight.
 const fn opens(cause: Cause) -> bool {
     !matches!(cause, Cause::None | Cause::CondenserAirflow | Cause::EvaporatorAirflow)

@@ -45,11 +45,20 @@ pub(crate) struct Beside {
 }
 
 /// Standard deviation of the logarithm of a recovered mass: what stays in the oil and in the hoses (judged).
-pub(crate) const RECOVERED_SPREAD: f32 = 0.08;
+const RECOVERED_SPREAD: f32 = 0.08;
+/// A hypothesis stands for severities about its own, some fifth of it either way: its nodes lie so far apart.
+const ABOUT: f32 = 0.2;
 /// Probability that a recovered mass says nothing: not all came out, the plate is another machine's (judged), over this
 /// width of its logarithm.
-const RECOVERED_SPOILT: f32 = 0.08;
+const RECOVERED_SPOILT: f32 = 0.03;
 const RECOVERED_WIDTH: f32 = 3.0;
+
+/// Standard deviation of the logarithm of what comes out of a machine over its plate's charge.
+pub(crate) fn recovered_spread(hypothesis: &Hypothesis) -> f32 {
+    let left = charge_left(hypothesis).max(0.05);
+    let about = ABOUT * (1.0 - left) / left;
+    libm::sqrtf(RECOVERED_SPREAD * RECOVERED_SPREAD + about * about)
+}
 
 impl Factors {
     /// The number of kinds.
@@ -111,7 +120,7 @@ impl Factors {
         }
         if let Some(recovered) = self.recovered {
             let should = libm::logf(charge_left(hypothesis));
-            let fits = density(recovered, should, RECOVERED_SPREAD);
+            let fits = density(recovered, should, recovered_spread(hypothesis));
             ln[RECOVERED] = libm::logf((1.0 - RECOVERED_SPOILT) * fits + RECOVERED_SPOILT / RECOVERED_WIDTH);
         }
         if let Some(space) = &self.space {

@@ -126,7 +126,7 @@ impl End<'_> {
         let leaked = cause == Cause::Undercharge;
         // With the charge the liquid goes, then the pressure; behind a blockage the liquid stays, and fills the condenser.
         let cube = (1.0 - left) * (1.0 - left) * (1.0 - left);
-        let empty = if leaked { cube * cube } else { 0.0 };
+        let empty = if leaked { cube * cube * (1.0 - left) * (1.0 - left) } else { 0.0 };
         let condensing_k = ambient_k + lift_k * heat - EMPTY_BELOW_AIR_K * empty
             + if leaked { 0.0 } else { FLOODED_K * (1.0 - left) };
         // What an emptied circuit passes is vapour, which cools little but flows on while its pressure lasts.
@@ -152,7 +152,7 @@ impl End<'_> {
         at[EVAPORATOR_OUTLET] = toward(EVAPORATOR_OUTLET, space_k - 1.0, left);
         at[SUCTION_LINE] = toward(SUCTION_LINE, ambient_k - 1.0, left);
         // A discharge line stays hot while gas flows, and takes the shell's warmth when none does.
-        let warm = if leaked { 1.0 - empty } else { left };
+        let warm = if leaked { 1.0 - cube * cube } else { left };
         at[DISCHARGE_LINE] = toward(DISCHARGE_LINE, ambient_k, SHELL_WARMS + (1.0 - SHELL_WARMS) * warm);
         at[LIQUID_LINE] = toward(LIQUID_LINE, ambient_k + 0.3, left);
         at[DRIER_OUTLET] = toward(DRIER_OUTLET, ambient_k, left);

@@ -36,7 +36,7 @@ mod warm_space;
 pub(crate) use candidates::Candidates;
 pub use decided::{CLEAR_AT, DECIDE_AT, FITS_AT_LEAST};
 pub use outcome::{
-    CauseAndMeasurements, CauseProbability, Diagnosis, Evidence, Families, Jobs, NextMeasurement,
+    CauseAndMeasurements, CauseProbability, Diagnosis, Evidence, FamilyShares, JobShares, NextMeasurement,
 };
 pub(crate) use signature::climb;
 pub(crate) use value::Information;
@@ -66,6 +66,7 @@ use kept::KEPT;
 use next_measurement::{CANDIDATES, Known, Predictive};
 use posterior::Posterior;
 use signature::{Ladder, Node};
+use union::Unions;
 use value::Outlook;
 use warm_space::WarmSpace;
 
@@ -154,6 +155,8 @@ pub(crate) fn weigh(
     let nominal = Nominal::new(fluid, system, &readings, &visit.uncertainty)?;
     let today = Today { fluid, nominal, visit, readings };
     healthy.set(fluid, &nominal, &readings)?;
+    let measured = today.measured(&readings);
+    healthy.lean(&nominal, &measured);
     if !visit.record.is_empty() && !healthy.learn(&today, deviation, scratch) {
         warn(warnings, "system", "record", WarningKind::RecordUnused);
     }
@@ -170,7 +173,6 @@ pub(crate) fn weigh(
     let balance = &healthy.balance;
     let together = |nodes: [(Cause, &Node); 2]| signature::together(fluid, balance, nodes);
     let condensing_pa = readings.discharge_pressure_kpa.map_or(balance.run.condensing_pa, |kpa| kpa * 1000.0);
-    let measured = today.measured(&readings);
     let something = unidentified::something(ladders, &Hypothesis::HEALTHY.shift);
     let unlisted = |each: &mut dyn FnMut(&Hypothesis, &[Step<'_>])| {
         another_refrigerant::each(&today, condensing_pa, each);
@@ -180,6 +182,7 @@ pub(crate) fn weigh(
     };
     deviation.set(&healthy.mean, &healthy.covariance, &measured);
     deviation.doubt(&healthy.conditions);
+    posterior.unions = Unions::new(nominal.valve());
     posterior.weigh(deviation, ladders, &factors, scratch, &together, &unlisted);
     contradictions(posterior, deviation, warnings);
     let told_wrongly = wrongly_told(posterior, &readings, warnings);
@@ -209,7 +212,7 @@ pub(crate) fn weigh(
     fits *= (1.0 - told_wrongly - diagnosis.unidentified).max(0.0);
     sort(posterior, &mut diagnosis.causes);
     diagnosis.families = posterior.unions.families();
-    diagnosis.jobs = posterior.unions.jobs(&nominal, &|cause| posterior.probability(cause));
+    diagnosis.jobs = posterior.unions.jobs();
     diagnosis.leading = diagnosis.causes[0].cause;
     let unsettled = unsettled(readings.minutes_running);
     let unasked = decided::unasked(diagnosis.leading, visit, &readings, deviation);
@@ -335,8 +338,9 @@ fn factors(
     };
     let recovered = || {
         let plate = visit.system.charge_kg.filter(|kg| *kg > 0.0)?;
-        let recovered = readings.recovered_kg.filter(|kg| *kg > 0.0)?;
-        Some(libm::logf(recovered / plate))
+        // What was put in on this visit was not there before.
+        let held = readings.recovered_kg? - readings.added_kg.unwrap_or(0.0);
+        (held > 0.0).then(|| libm::logf(held / plate))
     };
     let told = visit.system.duty.is_some() || visit.system.design.space_c.is_some();
     let running = readings.running != Some(false);

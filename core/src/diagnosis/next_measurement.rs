@@ -4,7 +4,7 @@
 //! and what it tells is summed on a grid of outcomes (`value`).
 
 use super::evidence::{
-    FIRST_OBSERVATION, Factors, PUMP_DOWN, RECOVERED, RECOVERED_SPREAD, STANDING, charge_left, outcomes,
+    FIRST_OBSERVATION, Factors, PUMP_DOWN, RECOVERED, STANDING, charge_left, outcomes, recovered_spread,
 };
 use super::hypothesis::Hypothesis;
 use super::kept::{Costing, KEPT, Kept, STATES};
@@ -89,9 +89,9 @@ pub(crate) fn information(
     if !given[RECOVERED] {
         let mut held = [(0.0f32, 1.0f32); KEPT];
         for (slot, hypothesis) in held.iter_mut().zip(known.kept.hypotheses()) {
-            *slot = (libm::logf(charge_left(hypothesis)), RECOVERED_SPREAD);
+            *slot = (libm::logf(charge_left(hypothesis)), recovered_spread(hypothesis));
         }
-        put(RECOVERED, continuous(known, &held, (0.0, RECOVERED_SPREAD)));
+        put(RECOVERED, continuous(known, &held, (0.0, recovered_spread(&Hypothesis::HEALTHY))));
     }
     for (kind, given) in given.iter().enumerate().skip(FIRST_OBSERVATION) {
         if !given {

@@ -1,6 +1,7 @@
 //! What a diagnosis says: the causes with their probabilities, the readings' words, what is left to do.
 
 use crate::cause::Cause;
+use crate::job::{Family, Job};
 use crate::measurement::{Effort, Measurement};
 use heapless::Vec;
 
@@ -48,28 +49,42 @@ pub struct CauseAndMeasurements {
     pub measurements: Vec<Measurement, 3>,
 }
 
-/// The probability of families of causes that readings often cannot part, pairs counted once.
-#[derive(Clone, Copy, Debug, Default, PartialEq)]
-pub struct Families {
-    /// A restriction in the liquid line or a metering device that passes too little.
-    pub liquid_feed: f32,
+/// The probability of each family of causes that readings often cannot part, pairs counted once.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct FamilyShares(pub(super) [f32; Family::ALL.len()]);
+
+/// The probability of each job as the union of the causes it mends, pairs counted once.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct JobShares(pub(super) [f32; Job::ALL.len()]);
+
+/// Probabilities before anything is read: a single cause, and a pair of causes.
+const SINGLE: f32 = 0.5 / 9.0;
+const PAIR: f32 = 0.15 / 36.0;
+/// One cause alone or in one of the eight pairs that hold it.
+const ONE: f32 = SINGLE + 8.0 * PAIR;
+
+impl FamilyShares {
+    /// What stands where nothing could be weighed: two causes, and the fifteen pairs that hold one of them.
+    const UNWEIGHED: Self = Self([2.0 * SINGLE + 15.0 * PAIR]);
+    pub(super) const NONE: Self = Self([0.0; Family::ALL.len()]);
+
+    /// The probability that one of the family's causes is there, 0 to 1.
+    pub fn of(&self, family: Family) -> f32 {
+        Family::ALL.iter().zip(self.0).find(|(f, _)| **f == family).map_or(0.0, |(_, share)| share)
+    }
 }
 
-/// The probability that each job mends what is wrong, as the union of the causes it mends, pairs counted once.
-#[derive(Clone, Copy, Debug, Default, PartialEq)]
-pub struct Jobs {
-    /// Clean the condenser, mend its fan.
-    pub condenser_air: f32,
-    /// Defrost or clean the evaporator, mend its fan.
-    pub evaporator_air: f32,
-    /// Recover, mend the leak or replace drier and capillary, evacuate, charge by weight.
-    pub open_circuit: f32,
-    /// Set, clean or replace the expansion valve.
-    pub metering_valve: f32,
-    /// Replace the compressor.
-    pub compressor: f32,
-    /// Nothing needs mending.
-    pub none: f32,
+impl JobShares {
+    /// What stands where nothing could be weighed, in the order of [`Job`]; an open circuit mends six causes, and all pairs
+    /// but the three that hold none of them.
+    const UNWEIGHED: Self = Self([0.35, ONE, ONE, 6.0 * SINGLE + 33.0 * PAIR, 0.0, ONE, 0.0]);
+    pub(super) const NONE: Self = Self([0.0; Job::ALL.len()]);
+
+    /// The probability that the job mends what is wrong, 0 to 1; of `electrical`, which the readings of the cycle do not
+    /// show, 0.
+    pub fn of(&self, job: Job) -> f32 {
+        Job::ALL.iter().zip(self.0).find(|(j, _)| **j == job).map_or(0.0, |(_, share)| share)
+    }
 }
 
 /// What the readings say of the ten causes.
@@ -88,9 +103,9 @@ pub struct Diagnosis {
     /// Probability that something is wrong which none of the causes explains.
     pub unidentified: f32,
     /// The families' probabilities.
-    pub families: Families,
+    pub families: FamilyShares,
     /// The jobs' probabilities.
-    pub jobs: Jobs,
+    pub jobs: JobShares,
     /// The readings' words for and against the leading causes, the strongest first.
     pub evidence: Vec<Evidence, 48>,
     /// What can still be measured, the best for its minutes first.
@@ -120,17 +135,6 @@ const UNWEIGHED: [CauseProbability; Cause::COUNT] = {
     ]
 };
 
-/// Nothing weighed.
-const NO_FAMILIES: Families = Families { liquid_feed: 0.0 };
-const NO_JOBS: Jobs = Jobs {
-    condenser_air: 0.0,
-    evaporator_air: 0.0,
-    open_circuit: 0.0,
-    metering_valve: 0.0,
-    compressor: 0.0,
-    none: 0.0,
-};
-
 impl Diagnosis {
     /// Nothing weighed, nothing decided.
     pub const UNWEIGHED: Self = Self {
@@ -139,8 +143,8 @@ impl Diagnosis {
         leading: Cause::None,
         fits: None,
         unidentified: 0.0,
-        families: NO_FAMILIES,
-        jobs: NO_JOBS,
+        families: FamilyShares::UNWEIGHED,
+        jobs: JobShares::UNWEIGHED,
         evidence: Vec::new(),
         next: Vec::new(),
         ruled_out: Vec::new(),
@@ -154,8 +158,8 @@ impl Diagnosis {
         self.leading = Cause::None;
         self.fits = None;
         self.unidentified = 0.0;
-        self.families = NO_FAMILIES;
-        self.jobs = NO_JOBS;
+        self.families = FamilyShares::UNWEIGHED;
+        self.jobs = JobShares::UNWEIGHED;
         self.evidence.clear();
         self.next.clear();
         self.ruled_out.clear();

@@ -50,7 +50,7 @@ pub(crate) type EachUnlisted<'a> = dyn Fn(&mut dyn FnMut(&Hypothesis, &[Step<'_>
 impl Posterior {
     pub(crate) const NEW: Self = Self {
         tally: Tally::NEW,
-        unions: Unions::NEW,
+        unions: Unions::new(false),
         clean: Tally::NEW,
         without_channel: [Tally::NEW; CHANNELS],
         without_factor: [Tally::NEW; Factors::COUNT],
@@ -102,7 +102,7 @@ impl Posterior {
 
     fn clear(&mut self) {
         self.tally = Tally::NEW;
-        self.unions = Unions::NEW;
+        self.unions.clear();
         self.clean = Tally::NEW;
         for tally in self.without_channel.iter_mut().chain(&mut self.without_factor) {
             *tally = Tally::NEW;

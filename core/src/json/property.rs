@@ -5,8 +5,8 @@ use super::read::{FieldError, number, object as members, read_refrigerant, unkno
 use super::tree::Tree;
 use crate::field::{Kind, Unit};
 use crate::invalid::{ErrorCode, Facts};
-use crate::quantity::{Pressure, Temperature};
-use crate::refrigerant::{self, Phase, PropertyError, Refrigerant};
+use crate::quantity::{Enthalpy, Entropy, Pressure, Temperature};
+use crate::refrigerant::{self, GwpReport, Phase, PropertyError, Refrigerant};
 use crate::text::ValueType;
 
 object! {
@@ -46,6 +46,24 @@ object! {
         enthalpy_kj_kg: f32,
         /// Specific entropy, kJ/(kg K), IIR reference state.
         entropy_kj_kg_k: f32,
+        /// Isobaric heat capacity, kJ/(kg K); null near the critical point.
+        heat_capacity_kj_kg_k: Option<f32>,
+        /// Speed of sound, m/s; null where it is not known.
+        speed_of_sound_m_s: Option<f32>,
+    }
+}
+
+object! {
+    /// The state at a pressure and an enthalpy or an entropy.
+    HeatState {
+        /// Always `ok`.
+        status: Answered,
+        /// The phase.
+        phase: &'static str,
+        /// The temperature, degC.
+        temperature_c: f32,
+        /// The share of vapor by mass between bubble and dew; null outside.
+        quality: Option<f32>,
     }
 }
 
@@ -88,6 +106,16 @@ object! {
         molar_mass_g_mol: f32,
         /// Whether a pair of components has only estimated mixing parameters.
         estimated_pair: bool,
+        /// Standard uncertainty of the saturation temperature by the model itself, K.
+        saturation_uncertainty_k: f32,
+        /// Global warming potential over 100 years, by the fifth assessment report; null where there is no source.
+        gwp_ar5: Option<f32>,
+        /// The same by the sixth assessment report.
+        gwp_ar6: Option<f32>,
+        /// Ozone depletion potential; null where there is no source.
+        odp: Option<f32>,
+        /// Life in the atmosphere, years; null where there is no source.
+        atmospheric_life_years: Option<f32>,
     }
 }
 
@@ -106,6 +134,7 @@ pub(super) const OBJECTS: &[Object] = &[
     SaturationTemperatures::TABLE,
     SaturationPressures::TABLE,
     SinglePhaseState::TABLE,
+    HeatState::TABLE,
     TwoPhaseState::TABLE,
     Component::TABLE,
     RefrigerantFacts::TABLE,
@@ -117,20 +146,28 @@ pub fn answer_property(question: &str) -> String {
     ask(question).unwrap_or_else(|error| super::write_error(&error))
 }
 
+/// The fields of a question.
+const FIELDS: [&str; 6] =
+    ["refrigerant", "pressure_kpa", "temperature_c", "enthalpy_kj_kg", "entropy_kj_kg_k", "list"];
+
 fn ask(question: &str) -> Result<String, FieldError> {
     let tree = Tree::read(question)?;
     let (mut fluid, mut pressure, mut temperature, mut list) = (None, None, None, false);
+    let (mut enthalpy, mut entropy) = (None, None);
     for (name, value) in members("", tree)? {
         match name.as_str() {
             "refrigerant" => fluid = read_refrigerant("refrigerant", value)?,
             "pressure_kpa" => pressure = number("pressure_kpa", Kind::Pressure, value)?,
             "temperature_c" => temperature = number("temperature_c", Kind::Temperature, value)?,
+            // Only an open reading would make a kind of its own matter here.
+            "enthalpy_kj_kg" => enthalpy = number("enthalpy_kj_kg", Kind::Temperature, value)?,
+            "entropy_kj_kg_k" => entropy = number("entropy_kj_kg_k", Kind::Temperature, value)?,
             "list" => match value {
                 Tree::Bool(wanted) => list = wanted,
                 Tree::Null => {}
                 other => return Err(wrong_type("list", ValueType::Boolean, &other)),
             },
-            _ => return Err(unknown(&name, &["refrigerant", "pressure_kpa", "temperature_c", "list"])),
+            _ => return Err(unknown(&name, &FIELDS)),
         }
     }
     if list {
@@ -142,6 +179,9 @@ fn ask(question: &str) -> Result<String, FieldError> {
     };
     let pressure = pressure.map(Pressure::from_kilopascals);
     let temperature = temperature.map(Temperature::from_celsius);
+    if enthalpy.is_some() || entropy.is_some() {
+        return from_heat(fluid, pressure, temperature, enthalpy, entropy);
+    }
     Ok(match (pressure, temperature) {
         (None, None) => line(&identity(fluid)),
         (Some(p), None) => {
@@ -171,15 +211,58 @@ fn ask(question: &str) -> Result<String, FieldError> {
                 Phase::Liquid => fluid.liquid(p, t),
             };
             let state = state.map_err(at)?;
+            // Near the critical point there is a state but no heat capacity worth telling.
+            let response =
+                if phase == Phase::Vapor { fluid.vapor_response(p, t) } else { fluid.liquid_response(p, t) }
+                    .ok();
             line(&SinglePhaseState {
                 status: Answered,
                 phase: phase.name(),
                 density_kg_m3: state.density.kg_per_m3(),
                 enthalpy_kj_kg: state.enthalpy.kilojoules_per_kg(),
                 entropy_kj_kg_k: state.entropy.kilojoules_per_kg_k(),
+                heat_capacity_kj_kg_k: response.map(|r| r.heat_capacity_j_kg_k / 1000.0),
+                speed_of_sound_m_s: response.and_then(|r| r.speed_of_sound_m_s),
             })
         }
     })
+}
+
+/// Answers with phase, temperature and quality at a pressure and either an enthalpy or an entropy.
+fn from_heat(
+    fluid: &Refrigerant<'_>,
+    pressure: Option<Pressure>,
+    temperature: Option<Temperature>,
+    enthalpy: Option<f32>,
+    entropy: Option<f32>,
+) -> Result<String, FieldError> {
+    let Some(p) = pressure else { return Err(FieldError::of("pressure_kpa", ErrorCode::Missing)) };
+    if temperature.is_some() {
+        return Err(FieldError::of("temperature_c", ErrorCode::NotUsable));
+    }
+    let about = |field: &'static str| {
+        move |error| {
+            let refused = refused(error, Some(p), None);
+            let pressure =
+                matches!(error, PropertyError::Pressure { .. } | PropertyError::Transcritical { .. });
+            if pressure { refused } else { FieldError { field: field.to_owned(), ..refused } }
+        }
+    };
+    let found = match (enthalpy, entropy) {
+        (Some(h), None) => {
+            fluid.at_enthalpy(p, Enthalpy::from_joules_per_kg(1000.0 * h)).map_err(about("enthalpy_kj_kg"))?
+        }
+        (None, Some(s)) => fluid
+            .at_entropy(p, Entropy::from_joules_per_kg_k(1000.0 * s))
+            .map_err(about("entropy_kj_kg_k"))?,
+        _ => return Err(FieldError::of("entropy_kj_kg_k", ErrorCode::NotUsable)),
+    };
+    Ok(line(&HeatState {
+        status: Answered,
+        phase: found.phase.name(),
+        temperature_c: found.temperature.celsius(),
+        quality: found.quality,
+    }))
 }
 
 fn identity(fluid: &Refrigerant<'_>) -> RefrigerantFacts {
@@ -197,6 +280,11 @@ fn identity(fluid: &Refrigerant<'_>) -> RefrigerantFacts {
         critical_kpa: fluid.critical_pressure().kilopascals(),
         molar_mass_g_mol: fluid.molar_mass(),
         estimated_pair: fluid.estimated_pair(),
+        saturation_uncertainty_k: fluid.saturation_uncertainty().kelvins(),
+        gwp_ar5: fluid.global_warming_potential(GwpReport::Fifth),
+        gwp_ar6: fluid.global_warming_potential(GwpReport::Sixth),
+        odp: fluid.ozone_depletion_potential(),
+        atmospheric_life_years: fluid.atmospheric_life_years(),
     }
 }
 

@@ -76,13 +76,16 @@ pub(crate) struct Wet {
     pub(crate) wet_bulb_k: f32,
     /// Heat over that of a dry coil at the design point.
     pub(crate) design_gain: f32,
+    /// How much of it counts, 0 to 1.
+    pub(crate) share: f32,
 }
 
 impl Wet {
     /// Heat over that of a dry coil, relative to the design point.
     pub(crate) fn gain(&self, space_k: f32, surface_k: f32) -> f32 {
         let dry = (space_k - surface_k).max(1.0);
-        moist_air::drive(space_k, self.wet_bulb_k, surface_k) / dry / self.design_gain
+        let wet = moist_air::drive(space_k, self.wet_bulb_k, surface_k) / dry / self.design_gain;
+        1.0 + self.share * (wet - 1.0)
     }
 }
 
@@ -175,7 +178,7 @@ impl Machine {
         let z = |n: Nuisance| other.of(n);
         let valve = nominal.valve();
         let capillary = nominal.metering == Metering::Capillary;
-        let air_conditioning = nominal.air_conditioning;
+        let room = nominal.air_conditioning;
 
         let evaporating_k =
             nominal.evaporating_k.mean + nominal.evaporating_k.sd * z(Nuisance::DesignEvaporator);
@@ -234,7 +237,7 @@ impl Machine {
         if !(exponent > 0.8 && exponent < 2.0) {
             return None;
         }
-        let base = if air_conditioning { 0.66 } else { 0.60 } + 0.05 * z(Nuisance::BaseEfficiency);
+        let base = 0.60 + 0.06 * room + 0.05 * z(Nuisance::BaseEfficiency);
         let work = polytropic(exponent, p_suction, rho_inlet, ln_ratio) / base;
         let shell_loss = 0.12 + 0.085 * z(Nuisance::ShellLoss);
         let h_discharge = h_inlet + work * (1.0 - shell_loss);
@@ -242,10 +245,9 @@ impl Machine {
         // Evaporator: air-side effectiveness fixes the air's capacity rate.
         let evaporator_heat = h_outlet - h_evaporator;
         let mean_k = low.dew_k - 0.4 * (low.dew_k - low.bubble_k);
-        let effectiveness = if air_conditioning { 0.62 } else { 0.48 } + 0.10 * z(Nuisance::EvaporatorAir);
+        let effectiveness = 0.48 + 0.14 * room + 0.10 * z(Nuisance::EvaporatorAir);
         let effectiveness = effectiveness.max(0.1).min(0.9);
-        let sensible = if air_conditioning { 1.0 } else { 0.95 }
-            + if air_conditioning { 0.07 } else { 0.035 } * z(Nuisance::SensibleShare);
+        let sensible = 0.95 + 0.05 * room + (0.035 + 0.035 * room) * z(Nuisance::SensibleShare);
         let dry_share = 0.3 * (1.0 + 0.25 * z(Nuisance::DryRegion)).max(0.2);
         let td_mean = nominal.design_space_k - mean_k;
         let two_phase = evaporator_heat - cp_vapor * superheat;
@@ -256,10 +258,10 @@ impl Machine {
         let evaporator_air = conductance / effectiveness;
         let evaporator_ua = -evaporator_air * libm::logf(1.0 - effectiveness);
 
-        let wet = air_conditioning.then(|| {
+        let wet = (room > 0.0).then(|| {
             let drive = moist_air::drive(nominal.design_space_k, nominal.design_wet_bulb_k, mean_k);
             let wet_bulb_k = nominal.wet_bulb_k.mean + nominal.wet_bulb_k.sd * z(Nuisance::WetBulb);
-            Wet { wet_bulb_k, design_gain: drive / td_mean.max(1.0) }
+            Wet { wet_bulb_k, design_gain: drive / td_mean.max(1.0), share: room }
         });
 
         // Condenser.
@@ -271,7 +273,7 @@ impl Machine {
         let conductance = main / condenser_td + units * cp_liquid / liquid_share;
         let liquid_fraction = units * cp_liquid / (liquid_share * conductance);
         // The air of an air conditioner's condenser warms by 8 to 11 K at 11 to 14 K of difference (common practice).
-        let effectiveness = if air_conditioning { 0.72 } else { 0.60 } + 0.085 * z(Nuisance::CondenserAir);
+        let effectiveness = 0.60 + 0.12 * room + 0.085 * z(Nuisance::CondenserAir);
         let effectiveness = effectiveness.max(0.1).min(0.9);
         let condenser_air = conductance / effectiveness;
         let condenser_ua = -condenser_air * libm::logf(1.0 - effectiveness);

@@ -72,7 +72,7 @@ impl Nuisance {
             || is(&[Self::ExchangeShare]) && !capillary
             || is(&[Self::ReceiverContents, Self::ReceiverRoom]) && !nominal.receiver
             || is(&[Self::RegulatorSetting]) && !nominal.regulator
-            || is(&[Self::WetBulb]) && !nominal.air_conditioning)
+            || is(&[Self::WetBulb]) && nominal.air_conditioning <= 0.0)
     }
 }
 

@@ -169,7 +169,9 @@ impl Machine {
         let work = polytropic(self.exponent, inlet_pa, rho_inlet, ln_ratio.max(0.05))
             / efficiency(self.efficiency, ln_ratio, self.design_ln_ratio)
             / if weak > 0.0 { libm::powf(1.0 - weak, WORK_OF_LOST_FLOW) } else { 1.0 };
-        let h_discharge = h_inlet + work * (1.0 - self.shell_loss);
+        // What the shell gives off goes with its warmth, not with the flow: a small flow loses more of its heat.
+        let given_off = self.shell_loss / (1.0 - self.shell_loss) * self.work / (work * flow.max(0.02));
+        let h_discharge = h_inlet + work / (1.0 + given_off);
 
         // Metering device behind the liquid line and its drier.
         let blocked = fault.severity(Cause::LiquidLineRestriction);

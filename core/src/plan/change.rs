@@ -30,6 +30,9 @@ const FURTHER: f32 = 2.0;
 /// Mean squared distance that a healthy machine shows by itself.
 const OWN: f32 = 1.0;
 
+/// One reading before and after, what a healthy machine shows, and the instrument's standard uncertainty.
+type Row = (Option<f32>, Option<f32>, Option<Estimate>, f32);
+
 /// Judges the readings after a change against those before it on the same machine and day.
 ///
 /// Nothing where no reading that a healthy machine is known by was taken both times.
@@ -42,7 +45,7 @@ pub(crate) fn judge(
 ) -> Option<Change> {
     let line = uncertainty.line_k();
     let pressure = |kpa: Option<f32>| kpa.map_or(0.0, |kpa| uncertainty.pressure_kpa(kpa));
-    let rows: [(Option<f32>, Option<f32>, Option<Estimate>, f32); 7] = [
+    let rows: [Row; 7] = [
         (
             before.suction_pressure_kpa,
             after.suction_pressure_kpa,

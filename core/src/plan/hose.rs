@@ -52,3 +52,34 @@ pub(super) fn takes(
     let percent = visit.system.charge_kg.filter(|c| *c > 0.0).map(|charge| 100.0 * kilograms / charge);
     Some(HoseTakes { grams: 1000.0 * kilograms, percent })
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::readings::Readings;
+    use crate::refrigerant::data::R290;
+    use crate::system::System;
+
+    #[test]
+    fn a_hose_on_a_small_machine_takes_what_an_independent_library_says() {
+        // 27.143 ml of R-290: vapour at 20 degC and 300 kPa 5.726857 kg/m3, 0.155446 g; liquid at 25 degC 492.4228 kg/m3,
+        // 13.366 g, which is 11.14 % of 120 g (densities CoolProp 8.0).
+        let system = System { charge_kg: Some(0.12), ..System::default() };
+        let at = |ambient, port| {
+            let readings = Readings {
+                suction_pressure_kpa: Some(300.0),
+                ambient_c: Some(ambient),
+                ..Readings::default()
+            };
+            let visit = Visit { system, readings, ..Visit::default() };
+            takes(port, &R290, &visit, &Expected::NONE).expect("a hose")
+        };
+        let low = at(20.0, Port::Suction);
+        approx::assert_relative_eq!(low.grams, 0.155_446, max_relative = 0.002);
+        approx::assert_relative_eq!(low.percent.unwrap(), 0.129_54, max_relative = 0.002);
+        let high = at(25.0, Port::HighSide);
+        approx::assert_relative_eq!(high.grams, 13.366, max_relative = 0.002);
+        approx::assert_relative_eq!(high.percent.unwrap(), 11.14, max_relative = 0.002);
+        assert!(high.percent.unwrap() > SPOILS_PERCENT && low.percent.unwrap() < SPOILS_PERCENT);
+    }
+}

@@ -5,6 +5,7 @@
 //! machine does not run, `text` says it in words.
 
 mod access;
+mod answer;
 mod change;
 mod hose;
 mod motor;
@@ -20,11 +21,10 @@ use crate::diagnosis::{Candidates, Diagnosis, NextMeasurement};
 use crate::estimate::Estimate;
 use crate::expected::Expected;
 use crate::measurement::{Effort, Measurement};
-use crate::motor::Findings;
-use crate::motor::finding::FindingKind;
 use crate::readings::{Action, CondenserFace, Doable, Visit};
 use crate::refrigerant::Refrigerant;
 use access::Reach;
+pub(crate) use answer::answer;
 pub use change::Change;
 use heapless::Vec;
 use rank::{Ranked, by_rule, rank};
@@ -68,9 +68,10 @@ pub(crate) struct Basis<'a> {
     /// What everything not yet taken would tell.
     pub(crate) candidates: Candidates<'a>,
     pub(crate) expected: &'a Expected,
-    pub(crate) electrical: &'a Findings,
     /// Whether the motor must not be switched on.
     pub(crate) must_not_run: bool,
+    /// What the verdict says has to be done; nothing where there is none.
+    pub(crate) answer: Option<(StepKind, Subject)>,
 }
 
 /// Minutes in which a machine settles.
@@ -91,14 +92,16 @@ pub(crate) fn plan(basis: &Basis<'_>, diagnosis: &mut Diagnosis, plan: &mut Plan
     });
     price(basis, diagnosis, plan);
     let by_hand = motor_first(basis, &reach).or_else(|| conditions_first(&reach));
-    let step = by_hand.or_else(|| settle_first(&reach, diagnosis)).or_else(|| {
-        let best = ranked.iter().find(|r| if diagnosis.decided { r.pays() } else { r.helps() });
+    let answered = basis.answer.is_some();
+    let settle = || if answered { None } else { settle_first(&reach, diagnosis) };
+    let step = by_hand.or_else(settle).or_else(|| {
+        let best = ranked.iter().find(|r| if answered { r.pays() } else { r.helps() });
         if let Some(best) = best {
             follow(best, &basis.candidates, plan);
         }
         best.map(Ranked::step)
     });
-    let step = step.unwrap_or_else(|| go_on(basis, diagnosis, plan));
+    let step = step.unwrap_or_else(|| go_on(basis, &reach, diagnosis, plan));
     plan.weigh_in_kg = weigh_in(basis, &step);
     plan.step = step;
 }
@@ -163,18 +166,17 @@ fn probabilities(diagnosis: &Diagnosis) -> [f32; Cause::COUNT] {
 
 /// A motor that must not run, or a machine that stands, goes before everything else.
 fn motor_first(basis: &Basis<'_>, reach: &Reach<'_>) -> Option<Step> {
-    if motor::forbids_running(basis.electrical).is_some() {
-        return Some(done(StepKind::ReplaceCompressor, Subject::Cause(Cause::WeakCompressor)));
+    let electrical = |(_, subject): &(StepKind, Subject)| matches!(subject, Subject::Finding(_));
+    let replace = |(kind, _): &(StepKind, Subject)| *kind == StepKind::ReplaceCompressor;
+    let stops = basis.must_not_run || motor::stands(basis.visit);
+    if let Some((kind, subject)) = basis.answer.filter(|a| stops && (electrical(a) || replace(a))) {
+        return Some(done(kind, subject));
     }
     if !motor::stands(basis.visit) {
         return None;
     }
     if basis.visit.observations.calls_for_cooling == Some(false) {
         return Some(done(StepKind::Repair, Subject::Measurement(Measurement::CallsForCooling)));
-    }
-    if let Some(finding) = motor::mendable(basis.electrical) {
-        let kind = if finding == FindingKind::OverloadOpen { StepKind::Wait } else { StepKind::Repair };
-        return Some(done(kind, Subject::Finding(finding)));
     }
     let plate = &basis.visit.system.compressor;
     let readings = &basis.visit.readings;
@@ -224,9 +226,6 @@ fn conditions_first(reach: &Reach<'_>) -> Option<Step> {
 fn settle_first(reach: &Reach<'_>, diagnosis: &Diagnosis) -> Option<Step> {
     let visit = reach.visit;
     let observations = &visit.observations;
-    if diagnosis.decided {
-        return None;
-    }
     if observations.door_closes == Some(false) {
         return Some(done(StepKind::Repair, Subject::Measurement(Measurement::DoorCloses)));
     }
@@ -255,26 +254,32 @@ fn settle_first(reach: &Reach<'_>, diagnosis: &Diagnosis) -> Option<Step> {
 /// Probability below which no remedy is proposed on the chance, however little it costs (judged).
 const LIKELY: f32 = 0.3;
 
-/// Nothing that is left is worth its minutes: the remedy of what is decided, else the cheapest way.
-fn go_on(basis: &Basis<'_>, diagnosis: &Diagnosis, plan: &Plan) -> Step {
-    let (kind, subject) = if diagnosis.decided {
-        let remedy = decision::Action::remedy(diagnosis.leading);
-        let cheapest = plan.ways.first().map(|way| way.kind);
-        match (remedy, cheapest) {
-            // Mending is decided against only by what the machine's people told it costs.
-            (decision::Action::ReplaceCompressor, Some(StepKind::ReplaceMachine)) => {
-                step::way(decision::Action::ReplaceMachine)
-            }
-            (remedy, _) => step::way(remedy),
+/// Nothing that is left is worth its minutes: what the verdict asks for, else the cheapest way.
+///
+/// Where that opens the circuit and nothing is stated yet, the recovery comes first and is weighed: it is part of the work
+/// anyway.
+fn go_on(basis: &Basis<'_>, reach: &Reach<'_>, diagnosis: &Diagnosis, plan: &Plan) -> Step {
+    let cheapest = plan.ways.first().map(|way| way.kind);
+    let (kind, subject) = match (basis.answer, cheapest) {
+        // Mending is decided against only by what the machine's people told it costs.
+        (Some((StepKind::ReplaceCompressor, _)), Some(StepKind::ReplaceMachine)) => {
+            step::way(decision::Action::ReplaceMachine)
         }
-    } else if let Some(finding) = motor::mendable(basis.electrical) {
-        (StepKind::Repair, Subject::Finding(finding))
-    } else {
-        let p = probabilities(diagnosis);
-        match decision::cheapest_of_likely(&p, &basis.visit.costs, LIKELY) {
-            // Nothing is cleared by that.
-            decision::Action::Leave => (StepKind::Leave, Subject::Machine),
-            way => step::way(way),
+        (Some(answer), _) => answer,
+        (None, _) => {
+            let p = probabilities(diagnosis);
+            match decision::cheapest_of_likely(&p, &basis.visit.costs, LIKELY) {
+                // Nothing is cleared by that.
+                decision::Action::Leave => (StepKind::Leave, Subject::Machine),
+                way => {
+                    let charge = basis.visit.system.charge_kg.filter(|_| way.opens_the_circuit());
+                    let weigh = charge.and_then(|_| by_rule(reach, Doable::Action(Action::RecoverAndWeigh)));
+                    if let Some(weigh) = weigh {
+                        return weigh;
+                    }
+                    step::way(way)
+                }
+            }
         }
     };
     done(kind, subject)
@@ -309,21 +314,11 @@ const fn remedy_minutes(cause: Cause) -> f32 {
 
 /// What to let out of the cylinder after an evacuation: the nameplate charge and what the hose keeps as vapour.
 fn weigh_in(basis: &Basis<'_>, step: &Step) -> Option<Estimate> {
-    let opens = matches!(
-        (step.kind, step.subject),
-        (StepKind::ReplaceCompressor, _)
-            | (
-                StepKind::Repair,
-                Subject::Cause(
-                    Cause::Undercharge
-                        | Cause::Overcharge
-                        | Cause::LiquidLineRestriction
-                        | Cause::MeteringUnderfeed
-                        | Cause::FloodBack
-                        | Cause::NonCondensables,
-                ),
-            )
-    );
+    let opens = match (step.kind, step.subject) {
+        (StepKind::ReplaceCompressor, _) => true,
+        (StepKind::Repair, Subject::Cause(cause)) => decision::Action::remedy(cause).opens_the_circuit(),
+        _ => false,
+    };
     let nameplate_kg = basis.visit.system.charge_kg.filter(|_| opens)?;
     let hose = basis
         .refrigerant

@@ -1,8 +1,6 @@
 //! A machine that does not run: its supply and motor are looked at first, in the order of common practice.
 
 use crate::measurement::Measurement;
-use crate::motor::Findings;
-use crate::motor::finding::FindingKind;
 use crate::readings::{Action, Complaint, Doable, Readings, Visit};
 
 /// What is looked at, from the cheapest and safest on: controls, supply, insulation, windings, capacitors, the start.
@@ -17,33 +15,6 @@ pub(super) const ORDER: [Doable; 9] = [
     Doable::Measurement(Measurement::StartCapacitor),
     Doable::Action(Action::StartTest),
 ];
-
-/// A finding after which the motor must not be switched on.
-pub(super) fn forbids_running(findings: &Findings) -> Option<FindingKind> {
-    findings.iter().map(|f| f.finding).find(|finding| {
-        matches!(finding, FindingKind::WindingToFrame | FindingKind::OpenWinding | FindingKind::ShortedTurns)
-    })
-}
-
-/// A finding that a repair takes away.
-pub(super) fn mendable(findings: &Findings) -> Option<FindingKind> {
-    use FindingKind as F;
-    findings.iter().map(|f| f.finding).find(|finding| {
-        matches!(
-            finding,
-            F::RunCapacitorLow
-                | F::RunCapacitorHigh
-                | F::RunCapacitorOpen
-                | F::StartCapacitorLow
-                | F::StartCapacitorHigh
-                | F::StartCapacitorOpen
-                | F::LowVoltage
-                | F::HighVoltage
-                | F::VoltageUnbalance
-                | F::OverloadOpen
-        )
-    })
-}
 
 /// Whether the machine stands although it should run: told so, or complained of with nothing read that runs.
 pub(super) fn stands(visit: &Visit<'_>) -> bool {

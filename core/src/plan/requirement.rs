@@ -63,8 +63,8 @@ pub(super) fn requirement(what: Doable) -> Option<Requirement> {
             M::EvaporatorPressure => row(4.0, Valve, GAUGES, Port::Evaporator, Running),
             M::DischargePressure => row(4.0, Valve, GAUGES, Port::HighSide, Running),
             M::LiquidPressure => row(4.0, Valve, GAUGES, Port::Liquid, Running),
-            M::EvaporatorOutlet => row(4.0, Clamp, CLAMP, Port::None, Running),
-            M::SuctionLine | M::DischargeLine | M::LiquidLine | M::DrierOutlet => {
+            M::EvaporatorOutlet | M::EvaporatorInlet => row(4.0, Clamp, CLAMP, Port::None, Running),
+            M::SuctionLine | M::DischargeLine | M::LiquidLine | M::DrierOutlet | M::CondenserMiddle => {
                 row(2.0, Clamp, CLAMP, Port::None, Running)
             }
             M::Space | M::Ambient => row(1.0, Look, AIR, Port::None, Either),

@@ -4,6 +4,7 @@
 //! changes. The table has the shape of that rise as a polynomial in the share of evaporation, X, and the dew temperature;
 //! the entropy needs no polynomial of its own, because at constant pressure dh = T ds.
 
+use super::inverse::Care;
 use super::limit::{at_least, between};
 use super::polynomial::value;
 use super::potential::Place;
@@ -59,7 +60,7 @@ impl Refrigerant<'_> {
         let h = enthalpy.joules_per_kg();
         let read = |state: &State| state.enthalpy.joules_per_kg();
         match self.side(pressure, h, read)? {
-            Side::Vapor => self.heated(self.vapor_temperature_at_enthalpy(pressure, enthalpy)?),
+            Side::Vapor => self.heated(self.heated_to_enthalpy(pressure, enthalpy, Care::FULL)?),
             Side::Liquid(bubble) => self.cool_to(pressure, bubble, h, read, |_| 1.0),
             Side::Between(ends, share) => self.between(&ends, share),
         }
@@ -71,7 +72,7 @@ impl Refrigerant<'_> {
         let s = entropy.joules_per_kg_k();
         let read = |state: &State| state.entropy.joules_per_kg_k();
         match self.side(pressure, s, read)? {
-            Side::Vapor => self.heated(self.vapor_temperature_at_entropy(pressure, entropy)?),
+            Side::Vapor => self.heated(self.heated_to_entropy(pressure, entropy, Care::FULL)?),
             Side::Liquid(bubble) => self.cool_to(pressure, bubble, s, read, |t| 1.0 / t),
             Side::Between(ends, share) => {
                 let share = self.share_of_entropy(&ends, share)?;

@@ -14,6 +14,7 @@
 //! ```
 
 pub(crate) mod approximate;
+mod batch;
 mod composition;
 mod curve;
 pub mod data;
@@ -34,6 +35,7 @@ mod state;
 pub mod table;
 mod vapor;
 
+pub use batch::{Outcome, States};
 pub use composition::{Component, Composition};
 pub use dome::Found;
 pub use environment::GwpReport;

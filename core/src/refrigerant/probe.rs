@@ -14,13 +14,23 @@ const MOST_STEPS: usize = 512;
 const ROUNDING_K: f32 = 0.01;
 /// How far the mass fractions may be from one in sum; published compositions have four digits.
 const FRACTIONS: f32 = 1.0e-3;
+/// Most that a curve's temperature may rise from one probed pressure to the next, as a ratio.
+///
+/// By Clausius and Clapeyron it is STEP to the power of R T / L, which is 0.05 to 0.15 for refrigerants far from and near
+/// their critical points (judged); this leaves twice as much.
+const STEEPEST: f32 = 1.007;
+/// How far a curve's ends may be from the temperatures that the table states, K.
+const END_K: f32 = 0.5;
 /// How far a pressure read backwards may be from the one it came from, as a share.
 const BACK: f32 = 0.005;
-/// Kelvin by which an asked temperature stays inside the end of what is answered, so that rounding does not pass it.
+/// Kelvin that the outermost asked states lie inside what is answered, so that rounding does not put them outside.
 const INSIDE_K: f32 = 0.01;
-/// Kelvin from saturation at which vapor and liquid are asked, the ends of what is answered among them.
-const SUPERHEATS_K: [f32; 6] = [-MARGIN.kelvins(), 0.0, 10.0, 40.0, 90.0, MAX_SUPERHEAT.kelvins() - INSIDE_K];
-const SUBCOOLINGS_K: [f32; 5] = [-MARGIN.kelvins(), 0.0, 10.0, 30.0, MAX_SUBCOOLING.kelvins()];
+/// Superheats at which vapor is asked, K, from one end of what is answered to the other.
+const SUPERHEATS_K: [f32; 6] =
+    [INSIDE_K - MARGIN.kelvins(), 0.0, 10.0, 40.0, 90.0, MAX_SUPERHEAT.kelvins() - INSIDE_K];
+/// Subcoolings at which liquid is asked, K.
+const SUBCOOLINGS_K: [f32; 5] =
+    [INSIDE_K - MARGIN.kelvins(), 0.0, 10.0, 30.0, MAX_SUBCOOLING.kelvins() - INSIDE_K];
 /// Lowest and highest temperature of a table, K: helium boils at 4 K and no refrigerant is used above 700 K.
 const TEMPERATURES_K: (f32, f32) = (4.0, 700.0);
 
@@ -46,23 +56,30 @@ fn composed(refrigerant: &Refrigerant<'_>) -> bool {
 
 fn saturated(refrigerant: &Refrigerant<'_>) -> bool {
     let (coldest, warmest) = refrigerant.temperature_range();
-    if !(coldest.kelvins() >= TEMPERATURES_K.0 && coldest < warmest && warmest.kelvins() <= TEMPERATURES_K.1)
-    {
+    let (coldest, warmest) = (coldest.kelvins(), warmest.kelvins());
+    if !(coldest >= TEMPERATURES_K.0 && coldest < warmest && warmest <= TEMPERATURES_K.1) {
         return false;
     }
-    let (mut dew_k, mut light, mut bubble_k) = (0.0, 0.0, 0.0);
+    // Each curve begins at the lowest temperature, goes up without a jump, and ends at the highest.
+    let begins = coldest - END_K;
+    let goes_on = |from: f32, to: f32| to > from && to <= from * STEEPEST;
+    let ends = |at: f32| (at - warmest).abs() <= END_K;
+    let (mut dew_k, mut light, mut bubble_k) = (begins, 0.0, begins);
     // Where a blend has glide, each curve reaches over pressures that the other does not.
     walk(refrigerant.dew_pressure_range(), |p| {
         let (dew, density) = vapor(refrigerant, p)?;
-        let rises = dew > dew_k && dew <= TEMPERATURES_K.1 && density > light;
+        let rises = goes_on(dew_k, dew) && density > light;
         (dew_k, light) = (dew, density);
         Some(rises)
-    }) && walk(refrigerant.bubble_pressure_range(), |p| {
-        let bubble = liquid(refrigerant, p)?;
-        let rises = bubble > bubble_k && bubble <= TEMPERATURES_K.1;
-        bubble_k = bubble;
-        Some(rises)
-    }) && walk(refrigerant.pressure_range(), |p| both(refrigerant, p).ok())
+    }) && ends(dew_k)
+        && walk(refrigerant.bubble_pressure_range(), |p| {
+            let bubble = liquid(refrigerant, p)?;
+            let rises = goes_on(bubble_k, bubble);
+            bubble_k = bubble;
+            Some(rises)
+        })
+        && ends(bubble_k)
+        && walk(refrigerant.pressure_range(), |p| both(refrigerant, p).ok())
 }
 
 /// Whether something holds at every probed pressure of a range; what cannot be told does not hold.
@@ -89,11 +106,8 @@ fn vapor(refrigerant: &Refrigerant<'_>, pressure: Pressure) -> Option<(f32, f32)
     let dew = refrigerant.dew_temperature(pressure).ok()?;
     let sound = leads_back(refrigerant.dew_pressure(dew), pressure)
         && SUPERHEATS_K.iter().all(|superheat| {
-            refrigerant.vapor(pressure, dew + TemperatureDifference::from_kelvins(*superheat)).map_or_else(
-                // The ends may round to the other side.
-                |error| at_an_end(&error) || matches!(error, PropertyError::TwoPhase),
-                |state| is_one(&state),
-            )
+            let temperature = dew + TemperatureDifference::from_kelvins(*superheat);
+            refrigerant.vapor(pressure, temperature).is_ok_and(|state| is_one(&state))
         });
     let density = refrigerant.saturated_vapor(pressure).ok()?.density;
     sound.then_some((dew.kelvins(), density.kg_per_m3()))
@@ -127,14 +141,8 @@ fn both(refrigerant: &Refrigerant<'_>, pressure: Pressure) -> Result<bool, Prope
 fn leads_back(back: Result<Pressure, PropertyError>, from: Pressure) -> bool {
     match back {
         Ok(p) => (p.pascals() - from.pascals()).abs() <= BACK * from.pascals(),
-        Err(error) => at_an_end(&error),
+        Err(error) => matches!(error, PropertyError::Temperature { .. }),
     }
-}
-
-/// Tells whether nothing is answered because the table ends there, which a rounded number may just pass.
-fn at_an_end(error: &PropertyError) -> bool {
-    use PropertyError::{NearCritical, Temperature, Transcritical};
-    matches!(error, Temperature { .. } | Transcritical { .. } | NearCritical { .. })
 }
 
 /// Tells whether a state is one that a fluid can have.
@@ -164,6 +172,13 @@ mod tests {
 
     fn number(offset: usize) -> f32 {
         f32::from_le_bytes(TABLE[offset..offset + 4].try_into().expect("four bytes"))
+    }
+
+    #[test]
+    fn every_built_in_table_passes() {
+        for refrigerant in super::super::data::ALL {
+            assert_eq!(probe(refrigerant), Ok(()), "{}", refrigerant.designation());
+        }
     }
 
     #[test]

@@ -71,10 +71,19 @@ impl Refrigerant<'_> {
     /// Answers from 2 K below the dew point ([`MARGIN`]) to 160 K above it ([`MAX_SUPERHEAT`]). Errors: a pressure
     /// outside the table, a state in the two-phase region or in the liquid, a temperature beyond the range.
     pub fn vapor(&self, pressure: Pressure, temperature: Temperature) -> Result<State, PropertyError> {
+        self.check_vapor(pressure, temperature)?;
+        Ok(self.vapor_state(pressure.pascals(), temperature.kelvins()))
+    }
+    /// Tells why there is no vapor to answer at a pressure and a temperature.
+    #[inline(always)]
+    pub(super) fn check_vapor(
+        &self,
+        pressure: Pressure,
+        temperature: Temperature,
+    ) -> Result<(), PropertyError> {
         let dew = self.dew_temperature(pressure)?;
-        let superheat = temperature - dew;
-        if within(superheat, MAX_SUPERHEAT) {
-            return Ok(self.vapor_state(pressure.pascals(), temperature.kelvins()));
+        if within(temperature - dew, MAX_SUPERHEAT) {
+            return Ok(());
         }
         Err(self.off_vapor(pressure, temperature, dew))
     }

@@ -27,7 +27,7 @@ pub(crate) const CONDITIONS: usize = 2;
 pub(crate) const CONDITION: [Measurement; CONDITIONS] = [Measurement::Space, Measurement::Ambient];
 /// How far off a grossly wrong space or ambient reading is, K: a thermometer in the sun, in the exhaust, in another
 /// room (judged).
-const GROSSLY_K: f32 = 10.0;
+const GROSSLY_K: f32 = 8.0;
 
 impl Deviation {
     pub(crate) const NEW: Self = Self {

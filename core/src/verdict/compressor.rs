@@ -35,9 +35,17 @@ impl CompressorAnswer {
 }
 
 /// Probability of a fault below which the compressor is cleared.
-pub const CLEARED_BELOW: f32 = 0.02;
-/// Probability of a fault from which the compressor is condemned.
-pub const CONDEMNED_FROM: f32 = 0.85;
+///
+/// Of 4,000 visits to the simulated machines that constants may be set on (the setting half, seed 7), with all readings,
+/// without a high side, and with six readings: 2.0, 2.0 and 1.6 % of the weak ones are cleared, and 56, 55 and 33 % of
+/// the sound ones.
+pub const CLEARED_BELOW: f32 = 0.008;
+/// Probability of a fault from which the compressor is condemned, where the rule for acting on a cause allows it.
+///
+/// Of the same visits 0.05, 0.11 and 0.03 % of the sound ones are condemned, and 36, 25 and 17 % of the weak ones.
+pub const CONDEMNED_FROM: f32 = 0.75;
+/// Probability of a fault inside the shell from which the motor is condemned (judged).
+const MOTOR_CONDEMNED_FROM: f32 = 0.85;
 /// Fraction of the flow lost from which a weak compressor counts as failed (judged: half of it no longer pulls most
 /// spaces down).
 const FAILED_FROM_LOSS: f32 = 0.5;
@@ -75,10 +83,12 @@ pub(super) fn answer(evidence: &Evidence<'_>) -> CompressorAnswer {
     let motor = motor(evidence.findings);
     let probability = 1.0 - (1.0 - valves) * (1.0 - motor);
     let weighed = diagnosis.fits.is_some();
+    // The rule for acting on a cause asks for more than its probability: a test that was possible and not made, doubts.
+    let decided = diagnosis.decided && diagnosis.leading == Cause::WeakCompressor;
     let says_something = !evidence.doubted && evidence.running && weighed;
-    let state = if motor >= CONDEMNED_FROM {
+    let state = if motor >= MOTOR_CONDEMNED_FROM {
         State::Failed
-    } else if says_something && valves >= CONDEMNED_FROM {
+    } else if says_something && valves >= CONDEMNED_FROM && (broken || decided) {
         if broken || loss >= FAILED_FROM_LOSS { State::Failed } else { State::Failing }
     } else if says_something && probability < CLEARED_BELOW {
         State::Cleared
@@ -86,6 +96,12 @@ pub(super) fn answer(evidence: &Evidence<'_>) -> CompressorAnswer {
         State::Open
     };
     CompressorAnswer { state, probability }
+}
+
+/// The probability of a fault by what no reading of the cycle is needed for: nothing compressed, or the motor.
+pub(super) fn beyond_the_cause(evidence: &Evidence<'_>) -> f32 {
+    let valves = if broken_valves(evidence) { BROKEN_VALVES } else { 0.0 };
+    valves.max(motor(evidence.findings))
 }
 
 /// The probability that the motor inside the shell is at fault.

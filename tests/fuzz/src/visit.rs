@@ -19,6 +19,10 @@ const MOST_US_A_BYTE: u128 = 20;
 /// A visit made of the fields of the contract, with faults in it.
 pub fn json(data: &[u8]) {
     let line = visit(&mut Bytes(data)).to_string();
+    // What bytes mean is not to be read off them.
+    if std::env::var_os("RIMEWISE_FUZZ_SHOW").is_some() {
+        eprintln!("{line}");
+    }
     report::check(&answered(&line), true);
 }
 

@@ -11,7 +11,8 @@
 //! * `grade -- hard` prints what is missed of the visits written by hand.
 //! * `grade -- sweep TYPE` prints every cause's sweep on one type, a CSV.
 
-use rimewise_tests::rig::grader::{continuity, hard, report, worse};
+use rimewise_tests::rig::extreme;
+use rimewise_tests::rig::grader::{continuity, extremes, hard, report, worse};
 use rimewise_tests::rig::set::{self, Run};
 use serde_json::{Value, json};
 use std::path::{Path, PathBuf};
@@ -114,6 +115,12 @@ fn generate(half: &str, seed: u64, visits: u64, out: Option<String>) -> Result<(
 fn grade(half: &str, seed: u64, visits: u64, args: &[String]) -> Result<(), String> {
     let run = set::run_cached(half, seed, visits);
     let mut halves = report::grade(&run, &|line| rimewise::json::answer_visit(line));
+    let ends = extreme::run(&set::types(half), seed, visits / 4);
+    for (name, rows) in extremes::grade(&ends, &rimewise::json::answer_visit) {
+        if let Some(h) = halves.get_mut(&name) {
+            h.extremes = rows;
+        }
+    }
     let json = report::to_json(&run, seed, &halves);
     let folder = Path::new(env!("CARGO_MANIFEST_DIR"));
     let notes = std::fs::read_to_string(folder.join("src/rig/reading_the_grades.md")).unwrap_or_default();

@@ -20,6 +20,7 @@ pub mod air;
 pub mod compressor;
 pub mod cycle;
 pub mod exchanger;
+pub mod extreme;
 pub mod fault;
 pub mod fleet;
 pub mod grader;

@@ -142,12 +142,12 @@ pub fn readings(machine: &Machine, p: &Point, day: &Day) -> Map<String, Value> {
     m
 }
 
-fn number(m: &Map<String, Value>, key: &str) -> f64 {
+pub(super) fn number(m: &Map<String, Value>, key: &str) -> f64 {
     m.get(key).and_then(Value::as_f64).unwrap_or(f64::NAN)
 }
 
 /// What the instruments show: noise, and pipe clamps pulled toward what surrounds them.
-fn measured(
+pub(super) fn measured(
     truth: &Map<String, Value>,
     rng: &mut Rng,
     keep_evaporator: bool,
@@ -239,7 +239,12 @@ pub(super) fn system(nominal: &Machine, rng: &mut Rng) -> Value {
 }
 
 /// What eyes and ears report, right most of the time.
-fn observations(machine: &Machine, p: &Point, drawn: &[Drawn], rng: &mut Rng) -> Map<String, Value> {
+pub(super) fn observations(
+    machine: &Machine,
+    p: &Point,
+    drawn: &[Drawn],
+    rng: &mut Rng,
+) -> Map<String, Value> {
     let mut m = Map::new();
     let slip = |rng: &mut Rng, is: bool, rate: f64| if rng.chance(rate) { !is } else { is };
     let severe = |c: Cause, from: usize| drawn.iter().any(|d| d.cause == c && d.level >= from);
@@ -286,7 +291,7 @@ pub struct Case {
     pub imbalance: (f64, f64),
 }
 
-fn day(nominal: &Machine, rng: &mut Rng) -> Day {
+pub(super) fn day(nominal: &Machine, rng: &mut Rng) -> Day {
     let s = &nominal.spec;
     let air_conditioner = s.duty == "air_conditioning";
     let u = rng.unit();

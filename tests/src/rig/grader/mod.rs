@@ -2,6 +2,7 @@
 
 pub mod answer;
 pub mod continuity;
+pub mod extremes;
 pub mod hard;
 pub mod known;
 pub mod known_fields;

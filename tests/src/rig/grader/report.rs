@@ -1,11 +1,13 @@
 //! The graded report: everything counted, as Markdown for people and JSON for comparing.
 
 use super::answer::{self, Answer, WORDS};
+use super::extremes;
 use super::mistaken::{self, MISTAKES, Mistaken};
 use super::outcome::{Class, Truth};
 use super::sets::{self, CHANNELS, SETS, Set};
 use super::spoken::{self, SpokenTally};
 use super::tally::Tally;
+use crate::rig::extreme::Group;
 use crate::rig::set::Run;
 use crate::rig::visit::Case;
 use serde_json::{Value, json};
@@ -49,6 +51,8 @@ pub struct Half {
     pub channels: Vec<(String, Effect, Effect)>,
     /// Healthy visits told wrongly, in the order of [`MISTAKES`]; first as they are.
     pub mistaken: Vec<(String, Mistaken)>,
+    /// The visits at the ends, by group and what it is.
+    pub extremes: BTreeMap<(Group, String), extremes::Row>,
     /// Messages of answers that were errors.
     pub errors: BTreeMap<String, u32>,
 }
@@ -252,6 +256,7 @@ pub fn to_json(run: &Run, seed: u64, halves: &BTreeMap<String, Half>) -> Value {
             "pump_down_weak_compressor": { "with": h.pump_down_weak[0].json(), "without": h.pump_down_weak[1].json() },
             "channels": channels,
             "mistaken": mistaken::json(&h.mistaken),
+            "extremes": extremes::rows_json(&h.extremes),
             "errors": h.errors,
         });
     }
@@ -375,6 +380,9 @@ pub fn to_markdown(run: &Run, seed: u64, halves: &BTreeMap<String, Half>, unread
             let _ = writeln!(m, "| {c} | {} | {} | {} | {} |", cell(left), left.n, cell(added), added.n);
         }
         m.push_str(&mistaken::markdown(&h.mistaken));
+        if !h.extremes.is_empty() {
+            m.push_str(&extremes::markdown(&h.extremes));
+        }
         if !h.errors.is_empty() {
             let _ = writeln!(m, "\n### Visits answered with an error\n");
             for (why, n) in &h.errors {

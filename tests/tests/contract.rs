@@ -54,7 +54,7 @@ fn with(path: &str, value: Value) -> String {
 }
 
 #[track_caller]
-fn names(line: &str, field: &str) {
+fn names(line: &str, field: &str, code: &str) {
     let answer = answer(line);
     assert_eq!(answer["status"], "error", "{answer}");
     assert_eq!(answer["field"], field, "{answer}");
@@ -118,36 +118,37 @@ fn one_gauge_gives_a_posterior_and_a_next_measurement() {
 
 #[test]
 fn every_wrong_input_names_its_field() {
-    names("this is not JSON", "");
-    names("{\"system\":", "");
-    names("[]", "");
-    names("{\"readings\":{\"current_a\":NaN}}", "");
-    names("{\"readings\":{\"current_a\":1,\"current_a\":2}}", "readings.current_a");
-    names("{\"readings\":{\"current_a\":1e400}}", "readings.current_a");
-    names("{\"readings\":{\"line_voltages_v\":[230,231,-1e400]}}", "readings.line_voltages_v[2]");
-    names(&with("system.refrigerant", json!("R9999")), "system.refrigerant");
-    names(&with("system.refrigerant", json!(404)), "system.refrigerant");
-    names(&with("system.metering", json!("magic")), "system.metering");
-    names(&with("system.receiver", json!("no")), "system.receiver");
-    names(&with("system.design.spaec_c", json!(1.0)), "system.design.spaec_c");
-    names(&with("system.design.evaporator_td_k", json!(-8.0)), "system.design.evaporator_td_k");
-    names(&with("system.compressor.phases", json!(2)), "system.compressor.phases");
-    names(&with("readings.suction_presure_kpa", json!(1.0)), "readings.suction_presure_kpa");
-    names(&with("readings.suction_pressure_kpa", json!(0.0)), "readings.suction_pressure_kpa");
-    names(&with("readings.suction_pressure_kpa", json!(-10.0)), "readings.suction_pressure_kpa");
-    names(&with("readings.suction_pressure_kpa", json!("210")), "readings.suction_pressure_kpa");
-    names(&with("readings.suction_pressure_kpa", json!(1e300)), "readings.suction_pressure_kpa");
-    names(&with("readings.discharge_pressure_kpa", json!(19000.0)), "readings.discharge_pressure_kpa");
-    names(&with("readings.suction_pressure_kpa", json!(1500.0)), "readings.suction_pressure_kpa");
-    names(&with("readings.space_c", json!(-300.0)), "readings.space_c");
-    names(&with("readings.line_voltages_v", json!([230.0, 231.0])), "readings.line_voltages_v");
-    names(&with("readings.winding_run_ohm", json!("opened")), "readings.winding_run_ohm");
-    names(&with("observations.sight_glass", json!(true)), "observations.sight_glass");
-    names(&with("uncertainty.pressure_percent", json!(-1.0)), "uncertainty.pressure_percent");
-    names(&with("weather", json!({})), "weather");
+    names("this is not JSON", "", "not_json");
+    names("{\"system\":", "", "not_json");
+    names("[]", "", "wrong_type");
+    names("{\"readings\":{\"current_a\":NaN}}", "", "not_json");
+    names("{\"readings\":{\"current_a\":1,\"current_a\":2}}", "readings.current_a", "duplicate");
+    names("{\"readings\":{\"current_a\":1e400}}", "readings.current_a", "too_large");
+    names("{\"readings\":{\"line_voltages_v\":[230,231,-1e400]}}", "readings.line_voltages_v[2]", "too_large");
+    names(&with("system.refrigerant", json!("R9999")), "system.refrigerant", "unknown_refrigerant");
+    names(&with("system.refrigerant", json!(404)), "system.refrigerant", "wrong_type");
+    names(&with("system.metering", json!("magic")), "system.metering", "unknown_name");
+    names(&with("system.receiver", json!("no")), "system.receiver", "wrong_type");
+    names(&with("system.design.spaec_c", json!(1.0)), "system.design.spaec_c", "unknown_field");
+    names(&with("system.design.evaporator_td_k", json!(-8.0)), "system.design.evaporator_td_k", "out_of_range");
+    names(&with("system.compressor.phases", json!(2)), "system.compressor.phases", "phases_unknown");
+    names(&with("readings.suction_presure_kpa", json!(1.0)), "readings.suction_presure_kpa", "unknown_field");
+    names(&with("readings.suction_pressure_kpa", json!(0.0)), "readings.suction_pressure_kpa", "out_of_range");
+    names(&with("readings.suction_pressure_kpa", json!(-10.0)), "readings.suction_pressure_kpa", "out_of_range");
+    names(&with("readings.suction_pressure_kpa", json!("210")), "readings.suction_pressure_kpa", "wrong_type");
+    names(&with("readings.suction_pressure_kpa", json!(1e300)), "readings.suction_pressure_kpa", "too_large");
+    names(&with("readings.discharge_pressure_kpa", json!(19000.0)), "readings.discharge_pressure_kpa", "outside_table");
+    names(&with("readings.suction_pressure_kpa", json!(1500.0)), "readings.suction_pressure_kpa", "above_discharge");
+    names(&with("readings.space_c", json!(-300.0)), "readings.space_c", "out_of_range");
+    names(&with("readings.line_voltages_v", json!([230.0, 231.0])), "readings.line_voltages_v", "wrong_length");
+    names(&with("readings.winding_run_ohm", json!("opened")), "readings.winding_run_ohm", "wrong_type");
+    names(&with("observations.sight_glass", json!(true)), "observations.sight_glass", "wrong_type");
+    names(&with("uncertainty.pressure_percent", json!(-1.0)), "uncertainty.pressure_percent", "out_of_range");
+    names(&with("weather", json!({})), "weather", "unknown_field");
     names(
         &with("system.record", json!([{ "readings": {} }, { "readings": { "current_a": "x" } }])),
         "system.record[1].readings.current_a",
+        "wrong_type",
     );
 }
 

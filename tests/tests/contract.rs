@@ -58,6 +58,7 @@ fn names(line: &str, field: &str, code: &str) {
     let answer = answer(line);
     assert_eq!(answer["status"], "error", "{answer}");
     assert_eq!(answer["field"], field, "{answer}");
+    assert_eq!(answer["code"], code, "{answer}");
     assert!(answer["error"].as_str().is_some_and(|e| !e.is_empty()), "{answer}");
 }
 
@@ -145,11 +146,34 @@ fn every_wrong_input_names_its_field() {
     names(&with("observations.sight_glass", json!(true)), "observations.sight_glass", "wrong_type");
     names(&with("uncertainty.pressure_percent", json!(-1.0)), "uncertainty.pressure_percent", "out_of_range");
     names(&with("weather", json!({})), "weather", "unknown_field");
+    names(&with("access.cannot", json!(["juggle"])), "access.cannot[0]", "unknown_measurement");
+    names(&with("language", json!("xx")), "language", "unknown_name");
     names(
         &with("system.record", json!([{ "readings": {} }, { "readings": { "current_a": "x" } }])),
         "system.record[1].readings.current_a",
         "wrong_type",
     );
+}
+
+#[test]
+fn a_broken_limit_stands_beside_the_value_in_the_language_asked_for() {
+    let refused = answer(&with("readings.space_c", json!(-300.0)));
+    assert_eq!((&refused["value"], &refused["limit"]), (&json!(-300), &json!(-120)), "{refused}");
+    assert_eq!(refused["unit"], "degC");
+    let mut visit: Value = serde_json::from_str(&with("readings.space_c", json!(-300.0))).unwrap();
+    visit["language"] = json!("es");
+    let spanish = answer(&visit.to_string());
+    assert_eq!(spanish["code"], refused["code"]);
+    assert_ne!(spanish["error"], refused["error"]);
+    visit["readings"]["space_c"] = json!(-17.5);
+    let report = answer(&visit.to_string());
+    visit["language"] = json!("en");
+    let english = answer(&visit.to_string());
+    let texts = |report: &Value| -> Vec<String> {
+        report["cautions"].as_array().unwrap().iter().map(|c| c["text"].to_string()).collect()
+    };
+    assert!(texts(&report).iter().zip(texts(&english)).all(|(es, en)| *es != en) && !texts(&report).is_empty());
+    assert_eq!(report["causes"], english["causes"]);
 }
 
 #[test]

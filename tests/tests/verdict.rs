@@ -141,7 +141,7 @@ fn clamps_on_each_others_pipe_are_named_and_do_not_decide() {
             .as_array()
             .unwrap()
             .iter()
-            .any(|w| w["field"] == field && w["text"].as_str().unwrap().contains("swapped"));
+            .any(|w| w["field"] == field && w["code"] == "reads_like_the_other");
         assert!(named, "{field}: {}", report["warnings"]);
     }
     assert_eq!(report["decided"], false, "{}", report["causes"]);
@@ -152,9 +152,11 @@ fn one_gross_misreading_is_named_and_does_not_decide() {
     let mut readings = healthy(-20.0, 28.0);
     readings["discharge_line_c"] = json!(22.0);
     let report = answer(&freezer(readings));
-    let named = report["warnings"].as_array().unwrap().iter().any(|w| {
-        w["field"] == "readings.discharge_line_c" && w["text"].as_str().unwrap().contains("contradicts")
-    });
+    let named = report["warnings"]
+        .as_array()
+        .unwrap()
+        .iter()
+        .any(|w| w["field"] == "readings.discharge_line_c" && w["code"] == "contradicts_others");
     assert!(named, "{}", report["warnings"]);
     assert!(!fault_decided(&report), "{}", report["causes"]);
 }
@@ -219,9 +221,11 @@ fn pressures_that_read_like_gauge_pressures_are_not_acted_on() {
             readings[pressure] = json!(readings[pressure].as_f64().unwrap() - 101.3);
         }
         let report = answer(&freezer(readings));
-        let warned = report["warnings"].as_array().unwrap().iter().any(|w| {
-            w["field"] == "readings.suction_pressure_kpa" && w["text"].as_str().unwrap().contains("gauge")
-        });
+        let warned = report["warnings"]
+            .as_array()
+            .unwrap()
+            .iter()
+            .any(|w| w["field"] == "readings.suction_pressure_kpa" && w["code"] == "reads_like_gauge");
         assert!(warned, "{}", report["warnings"]);
         assert_eq!(report["decided"], false, "{}", report["causes"]);
     }

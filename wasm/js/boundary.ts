@@ -1,6 +1,5 @@
 /** The boundary: loading, errors, and lines of JSON in and out. */
 import { initSync } from "./glue/rimewise.js";
-import { unpack } from "./unpack.js";
 
 /** An error as the module writes it. */
 interface Refusal {
@@ -79,15 +78,20 @@ async function bytesOf(source: PackedSource): Promise<Uint8Array<ArrayBuffer>> {
   return new Uint8Array(await response.arrayBuffer());
 }
 
+/** Unpacks a module that lies gzipped on a host that does not say so; a plain one begins with a zero byte and "asm". */
+async function plainModule(bytes: Uint8Array<ArrayBuffer>): Promise<Uint8Array<ArrayBuffer>> {
+  if (bytes[0] !== 0x1f || bytes[1] !== 0x8b) return bytes;
+  const unpacked = new Blob([bytes]).stream().pipeThrough(new DecompressionStream("gzip"));
+  return new Uint8Array(await new Response(unpacked).arrayBuffer());
+}
+
 async function start(source?: ModuleSource | Promise<ModuleSource>): Promise<void> {
-  const from = (await source) ?? new URL("./glue/rimewise.module", import.meta.url);
+  const from = (await source) ?? new URL("./glue/rimewise.wasm", import.meta.url);
   if (from instanceof WebAssembly.Module) {
     initSync({ module: from });
   } else {
     const bytes = await bytesOf(from as PackedSource);
-    // A module that somebody has unpacked already begins with a zero byte and "asm".
-    const unpacked = bytes[0] === 0 && bytes[1] === 0x61 ? bytes : unpack(bytes);
-    initSync({ module: await WebAssembly.compile(unpacked) });
+    initSync({ module: await WebAssembly.compile(await plainModule(bytes)) });
   }
   ready = true;
 }

@@ -7,7 +7,7 @@ import type {
   MonitorState,
   Readings,
   SampleNumbers,
-  SampleProblem,
+  MonitorSampleProblem,
   Uncertainty,
 } from "./types.js";
 
@@ -36,7 +36,7 @@ export interface Pushed {
   /** The channels that could not be used. */
   unusable: (keyof SampleNumbers)[];
   /** Why the sample could not be used, whole or in part. */
-  problem: SampleProblem | null;
+  problem: MonitorSampleProblem | null;
 }
 
 /** Averaged readings, ready for a visit. */

@@ -1,7 +1,7 @@
 /** Calculations beside the diagnosis: supply, capacitors, windings, rating maps, charge, costs. */
 import * as module from "./glue/rimewise.js";
-import { answer, fields, flag, number, numbersOf, plain, RimewiseError, started, text } from "./boundary.js";
-import type { Cause, Estimate, PumpDownEnd, PumpDownValve, Report } from "./types.js";
+import { answer, fields, flag, line, number, numbersOf, plain, RimewiseError, started, text } from "./boundary.js";
+import type { Costs, Decision, Estimate, PumpDownEnd, PumpDownValve, Report } from "./types.js";
 
 /** A figure: exact, or with its standard uncertainty. */
 export type Figure = number | Estimate;
@@ -327,69 +327,12 @@ export function handling(refrigerant: string): Handling {
   return answer(module.handling(text(refrigerant, "refrigerant")));
 }
 
-/** What things cost, in one currency of your choice; left out is not known. */
-export interface Costs {
-  /** Coming out once more. */
-  visit?: number;
-  /** The next test, its time and parts. */
-  test?: number;
-  /** The repair of each cause; a weak compressor's is `compressor`. */
-  repair?: Partial<Record<Exclude<Cause, "none" | "weak_compressor">, number>>;
-  /** A new compressor, fitted. */
-  compressor?: number;
-  /** What is lost when the machine is left with its fault. */
-  product_at_risk?: number;
-}
-
-/** A way to go on. */
-export interface Way {
-  action: "leave" | "test" | "repair" | "replace_compressor";
-  /** The cause that is repaired. */
-  cause: Cause | null;
-}
-
-/** All ways to go on with their expected costs, and the cheapest where every cost that matters is known. */
-export interface Decision {
-  status: "ok";
-  alternatives: (Way & { expected_cost: number | null })[];
-  recommended: Way | null;
-}
-
-const CAUSES: readonly Cause[] = [
-  "none",
-  "undercharge",
-  "overcharge",
-  "liquid_line_restriction",
-  "metering_underfeed",
-  "flood_back",
-  "weak_compressor",
-  "condenser_airflow",
-  "evaporator_airflow",
-  "non_condensables",
-];
-
 /** Weighs every way to go on by its expected cost; `test_settles` is the chance that the next test settles it. */
 export function weigh(causes: Report["causes"], costs: Costs, test_settles = 0): Decision {
   started();
-  const given = fields(costs, "costs");
   if (!Array.isArray(causes)) throw new RimewiseError("must be a report's causes", "causes");
-  const entries = plain(causes, "causes");
-  const chance = (cause: Cause) => entries.find((entry) => entry?.cause === cause)?.probability ?? Number.NaN;
-  const repairs: Partial<Record<string, number>> = given.repair ?? {};
-  const unknown = Object.keys(repairs).find((name) => !CAUSES.includes(name as Cause));
-  if (unknown !== undefined) throw new RimewiseError("is not a cause known here", `repair.${unknown}`);
-  const cost = (value: number | undefined, name: string) => number(value ?? Number.NaN, name);
-  return answer(
-    module.weigh(
-      new Float32Array(CAUSES.map((cause) => number(chance(cause), "causes"))),
-      new Float32Array(CAUSES.map((cause) => cost(repairs[cause], `repair.${cause}`))),
-      new Float32Array([
-        cost(given.visit, "visit"),
-        cost(given.test, "test"),
-        cost(given.compressor, "compressor"),
-        cost(given.product_at_risk, "product_at_risk"),
-      ]),
-      number(test_settles, "test_settles"),
-    ),
+  const probabilities = Object.fromEntries(
+    plain(causes, "causes").map(({ cause, probability }) => [cause, number(probability, "causes")]),
   );
+  return answer(module.weigh(line({ probabilities, costs, test_settles })));
 }

@@ -1,6 +1,4 @@
-/** Unpacks the module away from the page's thread, and keeps it unpacked, so that the next start only compiles it. */
-import { unpack } from "../../node_modules/rimewise/unpack.js";
-
+/** Compiles the module away from the page's thread, and keeps it, so that the next start needs no network. */
 const CACHE = "rimewise-module:";
 
 /** Asks for the module's bytes and compiles them; the answer is the module, or nothing where that failed. */
@@ -19,7 +17,7 @@ async function compiled(url: string, scope: string): Promise<WebAssembly.Module>
   if (kept !== undefined) return WebAssembly.compileStreaming(kept);
   const response = await fetch(url);
   if (!response.ok) throw new Error(String(response.status));
-  const bytes = unpack(new Uint8Array(await response.arrayBuffer()));
+  const bytes = await response.arrayBuffer();
   const unpacked = new Response(bytes, { headers: { "content-type": "application/wasm" } });
   if (cache !== undefined) {
     // One module is kept, the one in use.

@@ -7,7 +7,7 @@ import type {
   Measurement,
   MonitorEventKind,
   MonitorState,
-  SampleProblem,
+  MonitorSampleProblem as SampleProblem,
   Step,
 } from "rimewise";
 import { names } from "./language.js";

@@ -107,6 +107,7 @@ fn state(refrigerant: Option<&Refrigerant<'_>>, visit: &Visit<'_>, report: &mut 
     let Report { cycle, expected, diagnosis, warnings, electrical, .. } = report;
     *electrical = motor::examine(&visit.system, &visit.readings, &visit.uncertainty, expected.current_a);
     motor::examine_start(visit, electrical);
+    diagnosis.beside_electrical(verdict::electrical_fault(electrical));
     report.terminals = motor::terminals::found(&visit.system, &visit.readings);
     report.alarms = alarm::alarms(refrigerant, visit, cycle, expected, electrical);
     let decided = {

@@ -241,6 +241,11 @@ pub(crate) fn verdict(evidence: &Evidence<'_>, families: &Families, jobs: &Jobs)
         .unwrap_or(Verdict { statement: Statement::Undecided, probability: diagnosis.causes[0].probability })
 }
 
+/// The probability that something of the motor, its start gear or its supply is at fault.
+pub(crate) fn electrical_fault(findings: &Findings) -> f32 {
+    findings.iter().filter(|f| f.finding.rank() >= Rank::Part).map(|f| f.probability).fold(0.0, f32::max)
+}
+
 /// Answers the question of the compressor.
 pub(crate) fn compressor(evidence: &Evidence<'_>) -> CompressorAnswer {
     compressor::answer(evidence)

@@ -1,6 +1,6 @@
 //! One visit, end to end: the readings in, the report out.
 
-use crate::alarm;
+use crate::alarm::{self, AlarmCode};
 use crate::cause::Cause;
 use crate::caution::{self, Step};
 use crate::check::check;
@@ -83,6 +83,7 @@ pub fn diagnose_in(
         candidates: workspace.candidates(),
         expected: &report.expected,
         must_not_run: report.motor_must_not_run(),
+        head_pressure_high: report.alarms.iter().any(|a| a.code == AlarmCode::HeadPressureHigh),
         answer: plan::answer(report.verdict.statement, valve, &report.diagnosis, &report.electrical),
     };
     plan::plan(&basis, &mut report.diagnosis, &mut report.plan);

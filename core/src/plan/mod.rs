@@ -70,6 +70,8 @@ pub(crate) struct Basis<'a> {
     pub(crate) expected: &'a Expected,
     /// Whether the motor must not be switched on.
     pub(crate) must_not_run: bool,
+    /// Whether the head pressure is above what is usual for the refrigerant.
+    pub(crate) head_pressure_high: bool,
     /// What the verdict says has to be done; nothing where there is none.
     pub(crate) answer: Option<(StepKind, Subject)>,
 }
@@ -82,7 +84,9 @@ const DIRT_COUNTS: f32 = 0.15;
 /// Plans the visit on, and lists in `diagnosis.next` what can still be measured, the best for its minutes first.
 pub(crate) fn plan(basis: &Basis<'_>, diagnosis: &mut Diagnosis, plan: &mut Plan) {
     *plan = Plan::NONE;
-    let runs = !basis.must_not_run && !motor::stands(basis.visit);
+    let readings = &basis.visit.readings;
+    let off = readings.running == Some(false) || motor::emptied(readings);
+    let runs = !basis.must_not_run && !off && !motor::stands(basis.visit);
     let reach = Reach { visit: basis.visit, refrigerant: basis.refrigerant, runs };
     let ranked = rank(&reach, &basis.candidates, basis.expected);
     next(&ranked, diagnosis);
@@ -93,8 +97,9 @@ pub(crate) fn plan(basis: &Basis<'_>, diagnosis: &mut Diagnosis, plan: &mut Plan
     price(basis, diagnosis, plan);
     let by_hand = motor_first(basis, &reach).or_else(|| conditions_first(&reach));
     let answered = basis.answer.is_some();
-    let settle = || if answered { None } else { settle_first(&reach, diagnosis) };
-    let step = by_hand.or_else(settle).or_else(|| {
+    let air = || air_first(basis, &reach, diagnosis);
+    let settle = || if answered { None } else { settle_first(&reach) };
+    let step = by_hand.or_else(air).or_else(settle).or_else(|| {
         let best = ranked.iter().find(|r| if answered { r.pays() } else { r.helps() });
         if let Some(best) = best {
             let behind = ranked.iter().find(|r| r.candidate != best.candidate && r.helps());
@@ -233,13 +238,10 @@ fn conditions_first(reach: &Reach<'_>) -> Option<Step> {
     air.into_iter().find_map(|air| by_rule(reach, Doable::Measurement(air)))
 }
 
-/// What has to be put right before a reading can be believed: a coil under ice, a blocked condenser, the first minutes.
-fn settle_first(reach: &Reach<'_>, diagnosis: &Diagnosis) -> Option<Step> {
-    let visit = reach.visit;
-    let observations = &visit.observations;
-    if observations.door_closes == Some(false) {
-        return Some(done(StepKind::Repair, Subject::Measurement(Measurement::DoorCloses)));
-    }
+/// Air that does not pass is put right before anything else is believed: a coil under ice, a dirty face, and what nobody
+/// has looked at yet behind a head pressure that is too high.
+fn air_first(basis: &Basis<'_>, reach: &Reach<'_>, diagnosis: &Diagnosis) -> Option<Step> {
+    let observations = &reach.visit.observations;
     if observations.coil_iced == Some(true)
         && let Some(step) = by_rule(reach, Doable::Action(Action::DefrostAndReread))
     {
@@ -256,6 +258,19 @@ fn settle_first(reach: &Reach<'_>, diagnosis: &Diagnosis) -> Option<Step> {
         && let Some(step) = by_rule(reach, Doable::Action(Action::CleanAndReread))
     {
         return Some(step);
+    }
+    if basis.head_pressure_high && airflow {
+        let looks = [Measurement::CondenserFan, Measurement::CondenserFace];
+        return looks.into_iter().find_map(|look| by_rule(reach, Doable::Measurement(look)));
+    }
+    None
+}
+
+/// What has to settle before a reading can be believed: a door that stands open, the first minutes.
+fn settle_first(reach: &Reach<'_>) -> Option<Step> {
+    let visit = reach.visit;
+    if visit.observations.door_closes == Some(false) {
+        return Some(done(StepKind::Repair, Subject::Measurement(Measurement::DoorCloses)));
     }
     let minutes = visit.readings.minutes_running.filter(|m| *m < SETTLES_MINUTES)?;
     let step = by_rule(reach, Doable::Action(Action::LetItSettle))?;

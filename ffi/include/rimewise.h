@@ -428,26 +428,20 @@ typedef int32_t RimewiseChargeAnswer;
 #endif // __STDC_VERSION__ >= 202311L
 #endif // __cplusplus
 
-// What can be done on a visit beside reading and looking.
+// A way to go on.
 enum RimewiseAction
 #if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
   : int32_t
 #endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
  {
-    // Switch off, let the pressures equalise, and read the standing pressure.
-    RIMEWISE_ACTION_STOP_AND_EQUALISE = 1,
-    // Defrost the evaporator, let it settle, and read again.
-    RIMEWISE_ACTION_DEFROST_AND_REREAD = 2,
-    // Clean the condenser, let it settle, and read again.
-    RIMEWISE_ACTION_CLEAN_AND_REREAD = 3,
-    // Search for a leak.
-    RIMEWISE_ACTION_LEAK_SEARCH = 4,
-    // Recover the charge and weigh it.
-    RIMEWISE_ACTION_RECOVER_AND_WEIGH = 5,
-    // Switch on and watch the start.
-    RIMEWISE_ACTION_START_TEST = 6,
-    // Let the machine settle and read again.
-    RIMEWISE_ACTION_LET_IT_SETTLE = 7,
+    // Leave the machine as it is.
+    RIMEWISE_ACTION_LEAVE = 1,
+    // Make one more test, then do what is best.
+    RIMEWISE_ACTION_TEST = 2,
+    // Repair the cause that stands beside it.
+    RIMEWISE_ACTION_REPAIR = 3,
+    // Replace the compressor.
+    RIMEWISE_ACTION_REPLACE_COMPRESSOR = 4,
 };
 #ifndef __cplusplus
 #if __STDC_VERSION__ >= 202311L
@@ -573,35 +567,6 @@ enum RimewiseExpectedValid
 typedef enum RimewiseExpectedValid RimewiseExpectedValid;
 #else
 typedef uint32_t RimewiseExpectedValid;
-#endif // __STDC_VERSION__ >= 202311L
-#endif // __cplusplus
-
-// What an alarm is about, the most urgent first.
-enum RimewiseAlarmCode
-#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
-  : int32_t
-#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
- {
-    // Switch the compressor off.
-    RIMEWISE_ALARM_CODE_SWITCH_OFF = 1,
-    // Do not energise the motor.
-    RIMEWISE_ALARM_CODE_DO_NOT_ENERGISE = 2,
-    // The discharge line is too hot.
-    RIMEWISE_ALARM_CODE_DISCHARGE_TOO_HOT = 3,
-    // The head pressure is above what is usual for the refrigerant.
-    RIMEWISE_ALARM_CODE_HEAD_PRESSURE_HIGH = 4,
-    // The compression ratio is above what one stage takes.
-    RIMEWISE_ALARM_CODE_COMPRESSION_RATIO_HIGH = 5,
-    // Liquid refrigerant returns to the compressor.
-    RIMEWISE_ALARM_CODE_LIQUID_RETURNING = 6,
-    // A circuit with a flammable refrigerant is under vacuum and can draw in air.
-    RIMEWISE_ALARM_CODE_VACUUM_WITH_FLAMMABLE = 7,
-};
-#ifndef __cplusplus
-#if __STDC_VERSION__ >= 202311L
-typedef enum RimewiseAlarmCode RimewiseAlarmCode;
-#else
-typedef int32_t RimewiseAlarmCode;
 #endif // __STDC_VERSION__ >= 202311L
 #endif // __cplusplus
 
@@ -731,52 +696,6 @@ typedef int32_t RimewiseCompressorScale;
 #endif // __STDC_VERSION__ >= 202311L
 #endif // __cplusplus
 
-// Causes that let the same machine run, so that readings often cannot part them.
-enum RimewiseFamily
-#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
-  : int32_t
-#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
- {
-    // A restriction in the liquid line, or a metering device that passes too little.
-    RIMEWISE_FAMILY_LIQUID_FEED = 1,
-};
-#ifndef __cplusplus
-#if __STDC_VERSION__ >= 202311L
-typedef enum RimewiseFamily RimewiseFamily;
-#else
-typedef int32_t RimewiseFamily;
-#endif // __STDC_VERSION__ >= 202311L
-#endif // __cplusplus
-
-// A piece of work that mends several causes alike.
-enum RimewiseJob
-#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
-  : int32_t
-#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
- {
-    // Nothing needs mending.
-    RIMEWISE_JOB_NONE = 0,
-    // Clean the condenser, mend its fan.
-    RIMEWISE_JOB_CONDENSER_AIR = 1,
-    // Defrost or clean the evaporator, mend its fan.
-    RIMEWISE_JOB_EVAPORATOR_AIR = 2,
-    // Recover, find the leak or replace drier and capillary, evacuate, charge by weight.
-    RIMEWISE_JOB_OPEN_CIRCUIT = 3,
-    // Set, clean or replace the expansion valve.
-    RIMEWISE_JOB_METERING_VALVE = 4,
-    // Replace the compressor.
-    RIMEWISE_JOB_COMPRESSOR = 5,
-    // Mend the supply, the start gear or a capacitor.
-    RIMEWISE_JOB_ELECTRICAL = 6,
-};
-#ifndef __cplusplus
-#if __STDC_VERSION__ >= 202311L
-typedef enum RimewiseJob RimewiseJob;
-#else
-typedef int32_t RimewiseJob;
-#endif // __STDC_VERSION__ >= 202311L
-#endif // __cplusplus
-
 // The effort a measurement takes.
 enum RimewiseEffort
 #if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
@@ -799,6 +718,136 @@ enum RimewiseEffort
 typedef enum RimewiseEffort RimewiseEffort;
 #else
 typedef int32_t RimewiseEffort;
+#endif // __STDC_VERSION__ >= 202311L
+#endif // __cplusplus
+
+// A reading, an observation, or a quantity derived from them.
+//
+// Readings have numbers from 1, observations from 100, derived quantities from 200. The name of a reading is the
+// name of its input field; the name of a derived quantity is its key in the report.
+enum RimewiseMeasurement
+#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+  : int32_t
+#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+ {
+    // The reading `suction_pressure_kpa`.
+    RIMEWISE_MEASUREMENT_SUCTION_PRESSURE = 1,
+    // The reading `evaporator_pressure_kpa`.
+    RIMEWISE_MEASUREMENT_EVAPORATOR_PRESSURE = 2,
+    // The reading `discharge_pressure_kpa`.
+    RIMEWISE_MEASUREMENT_DISCHARGE_PRESSURE = 3,
+    // The reading `liquid_pressure_kpa`.
+    RIMEWISE_MEASUREMENT_LIQUID_PRESSURE = 4,
+    // The reading `evaporator_outlet_c`.
+    RIMEWISE_MEASUREMENT_EVAPORATOR_OUTLET = 5,
+    // The reading `suction_line_c`.
+    RIMEWISE_MEASUREMENT_SUCTION_LINE = 6,
+    // The reading `discharge_line_c`.
+    RIMEWISE_MEASUREMENT_DISCHARGE_LINE = 7,
+    // The reading `liquid_line_c`.
+    RIMEWISE_MEASUREMENT_LIQUID_LINE = 8,
+    // The reading `drier_outlet_c`.
+    RIMEWISE_MEASUREMENT_DRIER_OUTLET = 9,
+    // The reading `space_c`.
+    RIMEWISE_MEASUREMENT_SPACE = 10,
+    // The reading `supply_air_c`.
+    RIMEWISE_MEASUREMENT_SUPPLY_AIR = 11,
+    // The reading `ambient_c`.
+    RIMEWISE_MEASUREMENT_AMBIENT = 12,
+    // The reading `condenser_exhaust_c`.
+    RIMEWISE_MEASUREMENT_CONDENSER_EXHAUST = 13,
+    // The reading `current_a`.
+    RIMEWISE_MEASUREMENT_CURRENT = 14,
+    // The reading `voltage_v`.
+    RIMEWISE_MEASUREMENT_VOLTAGE = 15,
+    // The reading `pump_down_kpa`.
+    RIMEWISE_MEASUREMENT_PUMP_DOWN = 16,
+    // The reading `pump_down_rise_kpa_per_min`.
+    RIMEWISE_MEASUREMENT_PUMP_DOWN_RISE = 17,
+    // The reading `standing_pressure_kpa`.
+    RIMEWISE_MEASUREMENT_STANDING_PRESSURE = 18,
+    // The reading `standing_temperature_c`.
+    RIMEWISE_MEASUREMENT_STANDING_TEMPERATURE = 19,
+    // The reading `winding_run_ohm`.
+    RIMEWISE_MEASUREMENT_WINDING_RUN = 20,
+    // The reading `winding_start_ohm`.
+    RIMEWISE_MEASUREMENT_WINDING_START = 21,
+    // The reading `winding_run_to_start_ohm`.
+    RIMEWISE_MEASUREMENT_WINDING_RUN_TO_START = 22,
+    // The reading `winding_to_frame_megohm`.
+    RIMEWISE_MEASUREMENT_WINDING_TO_FRAME = 23,
+    // The reading `run_capacitor_uf`.
+    RIMEWISE_MEASUREMENT_RUN_CAPACITOR = 24,
+    // The reading `start_capacitor_uf`.
+    RIMEWISE_MEASUREMENT_START_CAPACITOR = 25,
+    // The reading `minutes_running`.
+    RIMEWISE_MEASUREMENT_MINUTES_RUNNING = 26,
+    // The reading `start_current_a`.
+    RIMEWISE_MEASUREMENT_START_CURRENT = 27,
+    // The reading `power_w`.
+    RIMEWISE_MEASUREMENT_POWER = 28,
+    // The reading `space_wet_bulb_c`.
+    RIMEWISE_MEASUREMENT_SPACE_WET_BULB = 29,
+    // The reading `winding_c`.
+    RIMEWISE_MEASUREMENT_WINDING_TEMPERATURE = 30,
+    // The reading `insulation_test_v`.
+    RIMEWISE_MEASUREMENT_INSULATION_TEST = 31,
+    // The reading `terminal_12_ohm`.
+    RIMEWISE_MEASUREMENT_TERMINAL12 = 32,
+    // The reading `terminal_23_ohm`.
+    RIMEWISE_MEASUREMENT_TERMINAL23 = 33,
+    // The reading `terminal_13_ohm`.
+    RIMEWISE_MEASUREMENT_TERMINAL13 = 34,
+    // The reading `running`.
+    RIMEWISE_MEASUREMENT_RUNNING = 35,
+    // The reading `pump_down_valve`.
+    RIMEWISE_MEASUREMENT_PUMP_DOWN_VALVE = 36,
+    // The reading `pump_down_ended_by`.
+    RIMEWISE_MEASUREMENT_PUMP_DOWN_ENDED_BY = 37,
+    // The reading `line_voltages_v`.
+    RIMEWISE_MEASUREMENT_LINE_VOLTAGES = 38,
+    // The reading `line_currents_a`.
+    RIMEWISE_MEASUREMENT_LINE_CURRENTS = 39,
+    // The observation `start_noise`.
+    RIMEWISE_MEASUREMENT_START_NOISE = 100,
+    // The observation `frost_on_compressor`.
+    RIMEWISE_MEASUREMENT_FROST_ON_COMPRESSOR = 101,
+    // The observation `sight_glass`.
+    RIMEWISE_MEASUREMENT_SIGHT_GLASS = 102,
+    // The observation `coil_iced`.
+    RIMEWISE_MEASUREMENT_COIL_ICED = 103,
+    // The derived quantity `suction_saturation_c`.
+    RIMEWISE_MEASUREMENT_SUCTION_SATURATION = 200,
+    // The derived quantity `superheat_k`.
+    RIMEWISE_MEASUREMENT_SUPERHEAT = 201,
+    // The derived quantity `compressor_superheat_k`.
+    RIMEWISE_MEASUREMENT_COMPRESSOR_SUPERHEAT = 202,
+    // The derived quantity `subcooling_k`.
+    RIMEWISE_MEASUREMENT_SUBCOOLING = 203,
+    // The derived quantity `pressure_ratio`.
+    RIMEWISE_MEASUREMENT_PRESSURE_RATIO = 204,
+    // The derived quantity `evaporator_saturation_c`.
+    RIMEWISE_MEASUREMENT_EVAPORATOR_SATURATION = 205,
+    // The derived quantity `condensing_c`.
+    RIMEWISE_MEASUREMENT_CONDENSING = 206,
+    // The derived quantity `evaporator_td_k`.
+    RIMEWISE_MEASUREMENT_EVAPORATOR_DIFFERENCE = 207,
+    // The derived quantity `condenser_td_k`.
+    RIMEWISE_MEASUREMENT_CONDENSER_DIFFERENCE = 208,
+    // The derived quantity `discharge_superheat_k`.
+    RIMEWISE_MEASUREMENT_DISCHARGE_SUPERHEAT = 209,
+    // The derived quantity `drier_drop_k`.
+    RIMEWISE_MEASUREMENT_LIQUID_TEMPERATURE_DROP = 210,
+    // The derived quantity `supply_air_drop_k`.
+    RIMEWISE_MEASUREMENT_SUPPLY_AIR_DROP = 211,
+    // The derived quantity `exhaust_air_rise_k`.
+    RIMEWISE_MEASUREMENT_EXHAUST_AIR_RISE = 212,
+};
+#ifndef __cplusplus
+#if __STDC_VERSION__ >= 202311L
+typedef enum RimewiseMeasurement RimewiseMeasurement;
+#else
+typedef int32_t RimewiseMeasurement;
 #endif // __STDC_VERSION__ >= 202311L
 #endif // __cplusplus
 
@@ -891,6 +940,29 @@ typedef int32_t RimewiseMonitorEventKind;
 #endif // __STDC_VERSION__ >= 202311L
 #endif // __cplusplus
 
+// Why a sample could not be used, whole or in part.
+enum RimewiseMonitorSampleProblem
+#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+  : int32_t
+#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+ {
+    // The time is that of the sample before: nothing was used.
+    RIMEWISE_MONITOR_SAMPLE_PROBLEM_REPEATED_TIME = 1,
+    // The time lies before that of a sample already taken: nothing was used.
+    RIMEWISE_MONITOR_SAMPLE_PROBLEM_BACKWARD_TIME = 2,
+    // No channel holds a number that a machine can show: nothing but the time was used.
+    RIMEWISE_MONITOR_SAMPLE_PROBLEM_NOTHING_MEASURED = 3,
+    // Some channels hold what no machine can show; they were left out and the others used.
+    RIMEWISE_MONITOR_SAMPLE_PROBLEM_SOME_UNUSABLE = 4,
+};
+#ifndef __cplusplus
+#if __STDC_VERSION__ >= 202311L
+typedef enum RimewiseMonitorSampleProblem RimewiseMonitorSampleProblem;
+#else
+typedef int32_t RimewiseMonitorSampleProblem;
+#endif // __STDC_VERSION__ >= 202311L
+#endif // __cplusplus
+
 // What the machine does at the moment.
 //
 // The three running states are statements about the last two minutes (at least one, and none of the first minute
@@ -930,29 +1002,6 @@ typedef int32_t RimewiseMonitorState;
 #endif // __STDC_VERSION__ >= 202311L
 #endif // __cplusplus
 
-// Why a sample could not be used, whole or in part.
-enum RimewiseMonitorSampleProblem
-#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
-  : int32_t
-#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
- {
-    // The time is that of the sample before: nothing was used.
-    RIMEWISE_MONITOR_SAMPLE_PROBLEM_REPEATED_TIME = 1,
-    // The time lies before that of a sample already taken: nothing was used.
-    RIMEWISE_MONITOR_SAMPLE_PROBLEM_BACKWARD_TIME = 2,
-    // No channel holds a number that a machine can show: nothing but the time was used.
-    RIMEWISE_MONITOR_SAMPLE_PROBLEM_NOTHING_MEASURED = 3,
-    // Some channels hold what no machine can show; they were left out and the others used.
-    RIMEWISE_MONITOR_SAMPLE_PROBLEM_SOME_UNUSABLE = 4,
-};
-#ifndef __cplusplus
-#if __STDC_VERSION__ >= 202311L
-typedef enum RimewiseMonitorSampleProblem RimewiseMonitorSampleProblem;
-#else
-typedef int32_t RimewiseMonitorSampleProblem;
-#endif // __STDC_VERSION__ >= 202311L
-#endif // __cplusplus
-
 // One finding of the electrical checks.
 enum RimewiseFindingKind
 #if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
@@ -963,8 +1012,7 @@ enum RimewiseFindingKind
     RIMEWISE_FINDING_KIND_WINDINGS_GOOD = 1,
     // A winding is open.
     RIMEWISE_FINDING_KIND_OPEN_WINDING = 2,
-    // The internal overload is open; it may close again once the compressor is cool. The value is the temperature of
-    // the windings where it is known, the limit the one below which an overload should have closed again.
+    // The internal overload is open; it may close again once the compressor is cool.
     RIMEWISE_FINDING_KIND_OVERLOAD_OPEN = 3,
     // A winding reads low enough for shorted turns.
     RIMEWISE_FINDING_KIND_SHORTED_TURNS = 4,
@@ -1018,120 +1066,12 @@ enum RimewiseFindingKind
     RIMEWISE_FINDING_KIND_START_CURRENT_LOW = 28,
     // The inrush is above the locked-rotor current by more than its tolerance.
     RIMEWISE_FINDING_KIND_START_CURRENT_HIGH = 29,
-    // One of three phases is missing: a fuse, a contact or a conductor is open.
-    RIMEWISE_FINDING_KIND_SINGLE_PHASING = 30,
-    // The relay or other start gear does not bring the start winding in.
-    RIMEWISE_FINDING_KIND_START_GEAR_FAILED = 31,
-    // There is no supply at the motor: controls, contactor or fuse.
-    RIMEWISE_FINDING_KIND_NO_SUPPLY = 32,
 };
 #ifndef __cplusplus
 #if __STDC_VERSION__ >= 202311L
 typedef enum RimewiseFindingKind RimewiseFindingKind;
 #else
 typedef int32_t RimewiseFindingKind;
-#endif // __STDC_VERSION__ >= 202311L
-#endif // __cplusplus
-
-// Which winding or line a finding is about.
-enum RimewiseWinding
-#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
-  : int32_t
-#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
- {
-    // The run winding, common to run.
-    RIMEWISE_WINDING_RUN = 1,
-    // The start winding, common to start.
-    RIMEWISE_WINDING_START = 2,
-    // What both windings share: the common terminal, its lead, and the internal overload.
-    RIMEWISE_WINDING_COMMON = 3,
-    // Line or terminal 1 of a three-phase motor.
-    RIMEWISE_WINDING_LINE1 = 4,
-    // Line or terminal 2 of a three-phase motor.
-    RIMEWISE_WINDING_LINE2 = 5,
-    // Line or terminal 3 of a three-phase motor.
-    RIMEWISE_WINDING_LINE3 = 6,
-};
-#ifndef __cplusplus
-#if __STDC_VERSION__ >= 202311L
-typedef enum RimewiseWinding RimewiseWinding;
-#else
-typedef int32_t RimewiseWinding;
-#endif // __STDC_VERSION__ >= 202311L
-#endif // __cplusplus
-
-// What a repair changed.
-enum RimewiseChange
-#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
-  : int32_t
-#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
- {
-    // The machine is cleared after it.
-    RIMEWISE_CHANGE_WORKED = 1,
-    // The readings are far nearer to a healthy machine's, and it is not cleared.
-    RIMEWISE_CHANGE_BETTER = 2,
-    // The readings say the same as before.
-    RIMEWISE_CHANGE_UNCHANGED = 3,
-    // The readings are further from a healthy machine's.
-    RIMEWISE_CHANGE_WORSE = 4,
-};
-#ifndef __cplusplus
-#if __STDC_VERSION__ >= 202311L
-typedef enum RimewiseChange RimewiseChange;
-#else
-typedef int32_t RimewiseChange;
-#endif // __STDC_VERSION__ >= 202311L
-#endif // __cplusplus
-
-// What kind of step it is.
-enum RimewiseStepKind
-#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
-  : int32_t
-#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
- {
-    // Leave the machine as it is.
-    RIMEWISE_STEP_KIND_LEAVE = 0,
-    // Look or listen.
-    RIMEWISE_STEP_KIND_LOOK = 1,
-    // Take a reading.
-    RIMEWISE_STEP_KIND_MEASURE = 2,
-    // Do something to the machine and read again.
-    RIMEWISE_STEP_KIND_ACT = 3,
-    // Repair.
-    RIMEWISE_STEP_KIND_REPAIR = 4,
-    // Replace the compressor.
-    RIMEWISE_STEP_KIND_REPLACE_COMPRESSOR = 5,
-    // Replace the machine.
-    RIMEWISE_STEP_KIND_REPLACE_MACHINE = 6,
-    // Wait.
-    RIMEWISE_STEP_KIND_WAIT = 7,
-};
-#ifndef __cplusplus
-#if __STDC_VERSION__ >= 202311L
-typedef enum RimewiseStepKind RimewiseStepKind;
-#else
-typedef int32_t RimewiseStepKind;
-#endif // __STDC_VERSION__ >= 202311L
-#endif // __cplusplus
-
-// What the plate or the owner tells of the machine.
-enum RimewiseContext
-#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
-  : int32_t
-#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
- {
-    // Which refrigerant it holds.
-    RIMEWISE_CONTEXT_REFRIGERANT = 1,
-    // How it meters.
-    RIMEWISE_CONTEXT_METERING = 2,
-    // What it is for.
-    RIMEWISE_CONTEXT_DUTY = 3,
-};
-#ifndef __cplusplus
-#if __STDC_VERSION__ >= 202311L
-typedef enum RimewiseContext RimewiseContext;
-#else
-typedef int32_t RimewiseContext;
 #endif // __STDC_VERSION__ >= 202311L
 #endif // __cplusplus
 
@@ -1217,185 +1157,6 @@ typedef int32_t RimewiseSightGlass;
 #endif // __STDC_VERSION__ >= 202311L
 #endif // __cplusplus
 
-// What a fan does.
-enum RimewiseFan
-#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
-  : int32_t
-#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
- {
-    // It turns as it should.
-    RIMEWISE_FAN_TURNS = 1,
-    // It turns too slowly.
-    RIMEWISE_FAN_SLOW = 2,
-    // It stands still.
-    RIMEWISE_FAN_STANDS = 3,
-};
-#ifndef __cplusplus
-#if __STDC_VERSION__ >= 202311L
-typedef enum RimewiseFan RimewiseFan;
-#else
-typedef int32_t RimewiseFan;
-#endif // __STDC_VERSION__ >= 202311L
-#endif // __cplusplus
-
-// What the condenser's face looks like.
-enum RimewiseCondenserFace
-#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
-  : int32_t
-#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
- {
-    // Clean.
-    RIMEWISE_CONDENSER_FACE_CLEAN = 1,
-    // Dirty, with air still passing.
-    RIMEWISE_CONDENSER_FACE_DIRTY = 2,
-    // Blocked.
-    RIMEWISE_CONDENSER_FACE_BLOCKED = 3,
-};
-#ifndef __cplusplus
-#if __STDC_VERSION__ >= 202311L
-typedef enum RimewiseCondenserFace RimewiseCondenserFace;
-#else
-typedef int32_t RimewiseCondenserFace;
-#endif // __STDC_VERSION__ >= 202311L
-#endif // __cplusplus
-
-// How far frost or sweat covers the evaporator.
-enum RimewiseFrostLine
-#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
-  : int32_t
-#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
- {
-    // All of it.
-    RIMEWISE_FROST_LINE_WHOLE_COIL = 1,
-    // Only the part behind the metering device.
-    RIMEWISE_FROST_LINE_PART_OF_COIL = 2,
-    // Nowhere.
-    RIMEWISE_FROST_LINE_NONE = 3,
-};
-#ifndef __cplusplus
-#if __STDC_VERSION__ >= 202311L
-typedef enum RimewiseFrostLine RimewiseFrostLine;
-#else
-typedef int32_t RimewiseFrostLine;
-#endif // __STDC_VERSION__ >= 202311L
-#endif // __cplusplus
-
-// What is heard when the compressor is switched on.
-enum RimewiseStartSound
-#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
-  : int32_t
-#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
- {
-    // It starts.
-    RIMEWISE_START_SOUND_STARTS = 1,
-    // It hums and its protector opens.
-    RIMEWISE_START_SOUND_HUMS_AND_TRIPS = 2,
-    // Nothing.
-    RIMEWISE_START_SOUND_SILENT = 3,
-};
-#ifndef __cplusplus
-#if __STDC_VERSION__ >= 202311L
-typedef enum RimewiseStartSound RimewiseStartSound;
-#else
-typedef int32_t RimewiseStartSound;
-#endif // __STDC_VERSION__ >= 202311L
-#endif // __cplusplus
-
-// What the customer complains of.
-enum RimewiseComplaint
-#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
-  : int32_t
-#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
- {
-    // The space is not cold enough.
-    RIMEWISE_COMPLAINT_NOT_COLD = 1,
-    // The compressor never stops.
-    RIMEWISE_COMPLAINT_NEVER_STOPS = 2,
-    // It starts and stops too often.
-    RIMEWISE_COMPLAINT_SHORT_CYCLES = 3,
-    // It does not start.
-    RIMEWISE_COMPLAINT_DOES_NOT_START = 4,
-    // A breaker, a fuse or a protector trips.
-    RIMEWISE_COMPLAINT_TRIPS = 5,
-    // It is noisy at the start.
-    RIMEWISE_COMPLAINT_NOISY_START = 6,
-    // It is noisy while running.
-    RIMEWISE_COMPLAINT_NOISY_RUNNING = 7,
-    // The evaporator ices up.
-    RIMEWISE_COMPLAINT_ICES_UP = 8,
-    // Nothing: the visit is for maintenance.
-    RIMEWISE_COMPLAINT_MAINTENANCE = 9,
-};
-#ifndef __cplusplus
-#if __STDC_VERSION__ >= 202311L
-typedef enum RimewiseComplaint RimewiseComplaint;
-#else
-typedef int32_t RimewiseComplaint;
-#endif // __STDC_VERSION__ >= 202311L
-#endif // __cplusplus
-
-// What is known to have been done to the machine before.
-enum RimewiseHistory
-#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
-  : int32_t
-#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
- {
-    // The compressor was replaced.
-    RIMEWISE_HISTORY_COMPRESSOR_REPLACED = 1,
-    // The capillary or valve was replaced.
-    RIMEWISE_HISTORY_METERING_REPLACED = 2,
-    // The circuit was opened.
-    RIMEWISE_HISTORY_CIRCUIT_OPENED = 3,
-    // Refrigerant was added.
-    RIMEWISE_HISTORY_CHARGE_ADDED = 4,
-    // It leaked before.
-    RIMEWISE_HISTORY_LEAKED_BEFORE = 5,
-    // The coil was cleaned.
-    RIMEWISE_HISTORY_COIL_CLEANED = 6,
-};
-#ifndef __cplusplus
-#if __STDC_VERSION__ >= 202311L
-typedef enum RimewiseHistory RimewiseHistory;
-#else
-typedef int32_t RimewiseHistory;
-#endif // __STDC_VERSION__ >= 202311L
-#endif // __cplusplus
-
-// A tool that is at hand on the visit.
-enum RimewiseTool
-#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
-  : int32_t
-#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
- {
-    // Gauges with hoses.
-    RIMEWISE_TOOL_GAUGES = 1,
-    // A pipe clamp thermometer.
-    RIMEWISE_TOOL_PIPE_CLAMP = 2,
-    // An air thermometer.
-    RIMEWISE_TOOL_AIR_THERMOMETER = 3,
-    // A current clamp.
-    RIMEWISE_TOOL_CURRENT_CLAMP = 4,
-    // A multimeter.
-    RIMEWISE_TOOL_MULTIMETER = 5,
-    // An insulation tester.
-    RIMEWISE_TOOL_INSULATION_TESTER = 6,
-    // A capacitance meter.
-    RIMEWISE_TOOL_CAPACITOR_METER = 7,
-    // A scale for refrigerant.
-    RIMEWISE_TOOL_SCALE = 8,
-    // A recovery unit with its cylinder.
-    RIMEWISE_TOOL_RECOVERY_UNIT = 9,
-    // Dry nitrogen with its regulator.
-    RIMEWISE_TOOL_NITROGEN = 10,
-};
-#ifndef __cplusplus
-#if __STDC_VERSION__ >= 202311L
-typedef enum RimewiseTool RimewiseTool;
-#else
-typedef int32_t RimewiseTool;
-#endif // __STDC_VERSION__ >= 202311L
-#endif // __cplusplus
-
 // The device that meters liquid into the evaporator.
 enum RimewiseMetering
 #if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
@@ -1437,123 +1198,6 @@ enum RimewiseDuty
 typedef enum RimewiseDuty RimewiseDuty;
 #else
 typedef int32_t RimewiseDuty;
-#endif // __STDC_VERSION__ >= 202311L
-#endif // __cplusplus
-
-// How a compressor compresses.
-enum RimewiseCompressorKind
-#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
-  : int32_t
-#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
- {
-    // A piston.
-    RIMEWISE_COMPRESSOR_KIND_RECIPROCATING = 1,
-    // A rolling piston or vane.
-    RIMEWISE_COMPRESSOR_KIND_ROTARY = 2,
-    // A scroll, which must not be pulled into vacuum.
-    RIMEWISE_COMPRESSOR_KIND_SCROLL = 3,
-};
-#ifndef __cplusplus
-#if __STDC_VERSION__ >= 202311L
-typedef enum RimewiseCompressorKind RimewiseCompressorKind;
-#else
-typedef int32_t RimewiseCompressorKind;
-#endif // __STDC_VERSION__ >= 202311L
-#endif // __cplusplus
-
-// Whether a compressor's speed is fixed.
-enum RimewiseDrive
-#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
-  : int32_t
-#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
- {
-    // It runs at the speed of the supply.
-    RIMEWISE_DRIVE_FIXED_SPEED = 1,
-    // An inverter sets its speed.
-    RIMEWISE_DRIVE_VARIABLE_SPEED = 2,
-};
-#ifndef __cplusplus
-#if __STDC_VERSION__ >= 202311L
-typedef enum RimewiseDrive RimewiseDrive;
-#else
-typedef int32_t RimewiseDrive;
-#endif // __STDC_VERSION__ >= 202311L
-#endif // __cplusplus
-
-// What starts a single-phase motor.
-enum RimewiseStartGear
-#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
-  : int32_t
-#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
- {
-    // A relay that the motor's current pulls in.
-    RIMEWISE_START_GEAR_CURRENT_RELAY = 1,
-    // A relay that the start winding's voltage pulls in.
-    RIMEWISE_START_GEAR_POTENTIAL_RELAY = 2,
-    // A resistor that switches the start winding off by warming up (positive temperature coefficient).
-    RIMEWISE_START_GEAR_PTC = 3,
-    // An electronic switch.
-    RIMEWISE_START_GEAR_SOLID_STATE = 4,
-    // None: a motor on three phases, or one with a run capacitor alone.
-    RIMEWISE_START_GEAR_NONE = 5,
-};
-#ifndef __cplusplus
-#if __STDC_VERSION__ >= 202311L
-typedef enum RimewiseStartGear RimewiseStartGear;
-#else
-typedef int32_t RimewiseStartGear;
-#endif // __STDC_VERSION__ >= 202311L
-#endif // __cplusplus
-
-// What is said of the compressor with its motor.
-enum RimewiseCompressorState
-#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
-  : int32_t
-#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
- {
-    // Nothing can be said yet.
-    RIMEWISE_COMPRESSOR_STATE_OPEN = 0,
-    // It is not the compressor.
-    RIMEWISE_COMPRESSOR_STATE_CLEARED = 1,
-    // It pumps less than it should, and still does something.
-    RIMEWISE_COMPRESSOR_STATE_FAILING = 2,
-    // It is done: its motor, or so much of its pumping that nothing is left to wait for.
-    RIMEWISE_COMPRESSOR_STATE_FAILED = 3,
-};
-#ifndef __cplusplus
-#if __STDC_VERSION__ >= 202311L
-typedef enum RimewiseCompressorState RimewiseCompressorState;
-#else
-typedef int32_t RimewiseCompressorState;
-#endif // __STDC_VERSION__ >= 202311L
-#endif // __cplusplus
-
-// How specific a verdict is.
-enum RimewiseLevel
-#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
-  : int32_t
-#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
- {
-    // Nothing can be stated.
-    RIMEWISE_LEVEL_UNDECIDED = 0,
-    // One of the ten causes.
-    RIMEWISE_LEVEL_CAUSE = 1,
-    // A family of causes.
-    RIMEWISE_LEVEL_FAMILY = 2,
-    // A job that mends several causes.
-    RIMEWISE_LEVEL_JOB = 3,
-    // A finding of the motor, the supply or the start gear.
-    RIMEWISE_LEVEL_ELECTRICAL = 4,
-    // Nothing that counts is wrong.
-    RIMEWISE_LEVEL_HEALTHY = 5,
-    // Something is wrong that no listed cause explains.
-    RIMEWISE_LEVEL_UNIDENTIFIED = 6,
-};
-#ifndef __cplusplus
-#if __STDC_VERSION__ >= 202311L
-typedef enum RimewiseLevel RimewiseLevel;
-#else
-typedef int32_t RimewiseLevel;
 #endif // __STDC_VERSION__ >= 202311L
 #endif // __cplusplus
 
@@ -1907,13 +1551,13 @@ typedef struct RimewiseAlternative {
     float expected_cost;
 } RimewiseAlternative;
 
-// All ways to go on, and the cheapest.
+// All ways to go on, and the cheapest where every cost that matters is known.
 typedef struct RimewiseDecision {
     // The size of this struct; set it before the call.
     uint32_t size;
     // RIMEWISE_DECISION_RECOMMENDED where a way is recommended.
     uint32_t valid;
-    // The recommended RimewiseAction; 0 where no cost is known.
+    // The recommended RimewiseAction; 0 where a cost that matters is missing.
     int32_t recommended;
     // The RimewiseCause whose repair is recommended; 0 for the other actions.
     int32_t recommended_cause;
@@ -2280,9 +1924,6 @@ extern const struct RimewiseRefrigerant rimewise_r13;
 // R13I1: a pure fluid, safety class A1.
 extern const struct RimewiseRefrigerant rimewise_r13i1;
 
-// R14: a pure fluid, safety class A1.
-extern const struct RimewiseRefrigerant rimewise_r14;
-
 // R21: a pure fluid, safety class B1.
 extern const struct RimewiseRefrigerant rimewise_r21;
 
@@ -2300,9 +1941,6 @@ extern const struct RimewiseRefrigerant rimewise_r40;
 
 // R41: a pure fluid, safety class not known.
 extern const struct RimewiseRefrigerant rimewise_r41;
-
-// R50: a pure fluid, safety class A3.
-extern const struct RimewiseRefrigerant rimewise_r50;
 
 // R113: a pure fluid, safety class A1.
 extern const struct RimewiseRefrigerant rimewise_r113;
@@ -2381,12 +2019,6 @@ extern const struct RimewiseRefrigerant rimewise_rc318;
 
 // R365mfc: a pure fluid, safety class not known.
 extern const struct RimewiseRefrigerant rimewise_r365mfc;
-
-// R400(50/50): a blend, safety class A1.
-extern const struct RimewiseRefrigerant rimewise_r400_5050;
-
-// R400(60/40): a blend, safety class A1.
-extern const struct RimewiseRefrigerant rimewise_r400_6040;
 
 // R401A: a blend, safety class A1.
 extern const struct RimewiseRefrigerant rimewise_r401a;
@@ -2751,12 +2383,6 @@ extern const struct RimewiseRefrigerant rimewise_r475a;
 // R476A: a blend, safety class A1.
 extern const struct RimewiseRefrigerant rimewise_r476a;
 
-// R477A: a blend, safety class A3.
-extern const struct RimewiseRefrigerant rimewise_r477a;
-
-// R480A: a blend, safety class A1.
-extern const struct RimewiseRefrigerant rimewise_r480a;
-
 // R500: a blend, safety class A1.
 extern const struct RimewiseRefrigerant rimewise_r500;
 
@@ -2941,11 +2567,6 @@ RimewiseStatus rimewise_charge_estimate(const struct RimewiseChargeState *measur
 RimewiseStatus rimewise_handling(const struct RimewiseRefrigerant *refrigerant,
                                  struct RimewiseHandling *handling);
 
-// Gives the name of a RimewiseAlarmCode as text that lives as long as the program.
-//
-// Errors: UNKNOWN_CODE.
-RimewiseStatus rimewise_alarm_code_text(int32_t code, const char **text);
-
 // Gives the name of a RimewiseCause as text that lives as long as the program.
 //
 // Errors: UNKNOWN_CODE.
@@ -2966,60 +2587,35 @@ RimewiseStatus rimewise_step_text(int32_t code, const char **text);
 // Errors: UNKNOWN_CODE.
 RimewiseStatus rimewise_compressor_scale_text(int32_t code, const char **text);
 
-// Gives the name of a RimewiseFamily as text that lives as long as the program.
-//
-// Errors: UNKNOWN_CODE.
-RimewiseStatus rimewise_family_text(int32_t code, const char **text);
-
-// Gives the name of a RimewiseJob as text that lives as long as the program.
-//
-// Errors: UNKNOWN_CODE.
-RimewiseStatus rimewise_job_text(int32_t code, const char **text);
-
 // Gives the name of a RimewiseEffort as text that lives as long as the program.
 //
 // Errors: UNKNOWN_CODE.
 RimewiseStatus rimewise_effort_text(int32_t code, const char **text);
+
+// Gives the name of a RimewiseMeasurement as text that lives as long as the program.
+//
+// Errors: UNKNOWN_CODE.
+RimewiseStatus rimewise_measurement_text(int32_t code, const char **text);
 
 // Gives the name of a RimewiseMonitorEventKind as text that lives as long as the program.
 //
 // Errors: UNKNOWN_CODE.
 RimewiseStatus rimewise_monitor_event_kind_text(int32_t code, const char **text);
 
-// Gives the name of a RimewiseMonitorState as text that lives as long as the program.
-//
-// Errors: UNKNOWN_CODE.
-RimewiseStatus rimewise_monitor_state_text(int32_t code, const char **text);
-
 // Gives the name of a RimewiseMonitorSampleProblem as text that lives as long as the program.
 //
 // Errors: UNKNOWN_CODE.
 RimewiseStatus rimewise_monitor_sample_problem_text(int32_t code, const char **text);
 
+// Gives the name of a RimewiseMonitorState as text that lives as long as the program.
+//
+// Errors: UNKNOWN_CODE.
+RimewiseStatus rimewise_monitor_state_text(int32_t code, const char **text);
+
 // Gives the name of a RimewiseFindingKind as text that lives as long as the program.
 //
 // Errors: UNKNOWN_CODE.
 RimewiseStatus rimewise_finding_kind_text(int32_t code, const char **text);
-
-// Gives the name of a RimewiseWinding as text that lives as long as the program.
-//
-// Errors: UNKNOWN_CODE.
-RimewiseStatus rimewise_winding_text(int32_t code, const char **text);
-
-// Gives the name of a RimewiseChange as text that lives as long as the program.
-//
-// Errors: UNKNOWN_CODE.
-RimewiseStatus rimewise_change_text(int32_t code, const char **text);
-
-// Gives the name of a RimewiseStepKind as text that lives as long as the program.
-//
-// Errors: UNKNOWN_CODE.
-RimewiseStatus rimewise_step_kind_text(int32_t code, const char **text);
-
-// Gives the name of a RimewiseContext as text that lives as long as the program.
-//
-// Errors: UNKNOWN_CODE.
-RimewiseStatus rimewise_context_text(int32_t code, const char **text);
 
 // Gives the name of a RimewisePumpDownValve as text that lives as long as the program.
 //
@@ -3041,46 +2637,6 @@ RimewiseStatus rimewise_start_noise_text(int32_t code, const char **text);
 // Errors: UNKNOWN_CODE.
 RimewiseStatus rimewise_sight_glass_text(int32_t code, const char **text);
 
-// Gives the name of a RimewiseFan as text that lives as long as the program.
-//
-// Errors: UNKNOWN_CODE.
-RimewiseStatus rimewise_fan_text(int32_t code, const char **text);
-
-// Gives the name of a RimewiseCondenserFace as text that lives as long as the program.
-//
-// Errors: UNKNOWN_CODE.
-RimewiseStatus rimewise_condenser_face_text(int32_t code, const char **text);
-
-// Gives the name of a RimewiseFrostLine as text that lives as long as the program.
-//
-// Errors: UNKNOWN_CODE.
-RimewiseStatus rimewise_frost_line_text(int32_t code, const char **text);
-
-// Gives the name of a RimewiseStartSound as text that lives as long as the program.
-//
-// Errors: UNKNOWN_CODE.
-RimewiseStatus rimewise_start_sound_text(int32_t code, const char **text);
-
-// Gives the name of a RimewiseComplaint as text that lives as long as the program.
-//
-// Errors: UNKNOWN_CODE.
-RimewiseStatus rimewise_complaint_text(int32_t code, const char **text);
-
-// Gives the name of a RimewiseHistory as text that lives as long as the program.
-//
-// Errors: UNKNOWN_CODE.
-RimewiseStatus rimewise_history_text(int32_t code, const char **text);
-
-// Gives the name of a RimewiseTool as text that lives as long as the program.
-//
-// Errors: UNKNOWN_CODE.
-RimewiseStatus rimewise_tool_text(int32_t code, const char **text);
-
-// Gives the name of a RimewiseAction as text that lives as long as the program.
-//
-// Errors: UNKNOWN_CODE.
-RimewiseStatus rimewise_action_text(int32_t code, const char **text);
-
 // Gives the name of a RimewiseMetering as text that lives as long as the program.
 //
 // Errors: UNKNOWN_CODE.
@@ -3090,31 +2646,6 @@ RimewiseStatus rimewise_metering_text(int32_t code, const char **text);
 //
 // Errors: UNKNOWN_CODE.
 RimewiseStatus rimewise_duty_text(int32_t code, const char **text);
-
-// Gives the name of a RimewiseCompressorKind as text that lives as long as the program.
-//
-// Errors: UNKNOWN_CODE.
-RimewiseStatus rimewise_compressor_kind_text(int32_t code, const char **text);
-
-// Gives the name of a RimewiseDrive as text that lives as long as the program.
-//
-// Errors: UNKNOWN_CODE.
-RimewiseStatus rimewise_drive_text(int32_t code, const char **text);
-
-// Gives the name of a RimewiseStartGear as text that lives as long as the program.
-//
-// Errors: UNKNOWN_CODE.
-RimewiseStatus rimewise_start_gear_text(int32_t code, const char **text);
-
-// Gives the name of a RimewiseCompressorState as text that lives as long as the program.
-//
-// Errors: UNKNOWN_CODE.
-RimewiseStatus rimewise_compressor_state_text(int32_t code, const char **text);
-
-// Gives the name of a RimewiseLevel as text that lives as long as the program.
-//
-// Errors: UNKNOWN_CODE.
-RimewiseStatus rimewise_level_text(int32_t code, const char **text);
 
 // Gives the name of a RimewiseWarningKind as text that lives as long as the program.
 //
@@ -3191,8 +2722,8 @@ RimewiseStatus rimewise_cycle(const struct RimewiseRefrigerant *refrigerant,
 // Weighs every way to go on by its expected cost.
 //
 // `probabilities` are ten numbers in the order of RimewiseCause, such as those of a report; they are scaled to sum to
-// one. `test_settles` is the chance, 0 to 1, that the next test settles the cause. A cost that is not known stands in its
-// usual ratio to those that are; nothing is recommended where none is. Errors: WRONG_SIZE.
+// one. `test_settles` is the chance, 0 to 1, that the next test settles the cause. Nothing is recommended unless
+// every cost that matters is known. Errors: WRONG_SIZE.
 RimewiseStatus rimewise_decide(const float *probabilities,
                                const struct RimewiseCosts *costs,
                                float test_settles,

@@ -4,38 +4,6 @@ use crate::boundary::put;
 use crate::status::{RimewiseStatus, RimewiseStatus as Status};
 use core::ffi::c_char;
 
-/// What an alarm is about, the most urgent first.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-#[repr(i32)]
-pub enum RimewiseAlarmCode {
-    /// Switch the compressor off.
-    SwitchOff = 1,
-    /// Do not energise the motor.
-    DoNotEnergise = 2,
-    /// The discharge line is too hot.
-    DischargeTooHot = 3,
-    /// The head pressure is above what is usual for the refrigerant.
-    HeadPressureHigh = 4,
-    /// The compression ratio is above what one stage takes.
-    CompressionRatioHigh = 5,
-    /// Liquid refrigerant returns to the compressor.
-    LiquidReturning = 6,
-    /// A circuit with a flammable refrigerant is under vacuum and can draw in air.
-    VacuumWithFlammable = 7,
-}
-
-/// Gives the name of a RimewiseAlarmCode as text that lives as long as the program.
-///
-/// Errors: UNKNOWN_CODE.
-#[unsafe(no_mangle)]
-pub unsafe extern "C" fn rimewise_alarm_code_text(code: i32, text: *mut *const c_char) -> RimewiseStatus {
-    match rimewise::alarm::AlarmCode::from_code(code) {
-        // SAFETY: the contract of the header.
-        Some(known) => unsafe { put(text, known.c_name().as_ptr()) },
-        None => Status::UnknownCode,
-    }
-}
-
 /// What makes the machine behave as it does, in the order that breaks ties.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 #[repr(i32)]
@@ -177,58 +145,6 @@ pub unsafe extern "C" fn rimewise_compressor_scale_text(
     }
 }
 
-/// Causes that let the same machine run, so that readings often cannot part them.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-#[repr(i32)]
-pub enum RimewiseFamily {
-    /// A restriction in the liquid line, or a metering device that passes too little.
-    LiquidFeed = 1,
-}
-
-/// Gives the name of a RimewiseFamily as text that lives as long as the program.
-///
-/// Errors: UNKNOWN_CODE.
-#[unsafe(no_mangle)]
-pub unsafe extern "C" fn rimewise_family_text(code: i32, text: *mut *const c_char) -> RimewiseStatus {
-    match rimewise::job::Family::from_code(code) {
-        // SAFETY: the contract of the header.
-        Some(known) => unsafe { put(text, known.c_name().as_ptr()) },
-        None => Status::UnknownCode,
-    }
-}
-
-/// A piece of work that mends several causes alike.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-#[repr(i32)]
-pub enum RimewiseJob {
-    /// Nothing needs mending.
-    None = 0,
-    /// Clean the condenser, mend its fan.
-    CondenserAir = 1,
-    /// Defrost or clean the evaporator, mend its fan.
-    EvaporatorAir = 2,
-    /// Recover, find the leak or replace drier and capillary, evacuate, charge by weight.
-    OpenCircuit = 3,
-    /// Set, clean or replace the expansion valve.
-    MeteringValve = 4,
-    /// Replace the compressor.
-    Compressor = 5,
-    /// Mend the supply, the start gear or a capacitor.
-    Electrical = 6,
-}
-
-/// Gives the name of a RimewiseJob as text that lives as long as the program.
-///
-/// Errors: UNKNOWN_CODE.
-#[unsafe(no_mangle)]
-pub unsafe extern "C" fn rimewise_job_text(code: i32, text: *mut *const c_char) -> RimewiseStatus {
-    match rimewise::job::Job::from_code(code) {
-        // SAFETY: the contract of the header.
-        Some(known) => unsafe { put(text, known.c_name().as_ptr()) },
-        None => Status::UnknownCode,
-    }
-}
-
 /// The effort a measurement takes.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 #[repr(i32)]
@@ -251,6 +167,139 @@ pub enum RimewiseEffort {
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn rimewise_effort_text(code: i32, text: *mut *const c_char) -> RimewiseStatus {
     match rimewise::measurement::Effort::from_code(code) {
+        // SAFETY: the contract of the header.
+        Some(known) => unsafe { put(text, known.c_name().as_ptr()) },
+        None => Status::UnknownCode,
+    }
+}
+
+/// A reading, an observation, or a quantity derived from them.
+///
+/// Readings have numbers from 1, observations from 100, derived quantities from 200. The name of a reading is the
+/// name of its input field; the name of a derived quantity is its key in the report.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[repr(i32)]
+pub enum RimewiseMeasurement {
+    /// The reading `suction_pressure_kpa`.
+    SuctionPressure = 1,
+    /// The reading `evaporator_pressure_kpa`.
+    EvaporatorPressure = 2,
+    /// The reading `discharge_pressure_kpa`.
+    DischargePressure = 3,
+    /// The reading `liquid_pressure_kpa`.
+    LiquidPressure = 4,
+    /// The reading `evaporator_outlet_c`.
+    EvaporatorOutlet = 5,
+    /// The reading `suction_line_c`.
+    SuctionLine = 6,
+    /// The reading `discharge_line_c`.
+    DischargeLine = 7,
+    /// The reading `liquid_line_c`.
+    LiquidLine = 8,
+    /// The reading `drier_outlet_c`.
+    DrierOutlet = 9,
+    /// The reading `space_c`.
+    Space = 10,
+    /// The reading `supply_air_c`.
+    SupplyAir = 11,
+    /// The reading `ambient_c`.
+    Ambient = 12,
+    /// The reading `condenser_exhaust_c`.
+    CondenserExhaust = 13,
+    /// The reading `current_a`.
+    Current = 14,
+    /// The reading `voltage_v`.
+    Voltage = 15,
+    /// The reading `pump_down_kpa`.
+    PumpDown = 16,
+    /// The reading `pump_down_rise_kpa_per_min`.
+    PumpDownRise = 17,
+    /// The reading `standing_pressure_kpa`.
+    StandingPressure = 18,
+    /// The reading `standing_temperature_c`.
+    StandingTemperature = 19,
+    /// The reading `winding_run_ohm`.
+    WindingRun = 20,
+    /// The reading `winding_start_ohm`.
+    WindingStart = 21,
+    /// The reading `winding_run_to_start_ohm`.
+    WindingRunToStart = 22,
+    /// The reading `winding_to_frame_megohm`.
+    WindingToFrame = 23,
+    /// The reading `run_capacitor_uf`.
+    RunCapacitor = 24,
+    /// The reading `start_capacitor_uf`.
+    StartCapacitor = 25,
+    /// The reading `minutes_running`.
+    MinutesRunning = 26,
+    /// The reading `start_current_a`.
+    StartCurrent = 27,
+    /// The reading `power_w`.
+    Power = 28,
+    /// The reading `space_wet_bulb_c`.
+    SpaceWetBulb = 29,
+    /// The reading `winding_c`.
+    WindingTemperature = 30,
+    /// The reading `insulation_test_v`.
+    InsulationTest = 31,
+    /// The reading `terminal_12_ohm`.
+    Terminal12 = 32,
+    /// The reading `terminal_23_ohm`.
+    Terminal23 = 33,
+    /// The reading `terminal_13_ohm`.
+    Terminal13 = 34,
+    /// The reading `running`.
+    Running = 35,
+    /// The reading `pump_down_valve`.
+    PumpDownValve = 36,
+    /// The reading `pump_down_ended_by`.
+    PumpDownEndedBy = 37,
+    /// The reading `line_voltages_v`.
+    LineVoltages = 38,
+    /// The reading `line_currents_a`.
+    LineCurrents = 39,
+    /// The observation `start_noise`.
+    StartNoise = 100,
+    /// The observation `frost_on_compressor`.
+    FrostOnCompressor = 101,
+    /// The observation `sight_glass`.
+    SightGlass = 102,
+    /// The observation `coil_iced`.
+    CoilIced = 103,
+    /// The derived quantity `suction_saturation_c`.
+    SuctionSaturation = 200,
+    /// The derived quantity `superheat_k`.
+    Superheat = 201,
+    /// The derived quantity `compressor_superheat_k`.
+    CompressorSuperheat = 202,
+    /// The derived quantity `subcooling_k`.
+    Subcooling = 203,
+    /// The derived quantity `pressure_ratio`.
+    PressureRatio = 204,
+    /// The derived quantity `evaporator_saturation_c`.
+    EvaporatorSaturation = 205,
+    /// The derived quantity `condensing_c`.
+    Condensing = 206,
+    /// The derived quantity `evaporator_td_k`.
+    EvaporatorDifference = 207,
+    /// The derived quantity `condenser_td_k`.
+    CondenserDifference = 208,
+    /// The derived quantity `discharge_superheat_k`.
+    DischargeSuperheat = 209,
+    /// The derived quantity `drier_drop_k`.
+    LiquidTemperatureDrop = 210,
+    /// The derived quantity `supply_air_drop_k`.
+    SupplyAirDrop = 211,
+    /// The derived quantity `exhaust_air_rise_k`.
+    ExhaustAirRise = 212,
+}
+
+/// Gives the name of a RimewiseMeasurement as text that lives as long as the program.
+///
+/// Errors: UNKNOWN_CODE.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn rimewise_measurement_text(code: i32, text: *mut *const c_char) -> RimewiseStatus {
+    match rimewise::measurement::Measurement::from_code(code) {
         // SAFETY: the contract of the header.
         Some(known) => unsafe { put(text, known.c_name().as_ptr()) },
         None => Status::UnknownCode,
@@ -352,6 +401,35 @@ pub unsafe extern "C" fn rimewise_monitor_event_kind_text(
     }
 }
 
+/// Why a sample could not be used, whole or in part.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[repr(i32)]
+pub enum RimewiseMonitorSampleProblem {
+    /// The time is that of the sample before: nothing was used.
+    RepeatedTime = 1,
+    /// The time lies before that of a sample already taken: nothing was used.
+    BackwardTime = 2,
+    /// No channel holds a number that a machine can show: nothing but the time was used.
+    NothingMeasured = 3,
+    /// Some channels hold what no machine can show; they were left out and the others used.
+    SomeUnusable = 4,
+}
+
+/// Gives the name of a RimewiseMonitorSampleProblem as text that lives as long as the program.
+///
+/// Errors: UNKNOWN_CODE.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn rimewise_monitor_sample_problem_text(
+    code: i32,
+    text: *mut *const c_char,
+) -> RimewiseStatus {
+    match rimewise::monitor::SampleProblem::from_code(code) {
+        // SAFETY: the contract of the header.
+        Some(known) => unsafe { put(text, known.c_name().as_ptr()) },
+        None => Status::UnknownCode,
+    }
+}
+
 /// What the machine does at the moment.
 ///
 /// The three running states are statements about the last two minutes (at least one, and none of the first minute
@@ -394,35 +472,6 @@ pub unsafe extern "C" fn rimewise_monitor_state_text(code: i32, text: *mut *cons
     }
 }
 
-/// Why a sample could not be used, whole or in part.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-#[repr(i32)]
-pub enum RimewiseMonitorSampleProblem {
-    /// The time is that of the sample before: nothing was used.
-    RepeatedTime = 1,
-    /// The time lies before that of a sample already taken: nothing was used.
-    BackwardTime = 2,
-    /// No channel holds a number that a machine can show: nothing but the time was used.
-    NothingMeasured = 3,
-    /// Some channels hold what no machine can show; they were left out and the others used.
-    SomeUnusable = 4,
-}
-
-/// Gives the name of a RimewiseMonitorSampleProblem as text that lives as long as the program.
-///
-/// Errors: UNKNOWN_CODE.
-#[unsafe(no_mangle)]
-pub unsafe extern "C" fn rimewise_monitor_sample_problem_text(
-    code: i32,
-    text: *mut *const c_char,
-) -> RimewiseStatus {
-    match rimewise::monitor::SampleProblem::from_code(code) {
-        // SAFETY: the contract of the header.
-        Some(known) => unsafe { put(text, known.c_name().as_ptr()) },
-        None => Status::UnknownCode,
-    }
-}
-
 /// One finding of the electrical checks.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 #[repr(i32)]
@@ -431,8 +480,7 @@ pub enum RimewiseFindingKind {
     WindingsGood = 1,
     /// A winding is open.
     OpenWinding = 2,
-    /// The internal overload is open; it may close again once the compressor is cool. The value is the temperature of
-    /// the windings where it is known, the limit the one below which an overload should have closed again.
+    /// The internal overload is open; it may close again once the compressor is cool.
     OverloadOpen = 3,
     /// A winding reads low enough for shorted turns.
     ShortedTurns = 4,
@@ -486,12 +534,6 @@ pub enum RimewiseFindingKind {
     StartCurrentLow = 28,
     /// The inrush is above the locked-rotor current by more than its tolerance.
     StartCurrentHigh = 29,
-    /// One of three phases is missing: a fuse, a contact or a conductor is open.
-    SinglePhasing = 30,
-    /// The relay or other start gear does not bring the start winding in.
-    StartGearFailed = 31,
-    /// There is no supply at the motor: controls, contactor or fuse.
-    NoSupply = 32,
 }
 
 /// Gives the name of a RimewiseFindingKind as text that lives as long as the program.
@@ -500,120 +542,6 @@ pub enum RimewiseFindingKind {
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn rimewise_finding_kind_text(code: i32, text: *mut *const c_char) -> RimewiseStatus {
     match rimewise::motor::finding::FindingKind::from_code(code) {
-        // SAFETY: the contract of the header.
-        Some(known) => unsafe { put(text, known.c_name().as_ptr()) },
-        None => Status::UnknownCode,
-    }
-}
-
-/// Which winding or line a finding is about.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-#[repr(i32)]
-pub enum RimewiseWinding {
-    /// The run winding, common to run.
-    Run = 1,
-    /// The start winding, common to start.
-    Start = 2,
-    /// What both windings share: the common terminal, its lead, and the internal overload.
-    Common = 3,
-    /// Line or terminal 1 of a three-phase motor.
-    Line1 = 4,
-    /// Line or terminal 2 of a three-phase motor.
-    Line2 = 5,
-    /// Line or terminal 3 of a three-phase motor.
-    Line3 = 6,
-}
-
-/// Gives the name of a RimewiseWinding as text that lives as long as the program.
-///
-/// Errors: UNKNOWN_CODE.
-#[unsafe(no_mangle)]
-pub unsafe extern "C" fn rimewise_winding_text(code: i32, text: *mut *const c_char) -> RimewiseStatus {
-    match rimewise::motor::finding::Winding::from_code(code) {
-        // SAFETY: the contract of the header.
-        Some(known) => unsafe { put(text, known.c_name().as_ptr()) },
-        None => Status::UnknownCode,
-    }
-}
-
-/// What a repair changed.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-#[repr(i32)]
-pub enum RimewiseChange {
-    /// The machine is cleared after it.
-    Worked = 1,
-    /// The readings are far nearer to a healthy machine's, and it is not cleared.
-    Better = 2,
-    /// The readings say the same as before.
-    Unchanged = 3,
-    /// The readings are further from a healthy machine's.
-    Worse = 4,
-}
-
-/// Gives the name of a RimewiseChange as text that lives as long as the program.
-///
-/// Errors: UNKNOWN_CODE.
-#[unsafe(no_mangle)]
-pub unsafe extern "C" fn rimewise_change_text(code: i32, text: *mut *const c_char) -> RimewiseStatus {
-    match rimewise::plan::change::Change::from_code(code) {
-        // SAFETY: the contract of the header.
-        Some(known) => unsafe { put(text, known.c_name().as_ptr()) },
-        None => Status::UnknownCode,
-    }
-}
-
-/// What kind of step it is.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-#[repr(i32)]
-pub enum RimewiseStepKind {
-    /// Leave the machine as it is.
-    Leave = 0,
-    /// Look or listen.
-    Look = 1,
-    /// Take a reading.
-    Measure = 2,
-    /// Do something to the machine and read again.
-    Act = 3,
-    /// Repair.
-    Repair = 4,
-    /// Replace the compressor.
-    ReplaceCompressor = 5,
-    /// Replace the machine.
-    ReplaceMachine = 6,
-    /// Wait.
-    Wait = 7,
-}
-
-/// Gives the name of a RimewiseStepKind as text that lives as long as the program.
-///
-/// Errors: UNKNOWN_CODE.
-#[unsafe(no_mangle)]
-pub unsafe extern "C" fn rimewise_step_kind_text(code: i32, text: *mut *const c_char) -> RimewiseStatus {
-    match rimewise::plan::step::StepKind::from_code(code) {
-        // SAFETY: the contract of the header.
-        Some(known) => unsafe { put(text, known.c_name().as_ptr()) },
-        None => Status::UnknownCode,
-    }
-}
-
-/// What the plate or the owner tells of the machine.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-#[repr(i32)]
-pub enum RimewiseContext {
-    /// Which refrigerant it holds.
-    Refrigerant = 1,
-    /// How it meters.
-    Metering = 2,
-    /// What it is for.
-    Duty = 3,
-}
-
-/// Gives the name of a RimewiseContext as text that lives as long as the program.
-///
-/// Errors: UNKNOWN_CODE.
-#[unsafe(no_mangle)]
-pub unsafe extern "C" fn rimewise_context_text(code: i32, text: *mut *const c_char) -> RimewiseStatus {
-    match rimewise::plan::step::Context::from_code(code) {
         // SAFETY: the contract of the header.
         Some(known) => unsafe { put(text, known.c_name().as_ptr()) },
         None => Status::UnknownCode,
@@ -717,238 +645,6 @@ pub unsafe extern "C" fn rimewise_sight_glass_text(code: i32, text: *mut *const 
     }
 }
 
-/// What a fan does.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-#[repr(i32)]
-pub enum RimewiseFan {
-    /// It turns as it should.
-    Turns = 1,
-    /// It turns too slowly.
-    Slow = 2,
-    /// It stands still.
-    Stands = 3,
-}
-
-/// Gives the name of a RimewiseFan as text that lives as long as the program.
-///
-/// Errors: UNKNOWN_CODE.
-#[unsafe(no_mangle)]
-pub unsafe extern "C" fn rimewise_fan_text(code: i32, text: *mut *const c_char) -> RimewiseStatus {
-    match rimewise::readings::Fan::from_code(code) {
-        // SAFETY: the contract of the header.
-        Some(known) => unsafe { put(text, known.c_name().as_ptr()) },
-        None => Status::UnknownCode,
-    }
-}
-
-/// What the condenser's face looks like.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-#[repr(i32)]
-pub enum RimewiseCondenserFace {
-    /// Clean.
-    Clean = 1,
-    /// Dirty, with air still passing.
-    Dirty = 2,
-    /// Blocked.
-    Blocked = 3,
-}
-
-/// Gives the name of a RimewiseCondenserFace as text that lives as long as the program.
-///
-/// Errors: UNKNOWN_CODE.
-#[unsafe(no_mangle)]
-pub unsafe extern "C" fn rimewise_condenser_face_text(code: i32, text: *mut *const c_char) -> RimewiseStatus {
-    match rimewise::readings::CondenserFace::from_code(code) {
-        // SAFETY: the contract of the header.
-        Some(known) => unsafe { put(text, known.c_name().as_ptr()) },
-        None => Status::UnknownCode,
-    }
-}
-
-/// How far frost or sweat covers the evaporator.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-#[repr(i32)]
-pub enum RimewiseFrostLine {
-    /// All of it.
-    WholeCoil = 1,
-    /// Only the part behind the metering device.
-    PartOfCoil = 2,
-    /// Nowhere.
-    None = 3,
-}
-
-/// Gives the name of a RimewiseFrostLine as text that lives as long as the program.
-///
-/// Errors: UNKNOWN_CODE.
-#[unsafe(no_mangle)]
-pub unsafe extern "C" fn rimewise_frost_line_text(code: i32, text: *mut *const c_char) -> RimewiseStatus {
-    match rimewise::readings::FrostLine::from_code(code) {
-        // SAFETY: the contract of the header.
-        Some(known) => unsafe { put(text, known.c_name().as_ptr()) },
-        None => Status::UnknownCode,
-    }
-}
-
-/// What is heard when the compressor is switched on.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-#[repr(i32)]
-pub enum RimewiseStartSound {
-    /// It starts.
-    Starts = 1,
-    /// It hums and its protector opens.
-    HumsAndTrips = 2,
-    /// Nothing.
-    Silent = 3,
-}
-
-/// Gives the name of a RimewiseStartSound as text that lives as long as the program.
-///
-/// Errors: UNKNOWN_CODE.
-#[unsafe(no_mangle)]
-pub unsafe extern "C" fn rimewise_start_sound_text(code: i32, text: *mut *const c_char) -> RimewiseStatus {
-    match rimewise::readings::StartSound::from_code(code) {
-        // SAFETY: the contract of the header.
-        Some(known) => unsafe { put(text, known.c_name().as_ptr()) },
-        None => Status::UnknownCode,
-    }
-}
-
-/// What the customer complains of.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-#[repr(i32)]
-pub enum RimewiseComplaint {
-    /// The space is not cold enough.
-    NotCold = 1,
-    /// The compressor never stops.
-    NeverStops = 2,
-    /// It starts and stops too often.
-    ShortCycles = 3,
-    /// It does not start.
-    DoesNotStart = 4,
-    /// A breaker, a fuse or a protector trips.
-    Trips = 5,
-    /// It is noisy at the start.
-    NoisyStart = 6,
-    /// It is noisy while running.
-    NoisyRunning = 7,
-    /// The evaporator ices up.
-    IcesUp = 8,
-    /// Nothing: the visit is for maintenance.
-    Maintenance = 9,
-}
-
-/// Gives the name of a RimewiseComplaint as text that lives as long as the program.
-///
-/// Errors: UNKNOWN_CODE.
-#[unsafe(no_mangle)]
-pub unsafe extern "C" fn rimewise_complaint_text(code: i32, text: *mut *const c_char) -> RimewiseStatus {
-    match rimewise::readings::Complaint::from_code(code) {
-        // SAFETY: the contract of the header.
-        Some(known) => unsafe { put(text, known.c_name().as_ptr()) },
-        None => Status::UnknownCode,
-    }
-}
-
-/// What is known to have been done to the machine before.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-#[repr(i32)]
-pub enum RimewiseHistory {
-    /// The compressor was replaced.
-    CompressorReplaced = 1,
-    /// The capillary or valve was replaced.
-    MeteringReplaced = 2,
-    /// The circuit was opened.
-    CircuitOpened = 3,
-    /// Refrigerant was added.
-    ChargeAdded = 4,
-    /// It leaked before.
-    LeakedBefore = 5,
-    /// The coil was cleaned.
-    CoilCleaned = 6,
-}
-
-/// Gives the name of a RimewiseHistory as text that lives as long as the program.
-///
-/// Errors: UNKNOWN_CODE.
-#[unsafe(no_mangle)]
-pub unsafe extern "C" fn rimewise_history_text(code: i32, text: *mut *const c_char) -> RimewiseStatus {
-    match rimewise::readings::History::from_code(code) {
-        // SAFETY: the contract of the header.
-        Some(known) => unsafe { put(text, known.c_name().as_ptr()) },
-        None => Status::UnknownCode,
-    }
-}
-
-/// A tool that is at hand on the visit.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-#[repr(i32)]
-pub enum RimewiseTool {
-    /// Gauges with hoses.
-    Gauges = 1,
-    /// A pipe clamp thermometer.
-    PipeClamp = 2,
-    /// An air thermometer.
-    AirThermometer = 3,
-    /// A current clamp.
-    CurrentClamp = 4,
-    /// A multimeter.
-    Multimeter = 5,
-    /// An insulation tester.
-    InsulationTester = 6,
-    /// A capacitance meter.
-    CapacitorMeter = 7,
-    /// A scale for refrigerant.
-    Scale = 8,
-    /// A recovery unit with its cylinder.
-    RecoveryUnit = 9,
-    /// Dry nitrogen with its regulator.
-    Nitrogen = 10,
-}
-
-/// Gives the name of a RimewiseTool as text that lives as long as the program.
-///
-/// Errors: UNKNOWN_CODE.
-#[unsafe(no_mangle)]
-pub unsafe extern "C" fn rimewise_tool_text(code: i32, text: *mut *const c_char) -> RimewiseStatus {
-    match rimewise::readings::Tool::from_code(code) {
-        // SAFETY: the contract of the header.
-        Some(known) => unsafe { put(text, known.c_name().as_ptr()) },
-        None => Status::UnknownCode,
-    }
-}
-
-/// What can be done on a visit beside reading and looking.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-#[repr(i32)]
-pub enum RimewiseAction {
-    /// Switch off, let the pressures equalise, and read the standing pressure.
-    StopAndEqualise = 1,
-    /// Defrost the evaporator, let it settle, and read again.
-    DefrostAndReread = 2,
-    /// Clean the condenser, let it settle, and read again.
-    CleanAndReread = 3,
-    /// Search for a leak.
-    LeakSearch = 4,
-    /// Recover the charge and weigh it.
-    RecoverAndWeigh = 5,
-    /// Switch on and watch the start.
-    StartTest = 6,
-    /// Let the machine settle and read again.
-    LetItSettle = 7,
-}
-
-/// Gives the name of a RimewiseAction as text that lives as long as the program.
-///
-/// Errors: UNKNOWN_CODE.
-#[unsafe(no_mangle)]
-pub unsafe extern "C" fn rimewise_action_text(code: i32, text: *mut *const c_char) -> RimewiseStatus {
-    match rimewise::readings::Action::from_code(code) {
-        // SAFETY: the contract of the header.
-        Some(known) => unsafe { put(text, known.c_name().as_ptr()) },
-        None => Status::UnknownCode,
-    }
-}
-
 /// The device that meters liquid into the evaporator.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 #[repr(i32)]
@@ -993,144 +689,6 @@ pub enum RimewiseDuty {
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn rimewise_duty_text(code: i32, text: *mut *const c_char) -> RimewiseStatus {
     match rimewise::system::Duty::from_code(code) {
-        // SAFETY: the contract of the header.
-        Some(known) => unsafe { put(text, known.c_name().as_ptr()) },
-        None => Status::UnknownCode,
-    }
-}
-
-/// How a compressor compresses.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-#[repr(i32)]
-pub enum RimewiseCompressorKind {
-    /// A piston.
-    Reciprocating = 1,
-    /// A rolling piston or vane.
-    Rotary = 2,
-    /// A scroll, which must not be pulled into vacuum.
-    Scroll = 3,
-}
-
-/// Gives the name of a RimewiseCompressorKind as text that lives as long as the program.
-///
-/// Errors: UNKNOWN_CODE.
-#[unsafe(no_mangle)]
-pub unsafe extern "C" fn rimewise_compressor_kind_text(
-    code: i32,
-    text: *mut *const c_char,
-) -> RimewiseStatus {
-    match rimewise::system::CompressorKind::from_code(code) {
-        // SAFETY: the contract of the header.
-        Some(known) => unsafe { put(text, known.c_name().as_ptr()) },
-        None => Status::UnknownCode,
-    }
-}
-
-/// Whether a compressor's speed is fixed.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-#[repr(i32)]
-pub enum RimewiseDrive {
-    /// It runs at the speed of the supply.
-    FixedSpeed = 1,
-    /// An inverter sets its speed.
-    VariableSpeed = 2,
-}
-
-/// Gives the name of a RimewiseDrive as text that lives as long as the program.
-///
-/// Errors: UNKNOWN_CODE.
-#[unsafe(no_mangle)]
-pub unsafe extern "C" fn rimewise_drive_text(code: i32, text: *mut *const c_char) -> RimewiseStatus {
-    match rimewise::system::Drive::from_code(code) {
-        // SAFETY: the contract of the header.
-        Some(known) => unsafe { put(text, known.c_name().as_ptr()) },
-        None => Status::UnknownCode,
-    }
-}
-
-/// What starts a single-phase motor.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-#[repr(i32)]
-pub enum RimewiseStartGear {
-    /// A relay that the motor's current pulls in.
-    CurrentRelay = 1,
-    /// A relay that the start winding's voltage pulls in.
-    PotentialRelay = 2,
-    /// A resistor that switches the start winding off by warming up (positive temperature coefficient).
-    Ptc = 3,
-    /// An electronic switch.
-    SolidState = 4,
-    /// None: a motor on three phases, or one with a run capacitor alone.
-    None = 5,
-}
-
-/// Gives the name of a RimewiseStartGear as text that lives as long as the program.
-///
-/// Errors: UNKNOWN_CODE.
-#[unsafe(no_mangle)]
-pub unsafe extern "C" fn rimewise_start_gear_text(code: i32, text: *mut *const c_char) -> RimewiseStatus {
-    match rimewise::system::StartGear::from_code(code) {
-        // SAFETY: the contract of the header.
-        Some(known) => unsafe { put(text, known.c_name().as_ptr()) },
-        None => Status::UnknownCode,
-    }
-}
-
-/// What is said of the compressor with its motor.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-#[repr(i32)]
-pub enum RimewiseCompressorState {
-    /// Nothing can be said yet.
-    Open = 0,
-    /// It is not the compressor.
-    Cleared = 1,
-    /// It pumps less than it should, and still does something.
-    Failing = 2,
-    /// It is done: its motor, or so much of its pumping that nothing is left to wait for.
-    Failed = 3,
-}
-
-/// Gives the name of a RimewiseCompressorState as text that lives as long as the program.
-///
-/// Errors: UNKNOWN_CODE.
-#[unsafe(no_mangle)]
-pub unsafe extern "C" fn rimewise_compressor_state_text(
-    code: i32,
-    text: *mut *const c_char,
-) -> RimewiseStatus {
-    match rimewise::verdict::compressor::CompressorState::from_code(code) {
-        // SAFETY: the contract of the header.
-        Some(known) => unsafe { put(text, known.c_name().as_ptr()) },
-        None => Status::UnknownCode,
-    }
-}
-
-/// How specific a verdict is.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-#[repr(i32)]
-pub enum RimewiseLevel {
-    /// Nothing can be stated.
-    Undecided = 0,
-    /// One of the ten causes.
-    Cause = 1,
-    /// A family of causes.
-    Family = 2,
-    /// A job that mends several causes.
-    Job = 3,
-    /// A finding of the motor, the supply or the start gear.
-    Electrical = 4,
-    /// Nothing that counts is wrong.
-    Healthy = 5,
-    /// Something is wrong that no listed cause explains.
-    Unidentified = 6,
-}
-
-/// Gives the name of a RimewiseLevel as text that lives as long as the program.
-///
-/// Errors: UNKNOWN_CODE.
-#[unsafe(no_mangle)]
-pub unsafe extern "C" fn rimewise_level_text(code: i32, text: *mut *const c_char) -> RimewiseStatus {
-    match rimewise::verdict::Level::from_code(code) {
         // SAFETY: the contract of the header.
         Some(known) => unsafe { put(text, known.c_name().as_ptr()) },
         None => Status::UnknownCode,

@@ -21,10 +21,6 @@ pub static rimewise_r13: RimewiseRefrigerant = RimewiseRefrigerant(data::R13);
 #[unsafe(no_mangle)]
 pub static rimewise_r13i1: RimewiseRefrigerant = RimewiseRefrigerant(data::R13I1);
 
-/// R14: a pure fluid, safety class A1.
-#[unsafe(no_mangle)]
-pub static rimewise_r14: RimewiseRefrigerant = RimewiseRefrigerant(data::R14);
-
 /// R21: a pure fluid, safety class B1.
 #[unsafe(no_mangle)]
 pub static rimewise_r21: RimewiseRefrigerant = RimewiseRefrigerant(data::R21);
@@ -48,10 +44,6 @@ pub static rimewise_r40: RimewiseRefrigerant = RimewiseRefrigerant(data::R40);
 /// R41: a pure fluid, safety class not known.
 #[unsafe(no_mangle)]
 pub static rimewise_r41: RimewiseRefrigerant = RimewiseRefrigerant(data::R41);
-
-/// R50: a pure fluid, safety class A3.
-#[unsafe(no_mangle)]
-pub static rimewise_r50: RimewiseRefrigerant = RimewiseRefrigerant(data::R50);
 
 /// R113: a pure fluid, safety class A1.
 #[unsafe(no_mangle)]
@@ -156,14 +148,6 @@ pub static rimewise_rc318: RimewiseRefrigerant = RimewiseRefrigerant(data::RC318
 /// R365mfc: a pure fluid, safety class not known.
 #[unsafe(no_mangle)]
 pub static rimewise_r365mfc: RimewiseRefrigerant = RimewiseRefrigerant(data::R365MFC);
-
-/// R400(50/50): a blend, safety class A1.
-#[unsafe(no_mangle)]
-pub static rimewise_r400_5050: RimewiseRefrigerant = RimewiseRefrigerant(data::R400_5050);
-
-/// R400(60/40): a blend, safety class A1.
-#[unsafe(no_mangle)]
-pub static rimewise_r400_6040: RimewiseRefrigerant = RimewiseRefrigerant(data::R400_6040);
 
 /// R401A: a blend, safety class A1.
 #[unsafe(no_mangle)]
@@ -648,14 +632,6 @@ pub static rimewise_r475a: RimewiseRefrigerant = RimewiseRefrigerant(data::R475A
 /// R476A: a blend, safety class A1.
 #[unsafe(no_mangle)]
 pub static rimewise_r476a: RimewiseRefrigerant = RimewiseRefrigerant(data::R476A);
-
-/// R477A: a blend, safety class A3.
-#[unsafe(no_mangle)]
-pub static rimewise_r477a: RimewiseRefrigerant = RimewiseRefrigerant(data::R477A);
-
-/// R480A: a blend, safety class A1.
-#[unsafe(no_mangle)]
-pub static rimewise_r480a: RimewiseRefrigerant = RimewiseRefrigerant(data::R480A);
 
 /// R500: a blend, safety class A1.
 #[unsafe(no_mangle)]

@@ -16,6 +16,7 @@ use rimewise::cause::Cause;
 use rimewise::json::{OwnedVisit, read_visit, write_report};
 use rimewise::monitor::{CHANNELS, Event, Monitor, Sample, SampleProblem, Settings, SteadyReadings};
 use rimewise::readings::Readings;
+use rimewise::text::Language;
 use std::process::ExitCode;
 
 /// An invented freezer that starts with liquid in its compressor.
@@ -119,7 +120,7 @@ impl Stream {
         visit.uncertainty = averaged.uncertainty(&visit.uncertainty);
         let report = rimewise::diagnose(self.visit.refrigerant, &visit).map_err(|error| error.to_string())?;
         if json {
-            common::print(&write_report(&report));
+            common::print(&write_report(&report, Language::English));
             return Ok(());
         }
         let shown = Readings::FIELDS.iter().zip(averaged.readings.numbers());

@@ -3,7 +3,6 @@
 //! An alarm needs no cause: one reading beyond its limit raises it, so that it stands where nothing is decided and where
 //! the machine model has no answer.
 
-use crate::caution::sentences;
 use crate::cycle::Cycle;
 use crate::expected::Expected;
 use crate::field::choice;
@@ -14,6 +13,7 @@ use crate::quantity::{Pressure, Temperature};
 use crate::readings::{Readings, StartSound, Visit};
 use crate::refrigerant::{Refrigerant, SafetyClass};
 use crate::system::CompressorKind;
+use crate::text::{Language, Told};
 
 choice! {
     /// What an alarm is about, the most urgent first.
@@ -35,21 +35,6 @@ choice! {
     }
 }
 
-sentences! { AlarmCode:
-    SwitchOff "Switch the compressor off now and leave it off until the reason is found: every minute damages the motor.",
-    DoNotEnergise "Do not energise the motor and do not reset its protection: lock it out; a damaged terminal can blow out.",
-    DischargeTooHot "The discharge line is so hot that oil breaks down at the valves: find the reason before the machine \
-        runs on.",
-    HeadPressureHigh "The head pressure is above what is usual for this refrigerant: look at the condenser's air first, \
-        keep clear of the high side, never bypass its control.",
-    CompressionRatioHigh "The compression ratio is above what one stage takes: the compressor overheats; raise the suction \
-        pressure or lower the head pressure before it runs on.",
-    LiquidReturning "Liquid refrigerant returns to the compressor: it washes out oil and breaks valves; find the reason \
-        before the machine runs on.",
-    VacuumWithFlammable "The circuit with its flammable refrigerant is below the atmosphere: a leak draws air in, and the \
-        mixture can explode; stop there, no ignition source, ventilate.",
-}
-
 /// One alarm with the reading it rests on.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Alarm {
@@ -66,9 +51,9 @@ pub struct Alarm {
 }
 
 impl Alarm {
-    /// Reads the alarm as a short sentence for the person on site.
-    pub const fn text(&self) -> &'static str {
-        self.code.sentence()
+    /// Reads the alarm as a short English sentence for the person on site.
+    pub fn text(&self) -> &'static str {
+        self.code.text(Language::English)
     }
 }
 

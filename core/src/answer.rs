@@ -14,7 +14,7 @@ use crate::refrigerant::Refrigerant;
 use crate::report::Report;
 use crate::system::Metering;
 use crate::verdict::{self, Statement};
-use crate::warning::{WarningKind, warn};
+use crate::warning::{WarningKind, quote, warn, warn_beyond};
 use heapless::Vec;
 
 /// Diagnoses one visit.
@@ -55,7 +55,9 @@ pub fn diagnose_in(
                 warn(&mut report.warnings, "readings", "running", WarningKind::NotRunning);
             }
             if visit.readings.minutes_running.is_some_and(|m| m < SETTLED_MINUTES) {
-                warn(&mut report.warnings, "readings", "minutes_running", WarningKind::NotSettled);
+                let limit = Some(SETTLED_MINUTES);
+                let (list, field) = (&mut report.warnings, "minutes_running");
+                warn_beyond(list, "readings", field, WarningKind::NotSettled, limit);
             }
             if diagnosis::weigh(
                 workspace,
@@ -71,6 +73,7 @@ pub fn diagnose_in(
             }
         }
     }
+    quote(&mut report.warnings, &visit.readings);
     state(refrigerant, visit, report);
     let valve =
         matches!(visit.system.metering, Some(Metering::ThermostaticValve | Metering::ElectronicValve));
@@ -114,7 +117,7 @@ fn state(refrigerant: Option<&Refrigerant<'_>>, visit: &Visit<'_>, report: &mut 
             diagnosis,
             findings: electrical,
             alarms: &report.alarms,
-            running: visit.readings.running != Some(false),
+            running: verdict::runs(visit),
             doubted: verdict::doubted(warnings),
         };
         diagnosis.decided && verdict::may_be_decided(&evidence)
@@ -127,7 +130,7 @@ fn state(refrigerant: Option<&Refrigerant<'_>>, visit: &Visit<'_>, report: &mut 
         diagnosis,
         findings: electrical,
         alarms: &report.alarms,
-        running: visit.readings.running != Some(false),
+        running: verdict::runs(visit),
         doubted: verdict::doubted(warnings),
     };
     report.compressor = verdict::compressor(&evidence);

@@ -30,7 +30,7 @@ choice! {
 
 impl Cause {
     /// The number of causes, `none` included.
-    pub const COUNT: usize = 10;
+    pub const COUNT: usize = Self::ALL.len();
 
     /// The position of the cause in a list of all causes.
     pub const fn index(self) -> usize {

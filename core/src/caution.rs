@@ -5,6 +5,7 @@ use crate::field::choice;
 use crate::measurement::{Effort, Measurement};
 use crate::readings::{Readings, Visit};
 use crate::refrigerant::SafetyClass;
+use crate::text::{Language, Told};
 
 choice! {
     /// What can hurt.
@@ -72,56 +73,10 @@ pub struct Caution {
 /// The cautions of one visit, in the order of the steps.
 pub type Cautions = heapless::Vec<Caution, 24>;
 
-/// Writes the sentence of every code once, for Rust and for C.
-macro_rules! sentences {
-    ($name:ident: $( $code:ident $text:literal, )*) => {
-        impl $name {
-            /// Reads it as a short sentence for the person on site.
-            pub const fn sentence(self) -> &'static str {
-                match self { $( Self::$code => $text ),* }
-            }
-            /// The sentence as C holds it, ended by NUL.
-            pub const fn c_sentence(self) -> &'static core::ffi::CStr {
-                match self {
-                    $( Self::$code => crate::field::c_text!($text) ),*
-                }
-            }
-        }
-    };
-}
-pub(crate) use sentences;
-
-sentences! { CautionCode:
-    Pressure "The circuit is under pressure: wear eye protection, use hoses and gauges rated for this refrigerant.",
-    ColdBurn "Escaping liquid refrigerant freezes skin and eyes: wear gloves and eye protection, purge slowly.",
-    Flammable "The refrigerant can burn: no ignition source, ventilate, detector on, tools made for it; only with \
-        the training local code asks for.",
-    Toxic "The refrigerant is of the higher toxicity class, or its class is not known: ventilate, have \
-        breathing protection at hand, follow local code.",
-    Asphyxiation "Refrigerant vapour displaces air, lowest places first: ventilate before and during the work.",
-    Capacitor "A capacitor holds its charge after switching off: discharge it through a resistor and check before \
-        touching.",
-    LiveTerminals "Mains voltage: switch off, lock out, check for absence of voltage; live measurements only by people \
-        qualified under local rules.",
-    TerminalVenting "A damaged terminal can blow out with oil and refrigerant: terminal cover on before power, measure at \
-        the far end of the leads, stand aside.",
-    RecoveryLaw "Refrigerant is recovered, never vented; opening the circuit needs the licence that local law asks \
-        for.",
-    NoVacuumEnergise "Never energise or insulation-test a hermetic motor while the system is under vacuum.",
-    NoVacuumPumpDown "Not every compressor may be pulled into vacuum: never a scroll, never with a flammable refrigerant; \
-        follow its maker's limit and stop there.",
-    AirInCircuit "Never let air in and never run the compressor on air: oil, air and heat can explode; pressure-test \
-        with dry nitrogen only.",
-    BlendChargeLiquid "This blend is charged as liquid by weight, throttled into the suction side: vapour leaves the \
-        cylinder with another composition.",
-    KeepSafetyControls "Never bypass a pressure control or another safety device to get a reading.",
-    HotSurface "Discharge line and shell burn skin: let them cool or wear gloves for the clamp.",
-}
-
 impl Caution {
-    /// Reads the caution as a short sentence for the person on site.
-    pub const fn text(self) -> &'static str {
-        self.code.sentence()
+    /// Reads the caution as a short English sentence for the person on site.
+    pub fn text(self) -> &'static str {
+        self.code.text(Language::English)
     }
 }
 

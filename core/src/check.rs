@@ -1,7 +1,7 @@
 //! Refuses what no machine can show, before anything is computed from it.
 
 use crate::decision::Costs;
-use crate::field::{Field, Kind};
+use crate::field::{Field, Kind, Unit};
 use crate::invalid::{Invalid, Problem};
 use crate::quantity::Pressure;
 use crate::readings::{Call, Readings, Uncertainty, Visit};
@@ -16,8 +16,12 @@ pub fn check(refrigerant: Option<&Refrigerant<'_>>, visit: &Visit<'_>) -> Result
     let system = &visit.system;
     section("system.design", Design::FIELDS, &system.design.numbers())?;
     section("system.compressor", CompressorPlate::FIELDS, &system.compressor.numbers())?;
-    if system.compressor.phases.is_some_and(|n| n != 1.0 && n != 3.0) {
-        return Err(invalid("system.compressor", "phases", Problem::PhasesUnknown));
+    if let Some(phases) = system.compressor.phases
+        && phases != 1.0
+        && phases != 3.0
+    {
+        let problem = Problem::PhasesUnknown { phases };
+        return Err(Invalid::new("system.compressor", "phases", Unit::None, problem));
     }
     section("system", System::FIELDS, &system.numbers())?;
     section("uncertainty", Uncertainty::FIELDS, &visit.uncertainty.numbers())?;
@@ -44,6 +48,10 @@ pub fn check(refrigerant: Option<&Refrigerant<'_>>, visit: &Visit<'_>) -> Result
     Ok(())
 }
 
+/// Head pressure over the critical pressure that no machine shows: its compressor stalls or its relief opens long before
+/// (judged).
+const HIGHEST_OVER_CRITICAL: f32 = 2.0;
+
 fn readings(
     refrigerant: Option<&Refrigerant<'_>>,
     visit: &Visit<'_>,
@@ -59,11 +67,16 @@ fn readings(
         }
     }
     if let Some(refrigerant) = refrigerant {
+        // A head above the table, or above the critical point, is dangerous rather than impossible: it is answered with
+        // its alarm.
+        let (_, end) = refrigerant.pressure_range();
+        let highest = HIGHEST_OVER_CRITICAL * refrigerant.critical_pressure().kilopascals();
+        let below_the_end = |kpa: f32| if kpa > highest { kpa } else { kpa.min(end.kilopascals()) };
         for (field, pressure) in [
             ("suction_pressure_kpa", readings.suction_pressure_kpa),
             ("evaporator_pressure_kpa", readings.evaporator_pressure_kpa),
-            ("discharge_pressure_kpa", readings.discharge_pressure_kpa),
-            ("liquid_pressure_kpa", readings.liquid_pressure_kpa),
+            ("discharge_pressure_kpa", readings.discharge_pressure_kpa.map(below_the_end)),
+            ("liquid_pressure_kpa", readings.liquid_pressure_kpa.map(below_the_end)),
             ("standing_pressure_kpa", readings.standing_pressure_kpa),
         ] {
             inside_table(refrigerant, "readings", field, pressure)?;
@@ -74,8 +87,10 @@ fn readings(
     {
         let us = visit.uncertainty.pressure_kpa(suction);
         let ud = visit.uncertainty.pressure_kpa(discharge);
-        if suction - discharge > 3.0 * libm::sqrtf(us * us + ud * ud) {
-            return Err(invalid("readings", "suction_pressure_kpa", Problem::AboveDischarge));
+        let allowed = 3.0 * libm::sqrtf(us * us + ud * ud);
+        if suction - discharge > allowed {
+            let problem = Problem::AboveDischarge { kpa: suction, max_kpa: discharge + allowed };
+            return Err(Invalid::new("readings", "suction_pressure_kpa", Unit::Kpa, problem));
         }
     }
     Ok(())
@@ -90,8 +105,9 @@ fn inside_table(
     let (min, max) = refrigerant.pressure_range();
     match kpa.map(Pressure::from_kilopascals) {
         Some(p) if p < min || p > max => {
-            let problem = Problem::OutsideTable { min_kpa: min.kilopascals(), max_kpa: max.kilopascals() };
-            Err(invalid(section, field, problem))
+            let (min_kpa, max_kpa) = (min.kilopascals(), max.kilopascals());
+            let problem = Problem::OutsideTable { kpa: p.kilopascals(), min_kpa, max_kpa };
+            Err(Invalid::new(section, field, Unit::Kpa, problem))
         }
         _ => Ok(()),
     }
@@ -107,15 +123,11 @@ fn section(section: &'static str, fields: &'static [Field], numbers: &[Option<f3
 fn number(section: &'static str, field: &'static str, kind: Kind, value: Option<f32>) -> Result<(), Invalid> {
     let Some(value) = value else { return Ok(()) };
     if value.is_nan() || (value.is_infinite() && !kind.takes_open()) {
-        return Err(invalid(section, field, Problem::NotFinite));
+        return Err(Invalid::new(section, field, kind.unit(), Problem::NotFinite));
     }
     let (min, max) = kind.range();
     if value < min || value > max {
-        return Err(invalid(section, field, Problem::OutOfRange { min, max }));
+        return Err(Invalid::new(section, field, kind.unit(), Problem::OutOfRange { value, min, max }));
     }
     Ok(())
-}
-
-fn invalid(section: &'static str, field: &'static str, problem: Problem) -> Invalid {
-    Invalid { section, field, record: None, problem }
 }

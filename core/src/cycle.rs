@@ -1,7 +1,7 @@
 //! What the readings say the machine does: superheats, subcooling, pressure ratio and differences to air.
 
 use crate::estimate::Estimate;
-use crate::measurement::Measurement;
+use crate::field::quantities;
 use crate::quantity::{Pressure, Temperature};
 use crate::readings::{Readings, Uncertainty};
 use crate::refrigerant::Refrigerant;
@@ -10,35 +10,36 @@ use crate::system::System;
 /// Standard uncertainty of the subcooling for a condenser pressure drop that is not measured, K (common practice).
 const CONDENSER_DROP_U_K: f32 = 0.5;
 
-/// The quantities of the cycle, each with its standard uncertainty; `None` where a reading is missing.
-#[derive(Clone, Copy, Debug, Default, PartialEq)]
-pub struct Cycle {
-    /// Dew temperature at the compressor's suction pressure, degC.
-    pub suction_saturation_c: Option<Estimate>,
-    /// Dew temperature at the evaporator outlet (its own pressure when given), degC.
-    pub evaporator_saturation_c: Option<Estimate>,
-    /// Condensing temperature, mean of bubble and dew at the discharge (else liquid) pressure, degC.
-    pub condensing_c: Option<Estimate>,
-    /// Superheat at the evaporator outlet, K; signed.
-    pub superheat_k: Option<Estimate>,
-    /// Superheat at the compressor inlet, K; signed.
-    pub compressor_superheat_k: Option<Estimate>,
-    /// Subcooling, from the liquid pressure, else from discharge with its larger uncertainty, K; signed.
-    pub subcooling_k: Option<Estimate>,
-    /// Discharge pressure over suction pressure, both absolute.
-    pub pressure_ratio: Option<Estimate>,
-    /// Space air minus evaporating dew temperature, K.
-    pub evaporator_td_k: Option<Estimate>,
-    /// Condensing temperature minus ambient, K.
-    pub condenser_td_k: Option<Estimate>,
-    /// Discharge line above the dew temperature at the discharge pressure, K.
-    pub discharge_superheat_k: Option<Estimate>,
-    /// Liquid line minus drier outlet, K.
-    pub drier_drop_k: Option<Estimate>,
-    /// Space air minus supply air, K.
-    pub supply_air_drop_k: Option<Estimate>,
-    /// Condenser exhaust minus ambient, K.
-    pub exhaust_air_rise_k: Option<Estimate>,
+quantities! {
+    /// The quantities of the cycle, each with its standard uncertainty; `None` where a reading is missing.
+    Cycle {
+        /// Dew temperature at the compressor's suction pressure, degC.
+        suction_saturation_c: SuctionSaturation,
+        /// Dew temperature at the evaporator outlet (its own pressure when given), degC.
+        evaporator_saturation_c: EvaporatorSaturation,
+        /// Condensing temperature, mean of bubble and dew at the discharge (else liquid) pressure, degC.
+        condensing_c: Condensing,
+        /// Superheat at the evaporator outlet, K; signed.
+        superheat_k: Superheat,
+        /// Superheat at the compressor inlet, K; signed.
+        compressor_superheat_k: CompressorSuperheat,
+        /// Subcooling, from the liquid pressure, else from discharge with its larger uncertainty, K; signed.
+        subcooling_k: Subcooling,
+        /// Discharge pressure over suction pressure, both absolute.
+        pressure_ratio: PressureRatio,
+        /// Space air minus evaporating dew temperature, K.
+        evaporator_td_k: EvaporatorDifference,
+        /// Condensing temperature minus ambient, K.
+        condenser_td_k: CondenserDifference,
+        /// Discharge line above the dew temperature at the discharge pressure, K.
+        discharge_superheat_k: DischargeSuperheat,
+        /// Liquid line minus drier outlet, K.
+        drier_drop_k: LiquidTemperatureDrop,
+        /// Space air minus supply air, K.
+        supply_air_drop_k: SupplyAirDrop,
+        /// Condenser exhaust minus ambient, K.
+        exhaust_air_rise_k: ExhaustAirRise,
+    }
 }
 
 /// The usual bias of a pipe clamp toward its surroundings, K, where those are much colder or warmer than the pipe.
@@ -83,23 +84,6 @@ fn difference(a: Option<Estimate>, b: Option<Estimate>) -> Option<Estimate> {
 }
 
 impl Cycle {
-    /// Nothing known.
-    pub const NONE: Self = Self {
-        suction_saturation_c: None,
-        evaporator_saturation_c: None,
-        condensing_c: None,
-        superheat_k: None,
-        compressor_superheat_k: None,
-        subcooling_k: None,
-        pressure_ratio: None,
-        evaporator_td_k: None,
-        condenser_td_k: None,
-        discharge_superheat_k: None,
-        drier_drop_k: None,
-        supply_air_drop_k: None,
-        exhaust_air_rise_k: None,
-    };
-
     /// Computes what the readings say; without a refrigerant only what needs no saturation.
     pub fn from_readings(
         refrigerant: Option<&Refrigerant<'_>>,
@@ -162,24 +146,5 @@ impl Cycle {
             supply_air_drop_k: difference(space, air(readings.supply_air_c)),
             exhaust_air_rise_k: difference(air(readings.condenser_exhaust_c), ambient),
         }
-    }
-
-    /// Every quantity with its name, in the order of the report.
-    pub fn quantities(&self) -> [(Measurement, Option<Estimate>); 13] {
-        [
-            (Measurement::SuctionSaturation, self.suction_saturation_c),
-            (Measurement::EvaporatorSaturation, self.evaporator_saturation_c),
-            (Measurement::Condensing, self.condensing_c),
-            (Measurement::Superheat, self.superheat_k),
-            (Measurement::CompressorSuperheat, self.compressor_superheat_k),
-            (Measurement::Subcooling, self.subcooling_k),
-            (Measurement::PressureRatio, self.pressure_ratio),
-            (Measurement::EvaporatorDifference, self.evaporator_td_k),
-            (Measurement::CondenserDifference, self.condenser_td_k),
-            (Measurement::DischargeSuperheat, self.discharge_superheat_k),
-            (Measurement::LiquidTemperatureDrop, self.drier_drop_k),
-            (Measurement::SupplyAirDrop, self.supply_air_drop_k),
-            (Measurement::ExhaustAirRise, self.exhaust_air_rise_k),
-        ]
     }
 }

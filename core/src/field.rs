@@ -7,6 +7,8 @@ use core::marker::PhantomData;
 pub enum Kind {
     /// An absolute pressure, kPa.
     Pressure,
+    /// The span of a gauge, kPa.
+    Span,
     /// A rise of pressure, kPa/min.
     PressureRise,
     /// A temperature, degC.
@@ -48,10 +50,60 @@ pub enum Kind {
 }
 
 impl Kind {
+    /// All kinds in the order of their declaration.
+    pub const ALL: &'static [Self] = &[
+        Self::Pressure,
+        Self::Span,
+        Self::PressureRise,
+        Self::Temperature,
+        Self::Difference,
+        Self::Current,
+        Self::Voltage,
+        Self::Power,
+        Self::Resistance,
+        Self::Insulation,
+        Self::Capacitance,
+        Self::Frequency,
+        Self::Phases,
+        Self::Mass,
+        Self::Minutes,
+        Self::Hours,
+        Self::PerHour,
+        Self::Money,
+        Self::Days,
+        Self::Percent,
+        Self::Spread,
+    ];
+
+    /// The unit that a field of this kind is in.
+    pub const fn unit(self) -> Unit {
+        match self {
+            Self::Pressure => Unit::Kpa,
+            Self::Span => Unit::KpaSpan,
+            Self::PressureRise => Unit::KpaPerMin,
+            Self::Temperature => Unit::C,
+            Self::Difference | Self::Spread => Unit::K,
+            Self::Current => Unit::A,
+            Self::Voltage => Unit::V,
+            Self::Power => Unit::W,
+            Self::Resistance => Unit::Ohm,
+            Self::Insulation => Unit::Megohm,
+            Self::Capacitance => Unit::Uf,
+            Self::Frequency => Unit::Hz,
+            Self::Mass => Unit::Kg,
+            Self::Minutes => Unit::Minutes,
+            Self::Hours => Unit::Hours,
+            Self::PerHour => Unit::PerHour,
+            Self::Days => Unit::Days,
+            Self::Percent => Unit::Percent,
+            Self::Phases | Self::Money => Unit::None,
+        }
+    }
+
     /// The lowest and the highest value that a machine can show, in the field's own unit.
     pub const fn range(self) -> (f32, f32) {
         match self {
-            Self::Pressure => (0.001, 20_000.0),
+            Self::Pressure | Self::Span => (0.001, 20_000.0),
             Self::PressureRise => (-1000.0, 10_000.0),
             Self::Temperature => (-120.0, 300.0),
             Self::Difference => (0.0, 150.0),
@@ -113,8 +165,32 @@ pub struct Choices {
     pub name: &'static str,
     /// One sentence about it.
     pub doc: &'static str,
-    /// The permanent number, the name, and one sentence.
-    pub list: &'static [(i32, &'static str, &'static str)],
+    /// What it can be.
+    pub list: &'static [Member],
+}
+
+/// One of the names that a choice can take.
+#[derive(Debug, PartialEq, Eq)]
+pub struct Member {
+    /// The permanent number at the boundary.
+    pub code: i32,
+    /// The name in every interface.
+    pub name: &'static str,
+    /// The name in Rust.
+    pub variant: &'static str,
+    /// One sentence about it.
+    pub doc: &'static str,
+}
+
+impl Choices {
+    /// Finds the member of a number.
+    pub fn of_code(&self, code: i32) -> Option<&'static Member> {
+        self.list.iter().find(|member| member.code == code)
+    }
+    /// Finds the member of a name.
+    pub fn of_name(&self, name: &str) -> Option<&'static Member> {
+        self.list.iter().find(|member| member.name == name)
+    }
 }
 
 /// One field of a visit, of whatever shape.
@@ -145,8 +221,32 @@ pub enum Value {
     Set(u32),
 }
 
+/// A part of a visit, or of what the monitor takes, as a table.
+#[derive(Clone, Copy, Debug)]
+pub struct Part {
+    /// The name of its struct in Rust.
+    pub name: &'static str,
+    /// Its path in a visit, such as `system.design`.
+    pub path: &'static str,
+    /// What it holds, in a sentence or two.
+    pub doc: &'static str,
+    /// Every field, the numbers first.
+    pub entries: &'static [Entry],
+}
+
+impl Part {
+    /// The table of a section.
+    pub const fn of<S: Section>() -> Self {
+        Self { name: S::NAME, path: S::PATH, doc: S::DOC, entries: S::ENTRIES }
+    }
+}
+
 /// A part of a visit whose fields can be read and written by their position in [`Section::ENTRIES`].
 pub trait Section: Default {
+    /// The name of its struct.
+    const NAME: &'static str;
+    /// What it holds, in a sentence or two.
+    const DOC: &'static str;
     /// Its path in a visit, such as `system.design`.
     const PATH: &'static str;
     /// Every field, the numbers first.
@@ -157,10 +257,15 @@ pub trait Section: Default {
     fn set(&mut self, position: usize, value: Option<Value>) -> bool;
 }
 
+/// Texts by the permanent numbers that they belong to, as C holds them: each ends with NUL.
+pub type Texts = [(i32, &'static core::ffi::CStr)];
+
 /// A choice with permanent numbers and names.
 pub trait Choice: Copy + 'static {
     /// The names and numbers.
     const CHOICES: &'static Choices;
+    /// The names as C holds them.
+    const C_NAMES: &'static Texts;
     /// The permanent number at the boundary.
     fn code(self) -> i32;
     /// Finds the choice of a number, or nothing where the number is unknown.
@@ -265,7 +370,10 @@ impl<T: Choice> Slot for Option<Set<T>> {
     fn write(&mut self, value: Option<Value>) -> bool {
         *self = match value {
             None => None,
-            Some(Value::Set(bits)) => Some(Set::from_bits(bits)),
+            // A bit that stands for nothing is refused, as an unknown number is.
+            Some(Value::Set(bits)) if (0..32).all(|n| bits >> n & 1 == 0 || T::from_code(n).is_some()) => {
+                Some(Set::from_bits(bits))
+            }
             Some(_) => return false,
         };
         true
@@ -299,6 +407,12 @@ macro_rules! section {
                 } ),*
             ];
 
+            /// Makes it of the optional numbers in the order of [`Self::FIELDS`] and nothing else.
+            pub fn of_numbers([$( $field ),*]: [Option<f32>; Self::FIELDS.len()]) -> Self {
+                #[allow(clippy::needless_update)]
+                Self { $( $field, )* ..Self::default() }
+            }
+
             /// Reads the optional numbers in the order of [`Self::FIELDS`].
             pub fn numbers(&self) -> [Option<f32>; Self::FIELDS.len()] {
                 [$( self.$field ),*]
@@ -312,6 +426,8 @@ macro_rules! section {
         }
 
         impl $crate::field::Section for $name {
+            const NAME: &'static str = stringify!($name);
+            const DOC: &'static str = concat!($($doc, "\n"),*);
             const PATH: &'static str = $path;
             const ENTRIES: &'static [$crate::field::Entry] = &[
                 $( $crate::field::Entry {
@@ -374,7 +490,7 @@ macro_rules! section {
 /// A static of its own, because a linker keeps literals that end in NUL all together or not at all: an image that prints
 /// one list of names would hold every sentence.
 macro_rules! c_text {
-    ($text:literal) => {
+    ($text:expr) => {
         const {
             static BYTES: [u8; concat!($text, "\0").len()] = {
                 let mut bytes = [0; concat!($text, "\0").len()];
@@ -389,18 +505,59 @@ macro_rules! c_text {
     };
 }
 
-/// The same for a name.
-macro_rules! c_name {
-    ($name:ident) => {
-        const {
-            static BYTES: [u8; concat!(stringify!($name), "\0").len()] = {
-                let mut bytes = [0; concat!(stringify!($name), "\0").len()];
-                bytes.copy_from_slice(concat!(stringify!($name), "\0").as_bytes());
-                bytes
+/// A quantity of an answer that stands beside its standard uncertainty.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Quantity {
+    /// The name, unit included, the same in every interface.
+    pub name: &'static str,
+    /// What it is, in a sentence.
+    pub doc: &'static str,
+}
+
+/// The quantities of one part of an answer as a table.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Quantities {
+    /// The name of its struct in Rust.
+    pub name: &'static str,
+    /// What they are, in a sentence or two.
+    pub doc: &'static str,
+    /// Each quantity in the order of the report.
+    pub list: &'static [Quantity],
+}
+
+/// Declares a struct of optional estimates, each under the name of a measurement.
+macro_rules! quantities {
+    (
+        $(#[doc = $doc:literal])* $name:ident {
+            $( $(#[doc = $field_doc:literal])* $field:ident: $measurement:ident, )*
+        }
+    ) => {
+        $(#[doc = $doc])*
+        #[derive(Clone, Copy, Debug, Default, PartialEq)]
+        pub struct $name {
+            $( $(#[doc = $field_doc])* pub $field: Option<$crate::estimate::Estimate>, )*
+        }
+
+        impl $name {
+            /// None of them known.
+            pub const NONE: Self = Self { $( $field: None, )* };
+            /// Number of quantities.
+            pub const COUNT: usize = Self::TABLE.list.len();
+            /// Every quantity as a table, in the order of the report.
+            pub const TABLE: $crate::field::Quantities = $crate::field::Quantities {
+                name: stringify!($name),
+                doc: concat!($($doc, "\n"),*),
+                list: &[$( $crate::field::Quantity {
+                    name: stringify!($field),
+                    doc: concat!($($field_doc, "\n"),*),
+                }, )*],
             };
-            match core::ffi::CStr::from_bytes_with_nul(&BYTES) {
-                Ok(text) => text,
-                Err(_) => c"",
+
+            /// Every quantity with its name, in the order of the report.
+            pub fn quantities(
+                &self,
+            ) -> [($crate::measurement::Measurement, Option<$crate::estimate::Estimate>); Self::COUNT] {
+                [$( ($crate::measurement::Measurement::$measurement, self.$field), )*]
             }
         }
     };
@@ -426,12 +583,6 @@ macro_rules! choice {
             pub const fn name(self) -> &'static str {
                 match self { $( Self::$variant => $text ),* }
             }
-            /// The name as C holds it, ended by NUL.
-            pub const fn c_name(self) -> &'static core::ffi::CStr {
-                match self {
-                    $( Self::$variant => crate::field::c_text!($text) ),*
-                }
-            }
             /// The permanent number at the boundary.
             pub const fn code(self) -> i32 {
                 self as i32
@@ -450,8 +601,15 @@ macro_rules! choice {
             const CHOICES: &'static $crate::field::Choices = &$crate::field::Choices {
                 name: stringify!($name),
                 doc: concat!($($doc, "\n"),*),
-                list: &[$( ($number, $text, concat!($($variant_doc, "\n"),*)) ),*],
+                list: &[$( $crate::field::Member {
+                    code: $number,
+                    name: $text,
+                    variant: stringify!($variant),
+                    doc: concat!($($variant_doc, "\n"),*),
+                } ),*],
             };
+            const C_NAMES: &'static $crate::field::Texts =
+                &[$( ($number, $crate::field::c_text!($text)) ),*];
             fn code(self) -> i32 {
                 Self::code(self)
             }
@@ -462,4 +620,48 @@ macro_rules! choice {
     };
 }
 
-pub(crate) use {c_name, c_text, choice, section};
+choice! {
+    /// The unit of a number.
+    Unit {
+        /// There is no number, or it has no unit.
+        None = 0 "",
+        /// Ohm.
+        Ohm = 1 "ohm",
+        /// Megohm.
+        Megohm = 2 "megohm",
+        /// Microfarad.
+        Uf = 3 "uF",
+        /// Volt.
+        V = 4 "V",
+        /// Ampere.
+        A = 5 "A",
+        /// Percent.
+        Percent = 6 "%",
+        /// Kilopascal, absolute.
+        Kpa = 7 "kPa absolute",
+        /// Kilopascal of span.
+        KpaSpan = 8 "kPa",
+        /// Kilopascal a minute.
+        KpaPerMin = 9 "kPa/min",
+        /// Degree Celsius.
+        C = 10 "degC",
+        /// Kelvin of difference.
+        K = 11 "K",
+        /// Watt.
+        W = 12 "W",
+        /// Hertz.
+        Hz = 13 "Hz",
+        /// Kilogram.
+        Kg = 14 "kg",
+        /// Minute.
+        Minutes = 15 "minutes",
+        /// Hour.
+        Hours = 16 "hours",
+        /// Times an hour.
+        PerHour = 17 "an hour",
+        /// Day.
+        Days = 18 "days",
+    }
+}
+
+pub(crate) use {c_text, choice, quantities, section};

@@ -1,6 +1,6 @@
 //! Everything that can be measured, seen or derived: one row each, one name and number for every interface.
 
-use crate::field::{choice, section};
+use crate::field::{Choice, Choices, Member, Texts, c_text, choice, section};
 use crate::readings::{
     CondenserFace, Fan, FrostLine, PumpDownEnd, PumpDownValve, SightGlass, StartNoise, StartSound,
 };
@@ -76,16 +76,6 @@ macro_rules! measurements {
                     $( Self::$dvariant => stringify!($dname), )*
                 }
             }
-            /// The name as C holds it, ended by NUL.
-            pub const fn c_name(self) -> &'static core::ffi::CStr {
-                match self {
-                    $( Self::$variant => crate::field::c_name!($name), )*
-                    $( Self::$tvariant => crate::field::c_name!($tname), )*
-                    $( Self::$ovariant => crate::field::c_name!($oname), )*
-                    $( Self::$svariant => crate::field::c_name!($sname), )*
-                    $( Self::$dvariant => crate::field::c_name!($dname), )*
-                }
-            }
             /// The effort it takes; that of a derived quantity is the effort of its last reading.
             pub const fn effort(self) -> Effort {
                 match self {
@@ -122,6 +112,38 @@ macro_rules! measurements {
                     100..=199 => Some("observations"),
                     _ => None,
                 }
+            }
+        }
+
+        impl Choice for Measurement {
+            const CHOICES: &'static Choices = &Choices {
+                name: "Measurement",
+                doc: "A reading, an observation, or a quantity derived from them.\n\nReadings have numbers from 1, \
+                    observations from 100, derived quantities from 200. The name of a reading is the name of its \
+                    input field; the name of a derived quantity is its key in the report.",
+                list: &[
+                    $( Member { code: $code, name: stringify!($name), variant: stringify!($variant), doc: concat!($($doc, "\n"),*) }, )*
+                    $( Member { code: $tcode, name: stringify!($tname), variant: stringify!($tvariant), doc: concat!($($tdoc, "\n"),*) }, )*
+                    $( Member { code: $ocode, name: stringify!($oname), variant: stringify!($ovariant), doc: concat!($($odoc, "\n"),*) }, )*
+                    $( Member { code: $scode, name: stringify!($sname), variant: stringify!($svariant), doc: concat!($($sdoc, "\n"),*) }, )*
+                    $( Member {
+                        code: $dcode,
+                        name: stringify!($dname),
+                        variant: stringify!($dvariant),
+                        doc: concat!("The derived quantity `", stringify!($dname), "`."),
+                    }, )*
+                ],
+            };
+            const C_NAMES: &'static Texts = &[
+                $( ($code, c_text!(stringify!($name))), )* $( ($tcode, c_text!(stringify!($tname))), )*
+                $( ($ocode, c_text!(stringify!($oname))), )* $( ($scode, c_text!(stringify!($sname))), )*
+                $( ($dcode, c_text!(stringify!($dname))), )*
+            ];
+            fn code(self) -> i32 {
+                Self::code(self)
+            }
+            fn from_code(code: i32) -> Option<Self> {
+                Self::from_code(code)
             }
         }
     };

@@ -225,7 +225,7 @@ section! {
         /// Pressure, percent of reading; 1 % and 2 kPa unless given.
         pressure_percent: Percent = 360,
         /// Span of the gauge, kPa; given, `pressure_percent` is of this span.
-        pressure_span_kpa: Pressure = 361,
+        pressure_span_kpa: Span = 361,
         /// Pipe temperature, K; 0.7 K unless given, beside the clamp's bias.
         line_temperature_k: Spread = 362,
         /// Air temperature, K; 0.5 K unless given.

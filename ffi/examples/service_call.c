@@ -7,10 +7,10 @@
 #include <stdio.h>
 
 /* Prints a code's name; a code newer than this program prints as a number. */
-static const char *text(RimewiseStatus (*name_of)(int32_t, const char **), int32_t code)
+static const char *text(const RimewiseTexts *texts, int32_t code)
 {
     const char *name = "?";
-    (void)name_of(code, &name);
+    (void)rimewise_text(texts, code, &name);
     return name;
 }
 
@@ -56,7 +56,7 @@ int main(void)
     RimewiseStatus status =
         rimewise_dew_temperature(&rimewise_r290, readings.suction_pressure_kpa, &dew_c);
     if (status != RIMEWISE_OK) {
-        printf("no dew temperature: %s\n", text(rimewise_status_text, status));
+        printf("no dew temperature: %s\n", text(&rimewise_status_en, status));
         return 1;
     }
     printf("suction %.1f kPa, dew %.2f degC, superheat at the compressor %.2f K\n",
@@ -70,37 +70,37 @@ int main(void)
     if (status != RIMEWISE_OK) {
         const char *section = "?", *field = "?";
         rimewise_field_text(invalid.field, &section, &field);
-        printf("%s: %s.%s\n", text(rimewise_status_text, status), section, field);
+        printf("%s: %s.%s\n", text(&rimewise_status_en, status), section, field);
         return 1;
     }
     if (report.cycle.valid & RIMEWISE_CYCLE_VALID_SUBCOOLING_K)
         printf("subcooling %.1f +- %.1f K\n", (double)report.cycle.subcooling_k.value,
                (double)report.cycle.subcooling_k.u);
     printf("%s: %s\n", report.decided ? "decided" : "not decided, leading",
-           text(rimewise_cause_text, report.leading));
-    for (uint32_t i = 0; i < RIMEWISE_CAUSES && report.causes[i].probability >= 0.02f; i++)
-        printf("  %-24s %3.0f %%\n", text(rimewise_cause_text, report.causes[i].cause),
+           text(&rimewise_cause_names, report.leading));
+    for (uint32_t i = 0; i < report.cause_count && report.causes[i].probability >= 0.02f; i++)
+        printf("  %-24s %3.0f %%\n", text(&rimewise_cause_names, report.causes[i].cause),
                (double)(100.0f * report.causes[i].probability));
     printf("why\n");
     for (uint32_t i = 0; i < report.evidence_count && i < 6; i++)
-        printf("  %s speaks %s %s (%+.1f nats)\n", text(rimewise_measurement_text, report.evidence[i].reading),
+        printf("  %s speaks %s %s (%+.1f nats)\n", text(&rimewise_measurement_names, report.evidence[i].reading),
                report.evidence[i].weight_nats >= 0.0f ? "for" : "against",
-               text(rimewise_cause_text, report.evidence[i].cause), (double)report.evidence[i].weight_nats);
+               text(&rimewise_cause_names, report.evidence[i].cause), (double)report.evidence[i].weight_nats);
     printf("what next\n");
     for (uint32_t i = 0; i < report.next_count; i++)
-        printf("  %s (%s), %.2f bits\n", text(rimewise_measurement_text, report.next[i].measurement),
-               text(rimewise_effort_text, report.next[i].effort), (double)report.next[i].information_bits);
+        printf("  %s (%s), %.2f bits\n", text(&rimewise_measurement_names, report.next[i].measurement),
+               text(&rimewise_effort_names, report.next[i].effort), (double)report.next[i].information_bits);
     printf("electrical\n");
     for (uint32_t i = 0; i < report.electrical_count; i++) {
         const RimewiseFinding *f = &report.electrical[i];
-        printf("  %s", text(rimewise_finding_kind_text, f->finding));
+        printf("  %s", text(&rimewise_finding_kind_names, f->finding));
         if (f->valid & RIMEWISE_FINDING_VALUE)
-            printf(" %.1f %s", (double)f->value, text(rimewise_unit_text, f->unit));
+            printf(" %.1f %s", (double)f->value, text(&rimewise_unit_names, f->unit));
         printf("\n");
     }
     printf("take care\n");
     for (uint32_t i = 0; i < report.caution_count; i++)
-        printf("  %s: %s\n", text(rimewise_step_text, report.cautions[i].step),
-               text(rimewise_caution_text, report.cautions[i].code));
+        printf("  %s: %s\n", text(&rimewise_step_names, report.cautions[i].step),
+               text(&rimewise_caution_code_en, report.cautions[i].code));
     return 0;
 }

@@ -1,6 +1,6 @@
 // Rimewise: diagnostics for small refrigeration machines. The C API.
 //
-// Written by `cargo run -p rimewise-header`; do not edit.
+// Written by `cargo run -p rimewise-schema`; do not edit.
 //
 // THE CONTRACT, which holds for every function and is not repeated below:
 //
@@ -24,7 +24,10 @@
 //    only the functions that take them may write to them.
 //  * No allocation, nothing to free, no global state, no last error: every function is re-entrant and may run in any
 //    number of threads or interrupts at once, as long as no two write the same memory of the caller.
-//  * Texts are English, end with NUL and live as long as the program.
+//  * Texts are UTF-8, end with NUL and live as long as the program. Each list of texts is a constant of its own, such as
+//    &rimewise_cause_names, &rimewise_cause_en, &rimewise_cause_es: a program links the lists that it names.
+//  * Lists inside a struct have room for more than this release fills; the count beside a list says how many there are.
+//    Arrays by cause have RIMEWISE_CAUSES_MAX places, by the number of the RimewiseCause.
 //  * The same input gives the same output, to the last bit, on every target.
 //
 // A refrigerant is a constant: &rimewise_r290 links that one table, rimewise_refrigerant_find() links all of them.
@@ -40,12 +43,1443 @@
 #include <stdint.h>
 #define RIMEWISE_OK RIMEWISE_STATUS_OK
 
+// The device that meters liquid into the evaporator.
+enum RimewiseMetering
+#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+  : int32_t
+#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+ {
+    // A capillary tube, with or without a suction-liquid exchanger.
+    RIMEWISE_METERING_CAPILLARY = 1,
+    // A fixed orifice or piston.
+    RIMEWISE_METERING_ORIFICE = 2,
+    // A thermostatic expansion valve.
+    RIMEWISE_METERING_THERMOSTATIC_VALVE = 3,
+    // An electronic expansion valve.
+    RIMEWISE_METERING_ELECTRONIC_VALVE = 4,
+};
+#ifndef __cplusplus
+#if __STDC_VERSION__ >= 202311L
+typedef enum RimewiseMetering RimewiseMetering;
+#else
+typedef int32_t RimewiseMetering;
+#endif // __STDC_VERSION__ >= 202311L
+#endif // __cplusplus
+
+// What the machine is for, which fixes what is usual where its maker's data is missing.
+enum RimewiseDuty
+#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+  : int32_t
+#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+ {
+    // Holds frozen goods, space near -20 degC.
+    RIMEWISE_DUTY_FREEZER = 1,
+    // Holds chilled goods, space near +3 degC.
+    RIMEWISE_DUTY_COOLER = 2,
+    // Cools rooms for people, space near 26 degC.
+    RIMEWISE_DUTY_AIR_CONDITIONING = 3,
+};
+#ifndef __cplusplus
+#if __STDC_VERSION__ >= 202311L
+typedef enum RimewiseDuty RimewiseDuty;
+#else
+typedef int32_t RimewiseDuty;
+#endif // __STDC_VERSION__ >= 202311L
+#endif // __cplusplus
+
+// How a compressor compresses.
+enum RimewiseCompressorKind
+#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+  : int32_t
+#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+ {
+    // A piston.
+    RIMEWISE_COMPRESSOR_KIND_RECIPROCATING = 1,
+    // A rolling piston or vane.
+    RIMEWISE_COMPRESSOR_KIND_ROTARY = 2,
+    // A scroll, which must not be pulled into vacuum.
+    RIMEWISE_COMPRESSOR_KIND_SCROLL = 3,
+};
+#ifndef __cplusplus
+#if __STDC_VERSION__ >= 202311L
+typedef enum RimewiseCompressorKind RimewiseCompressorKind;
+#else
+typedef int32_t RimewiseCompressorKind;
+#endif // __STDC_VERSION__ >= 202311L
+#endif // __cplusplus
+
+// Whether a compressor's speed is fixed.
+enum RimewiseDrive
+#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+  : int32_t
+#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+ {
+    // It runs at the speed of the supply.
+    RIMEWISE_DRIVE_FIXED_SPEED = 1,
+    // An inverter sets its speed.
+    RIMEWISE_DRIVE_VARIABLE_SPEED = 2,
+};
+#ifndef __cplusplus
+#if __STDC_VERSION__ >= 202311L
+typedef enum RimewiseDrive RimewiseDrive;
+#else
+typedef int32_t RimewiseDrive;
+#endif // __STDC_VERSION__ >= 202311L
+#endif // __cplusplus
+
+// What starts a single-phase motor.
+enum RimewiseStartGear
+#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+  : int32_t
+#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+ {
+    // A relay that the motor's current pulls in.
+    RIMEWISE_START_GEAR_CURRENT_RELAY = 1,
+    // A relay that the start winding's voltage pulls in.
+    RIMEWISE_START_GEAR_POTENTIAL_RELAY = 2,
+    // A resistor that switches the start winding off by warming up (positive temperature coefficient).
+    RIMEWISE_START_GEAR_PTC = 3,
+    // An electronic switch.
+    RIMEWISE_START_GEAR_SOLID_STATE = 4,
+    // None: a motor on three phases, or one with a run capacitor alone.
+    RIMEWISE_START_GEAR_NONE = 5,
+};
+#ifndef __cplusplus
+#if __STDC_VERSION__ >= 202311L
+typedef enum RimewiseStartGear RimewiseStartGear;
+#else
+typedef int32_t RimewiseStartGear;
+#endif // __STDC_VERSION__ >= 202311L
+#endif // __cplusplus
+
+// Which valve was closed for the pump-down test.
+enum RimewisePumpDownValve
+#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+  : int32_t
+#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+ {
+    // The compressor's suction service valve: only the compressor itself is pumped down.
+    RIMEWISE_PUMP_DOWN_VALVE_SUCTION_SERVICE = 1,
+    // A liquid-line valve: the whole low side is pumped down, and a rise may be boiling refrigerant or oil.
+    RIMEWISE_PUMP_DOWN_VALVE_LIQUID_LINE = 2,
+};
+#ifndef __cplusplus
+#if __STDC_VERSION__ >= 202311L
+typedef enum RimewisePumpDownValve RimewisePumpDownValve;
+#else
+typedef int32_t RimewisePumpDownValve;
+#endif // __STDC_VERSION__ >= 202311L
+#endif // __cplusplus
+
+// What ended the pump-down test.
+enum RimewisePumpDownEnd
+#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+  : int32_t
+#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+ {
+    // The pressure fell no further: a measurement of what the compressor can pull.
+    RIMEWISE_PUMP_DOWN_END_LIMIT = 1,
+    // The low-pressure control stopped it: only an upper bound.
+    RIMEWISE_PUMP_DOWN_END_LOW_PRESSURE_CONTROL = 2,
+    // The technician stopped it: only an upper bound.
+    RIMEWISE_PUMP_DOWN_END_TECHNICIAN = 3,
+};
+#ifndef __cplusplus
+#if __STDC_VERSION__ >= 202311L
+typedef enum RimewisePumpDownEnd RimewisePumpDownEnd;
+#else
+typedef int32_t RimewisePumpDownEnd;
+#endif // __STDC_VERSION__ >= 202311L
+#endif // __cplusplus
+
+// How the noise behaves from the moment the compressor starts.
+enum RimewiseStartNoise
+#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+  : int32_t
+#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+ {
+    // No unusual noise.
+    RIMEWISE_START_NOISE_NONE = 0,
+    // Loud at first, then fading within minutes.
+    RIMEWISE_START_NOISE_FADES = 1,
+    // Loud and staying so.
+    RIMEWISE_START_NOISE_STAYS = 2,
+};
+#ifndef __cplusplus
+#if __STDC_VERSION__ >= 202311L
+typedef enum RimewiseStartNoise RimewiseStartNoise;
+#else
+typedef int32_t RimewiseStartNoise;
+#endif // __STDC_VERSION__ >= 202311L
+#endif // __cplusplus
+
+// What the liquid line's sight glass shows.
+enum RimewiseSightGlass
+#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+  : int32_t
+#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+ {
+    // Clear liquid.
+    RIMEWISE_SIGHT_GLASS_CLEAR = 1,
+    // Bubbles or flash gas.
+    RIMEWISE_SIGHT_GLASS_BUBBLES = 2,
+    // There is none.
+    RIMEWISE_SIGHT_GLASS_NONE_FITTED = 3,
+};
+#ifndef __cplusplus
+#if __STDC_VERSION__ >= 202311L
+typedef enum RimewiseSightGlass RimewiseSightGlass;
+#else
+typedef int32_t RimewiseSightGlass;
+#endif // __STDC_VERSION__ >= 202311L
+#endif // __cplusplus
+
+// What a fan does.
+enum RimewiseFan
+#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+  : int32_t
+#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+ {
+    // It turns as it should.
+    RIMEWISE_FAN_TURNS = 1,
+    // It turns too slowly.
+    RIMEWISE_FAN_SLOW = 2,
+    // It stands still.
+    RIMEWISE_FAN_STANDS = 3,
+};
+#ifndef __cplusplus
+#if __STDC_VERSION__ >= 202311L
+typedef enum RimewiseFan RimewiseFan;
+#else
+typedef int32_t RimewiseFan;
+#endif // __STDC_VERSION__ >= 202311L
+#endif // __cplusplus
+
+// What the condenser's face looks like.
+enum RimewiseCondenserFace
+#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+  : int32_t
+#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+ {
+    // Clean.
+    RIMEWISE_CONDENSER_FACE_CLEAN = 1,
+    // Dirty, with air still passing.
+    RIMEWISE_CONDENSER_FACE_DIRTY = 2,
+    // Blocked.
+    RIMEWISE_CONDENSER_FACE_BLOCKED = 3,
+};
+#ifndef __cplusplus
+#if __STDC_VERSION__ >= 202311L
+typedef enum RimewiseCondenserFace RimewiseCondenserFace;
+#else
+typedef int32_t RimewiseCondenserFace;
+#endif // __STDC_VERSION__ >= 202311L
+#endif // __cplusplus
+
+// How far frost or sweat covers the evaporator.
+enum RimewiseFrostLine
+#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+  : int32_t
+#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+ {
+    // All of it.
+    RIMEWISE_FROST_LINE_WHOLE_COIL = 1,
+    // Only the part behind the metering device.
+    RIMEWISE_FROST_LINE_PART_OF_COIL = 2,
+    // Nowhere.
+    RIMEWISE_FROST_LINE_NONE = 3,
+};
+#ifndef __cplusplus
+#if __STDC_VERSION__ >= 202311L
+typedef enum RimewiseFrostLine RimewiseFrostLine;
+#else
+typedef int32_t RimewiseFrostLine;
+#endif // __STDC_VERSION__ >= 202311L
+#endif // __cplusplus
+
+// What is heard when the compressor is switched on.
+enum RimewiseStartSound
+#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+  : int32_t
+#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+ {
+    // It starts.
+    RIMEWISE_START_SOUND_STARTS = 1,
+    // It hums and its protector opens.
+    RIMEWISE_START_SOUND_HUMS_AND_TRIPS = 2,
+    // Nothing.
+    RIMEWISE_START_SOUND_SILENT = 3,
+};
+#ifndef __cplusplus
+#if __STDC_VERSION__ >= 202311L
+typedef enum RimewiseStartSound RimewiseStartSound;
+#else
+typedef int32_t RimewiseStartSound;
+#endif // __STDC_VERSION__ >= 202311L
+#endif // __cplusplus
+
+// What the customer complains of.
+enum RimewiseComplaint
+#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+  : int32_t
+#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+ {
+    // The space is not cold enough.
+    RIMEWISE_COMPLAINT_NOT_COLD = 1,
+    // The compressor never stops.
+    RIMEWISE_COMPLAINT_NEVER_STOPS = 2,
+    // It starts and stops too often.
+    RIMEWISE_COMPLAINT_SHORT_CYCLES = 3,
+    // It does not start.
+    RIMEWISE_COMPLAINT_DOES_NOT_START = 4,
+    // A breaker, a fuse or a protector trips.
+    RIMEWISE_COMPLAINT_TRIPS = 5,
+    // It is noisy at the start.
+    RIMEWISE_COMPLAINT_NOISY_START = 6,
+    // It is noisy while running.
+    RIMEWISE_COMPLAINT_NOISY_RUNNING = 7,
+    // The evaporator ices up.
+    RIMEWISE_COMPLAINT_ICES_UP = 8,
+    // Nothing: the visit is for maintenance.
+    RIMEWISE_COMPLAINT_MAINTENANCE = 9,
+};
+#ifndef __cplusplus
+#if __STDC_VERSION__ >= 202311L
+typedef enum RimewiseComplaint RimewiseComplaint;
+#else
+typedef int32_t RimewiseComplaint;
+#endif // __STDC_VERSION__ >= 202311L
+#endif // __cplusplus
+
+// What is known to have been done to the machine before.
+enum RimewiseHistory
+#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+  : int32_t
+#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+ {
+    // The compressor was replaced.
+    RIMEWISE_HISTORY_COMPRESSOR_REPLACED = 1,
+    // The capillary or valve was replaced.
+    RIMEWISE_HISTORY_METERING_REPLACED = 2,
+    // The circuit was opened.
+    RIMEWISE_HISTORY_CIRCUIT_OPENED = 3,
+    // Refrigerant was added.
+    RIMEWISE_HISTORY_CHARGE_ADDED = 4,
+    // It leaked before.
+    RIMEWISE_HISTORY_LEAKED_BEFORE = 5,
+    // The coil was cleaned.
+    RIMEWISE_HISTORY_COIL_CLEANED = 6,
+};
+#ifndef __cplusplus
+#if __STDC_VERSION__ >= 202311L
+typedef enum RimewiseHistory RimewiseHistory;
+#else
+typedef int32_t RimewiseHistory;
+#endif // __STDC_VERSION__ >= 202311L
+#endif // __cplusplus
+
+// A tool that is at hand on the visit.
+enum RimewiseTool
+#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+  : int32_t
+#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+ {
+    // Gauges with hoses.
+    RIMEWISE_TOOL_GAUGES = 1,
+    // A pipe clamp thermometer.
+    RIMEWISE_TOOL_PIPE_CLAMP = 2,
+    // An air thermometer.
+    RIMEWISE_TOOL_AIR_THERMOMETER = 3,
+    // A current clamp.
+    RIMEWISE_TOOL_CURRENT_CLAMP = 4,
+    // A multimeter.
+    RIMEWISE_TOOL_MULTIMETER = 5,
+    // An insulation tester.
+    RIMEWISE_TOOL_INSULATION_TESTER = 6,
+    // A capacitance meter.
+    RIMEWISE_TOOL_CAPACITOR_METER = 7,
+    // A scale for refrigerant.
+    RIMEWISE_TOOL_SCALE = 8,
+    // A recovery unit with its cylinder.
+    RIMEWISE_TOOL_RECOVERY_UNIT = 9,
+    // Dry nitrogen with its regulator.
+    RIMEWISE_TOOL_NITROGEN = 10,
+};
+#ifndef __cplusplus
+#if __STDC_VERSION__ >= 202311L
+typedef enum RimewiseTool RimewiseTool;
+#else
+typedef int32_t RimewiseTool;
+#endif // __STDC_VERSION__ >= 202311L
+#endif // __cplusplus
+
+// What can be done on a visit beside reading and looking.
+enum RimewiseAction
+#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+  : int32_t
+#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+ {
+    // Switch off, let the pressures equalise, and read the standing pressure.
+    RIMEWISE_ACTION_STOP_AND_EQUALISE = 1,
+    // Defrost the evaporator, let it settle, and read again.
+    RIMEWISE_ACTION_DEFROST_AND_REREAD = 2,
+    // Clean the condenser, let it settle, and read again.
+    RIMEWISE_ACTION_CLEAN_AND_REREAD = 3,
+    // Search for a leak.
+    RIMEWISE_ACTION_LEAK_SEARCH = 4,
+    // Recover the charge and weigh it.
+    RIMEWISE_ACTION_RECOVER_AND_WEIGH = 5,
+    // Switch on and watch the start.
+    RIMEWISE_ACTION_START_TEST = 6,
+    // Let the machine settle and read again.
+    RIMEWISE_ACTION_LET_IT_SETTLE = 7,
+};
+#ifndef __cplusplus
+#if __STDC_VERSION__ >= 202311L
+typedef enum RimewiseAction RimewiseAction;
+#else
+typedef int32_t RimewiseAction;
+#endif // __STDC_VERSION__ >= 202311L
+#endif // __cplusplus
+
+// A reading, an observation, or a quantity derived from them.
+//
+// Readings have numbers from 1, observations from 100, derived quantities from 200. The name of a reading is the name of its input field; the name of a derived quantity is its key in the report.
+enum RimewiseMeasurement
+#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+  : int32_t
+#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+ {
+    // Pressure at the compressor's suction, kPa absolute.
+    RIMEWISE_MEASUREMENT_SUCTION_PRESSURE = 1,
+    // Pressure at the evaporator outlet, kPa absolute.
+    RIMEWISE_MEASUREMENT_EVAPORATOR_PRESSURE = 2,
+    // Pressure at the compressor's discharge, kPa absolute.
+    RIMEWISE_MEASUREMENT_DISCHARGE_PRESSURE = 3,
+    // Pressure at the condenser or receiver outlet, kPa absolute.
+    RIMEWISE_MEASUREMENT_LIQUID_PRESSURE = 4,
+    // Pipe temperature at the evaporator outlet, degC.
+    RIMEWISE_MEASUREMENT_EVAPORATOR_OUTLET = 5,
+    // Pipe temperature at the compressor inlet, degC.
+    RIMEWISE_MEASUREMENT_SUCTION_LINE = 6,
+    // Pipe temperature at the compressor outlet, degC.
+    RIMEWISE_MEASUREMENT_DISCHARGE_LINE = 7,
+    // Pipe temperature of the liquid line ahead of the drier, degC.
+    RIMEWISE_MEASUREMENT_LIQUID_LINE = 8,
+    // Pipe temperature behind the drier, degC.
+    RIMEWISE_MEASUREMENT_DRIER_OUTLET = 9,
+    // Air temperature of the cooled space, onto the evaporator, degC.
+    RIMEWISE_MEASUREMENT_SPACE = 10,
+    // Air temperature off the evaporator, degC.
+    RIMEWISE_MEASUREMENT_SUPPLY_AIR = 11,
+    // Air temperature onto the condenser, degC.
+    RIMEWISE_MEASUREMENT_AMBIENT = 12,
+    // Air temperature off the condenser, degC.
+    RIMEWISE_MEASUREMENT_CONDENSER_EXHAUST = 13,
+    // Compressor current, A.
+    RIMEWISE_MEASUREMENT_CURRENT = 14,
+    // Supply voltage while running, V.
+    RIMEWISE_MEASUREMENT_VOLTAGE = 15,
+    // Lowest suction pressure reached against a closed valve, kPa absolute.
+    RIMEWISE_MEASUREMENT_PUMP_DOWN = 16,
+    // Rise of that pressure after the compressor stopped, kPa/min.
+    RIMEWISE_MEASUREMENT_PUMP_DOWN_RISE = 17,
+    // Pressure of the stopped, equalised machine, kPa absolute.
+    RIMEWISE_MEASUREMENT_STANDING_PRESSURE = 18,
+    // The one temperature of the stopped, equalised machine, degC.
+    RIMEWISE_MEASUREMENT_STANDING_TEMPERATURE = 19,
+    // Resistance common to run, ohm.
+    RIMEWISE_MEASUREMENT_WINDING_RUN = 20,
+    // Resistance common to start, ohm.
+    RIMEWISE_MEASUREMENT_WINDING_START = 21,
+    // Resistance run to start, ohm.
+    RIMEWISE_MEASUREMENT_WINDING_RUN_TO_START = 22,
+    // Insulation resistance winding to frame, megohm.
+    RIMEWISE_MEASUREMENT_WINDING_TO_FRAME = 23,
+    // Run capacitor, microfarad.
+    RIMEWISE_MEASUREMENT_RUN_CAPACITOR = 24,
+    // Start capacitor, microfarad.
+    RIMEWISE_MEASUREMENT_START_CAPACITOR = 25,
+    // Time since the compressor started, minutes.
+    RIMEWISE_MEASUREMENT_MINUTES_RUNNING = 26,
+    // Highest current in the first moment after the start, A.
+    RIMEWISE_MEASUREMENT_START_CURRENT = 27,
+    // Compressor power, W.
+    RIMEWISE_MEASUREMENT_POWER = 28,
+    // Wet-bulb temperature of the cooled space, degC.
+    RIMEWISE_MEASUREMENT_SPACE_WET_BULB = 29,
+    // Temperature of the windings when their resistances were measured, degC.
+    RIMEWISE_MEASUREMENT_WINDING_TEMPERATURE = 30,
+    // Test voltage of the insulation measurement, V.
+    RIMEWISE_MEASUREMENT_INSULATION_TEST = 31,
+    // Resistance between unmarked terminals 1 and 2, ohm.
+    RIMEWISE_MEASUREMENT_TERMINAL12 = 32,
+    // Resistance between unmarked terminals 2 and 3, ohm.
+    RIMEWISE_MEASUREMENT_TERMINAL23 = 33,
+    // Resistance between unmarked terminals 1 and 3, ohm.
+    RIMEWISE_MEASUREMENT_TERMINAL13 = 34,
+    // Pipe temperature just behind the metering device, degC; stands for the evaporating temperature of a
+    // machine without a port.
+    RIMEWISE_MEASUREMENT_EVAPORATOR_INLET = 40,
+    // Pipe temperature at a return bend in the middle of the condenser, degC; stands for the condensing
+    // temperature of a machine without a port.
+    RIMEWISE_MEASUREMENT_CONDENSER_MIDDLE = 41,
+    // Refrigerant that came out into the recovery cylinder, kg.
+    RIMEWISE_MEASUREMENT_RECOVERED = 42,
+    // Refrigerant put in on this visit before these readings, kg.
+    RIMEWISE_MEASUREMENT_ADDED = 43,
+    // Starts of the compressor an hour.
+    RIMEWISE_MEASUREMENT_STARTS_PER_HOUR = 44,
+    // Time that the machine has been running with hardly a stop, hours.
+    RIMEWISE_MEASUREMENT_HOURS_RUNNING = 45,
+    // The three line-to-line voltages, V.
+    RIMEWISE_MEASUREMENT_LINE_VOLTAGES = 38,
+    // The three line currents, A.
+    RIMEWISE_MEASUREMENT_LINE_CURRENTS = 39,
+    // Whether the compressor runs while the pressures are read; not said: it runs.
+    RIMEWISE_MEASUREMENT_RUNNING = 35,
+    // Which valve the pump-down was made against.
+    RIMEWISE_MEASUREMENT_PUMP_DOWN_VALVE = 36,
+    // What ended the pump-down.
+    RIMEWISE_MEASUREMENT_PUMP_DOWN_ENDED_BY = 37,
+    // How the noise behaves after the start.
+    RIMEWISE_MEASUREMENT_START_NOISE = 100,
+    // Whether frost or sweat covers the compressor body.
+    RIMEWISE_MEASUREMENT_FROST_ON_COMPRESSOR = 101,
+    // What the sight glass shows.
+    RIMEWISE_MEASUREMENT_SIGHT_GLASS = 102,
+    // Whether the evaporator coil is iced over.
+    RIMEWISE_MEASUREMENT_COIL_ICED = 103,
+    // Whether the condenser's fan turns.
+    RIMEWISE_MEASUREMENT_CONDENSER_FAN = 104,
+    // Whether the evaporator's fan turns.
+    RIMEWISE_MEASUREMENT_EVAPORATOR_FAN = 105,
+    // What the condenser's face looks like.
+    RIMEWISE_MEASUREMENT_CONDENSER_FACE = 106,
+    // How far frost or sweat covers the evaporator.
+    RIMEWISE_MEASUREMENT_FROST_LINE = 107,
+    // Whether oil stands at joints, fins or floor.
+    RIMEWISE_MEASUREMENT_OIL_TRACES = 108,
+    // Whether a leak was found.
+    RIMEWISE_MEASUREMENT_LEAK_FOUND = 109,
+    // Whether thermostat and controls call for cooling.
+    RIMEWISE_MEASUREMENT_CALLS_FOR_COOLING = 110,
+    // Whether the door closes and its gasket seals.
+    RIMEWISE_MEASUREMENT_DOOR_CLOSES = 111,
+    // What is heard when the compressor is switched on.
+    RIMEWISE_MEASUREMENT_START_SOUND = 112,
+    // The derived quantity `suction_saturation_c`.
+    RIMEWISE_MEASUREMENT_SUCTION_SATURATION = 200,
+    // The derived quantity `superheat_k`.
+    RIMEWISE_MEASUREMENT_SUPERHEAT = 201,
+    // The derived quantity `compressor_superheat_k`.
+    RIMEWISE_MEASUREMENT_COMPRESSOR_SUPERHEAT = 202,
+    // The derived quantity `subcooling_k`.
+    RIMEWISE_MEASUREMENT_SUBCOOLING = 203,
+    // The derived quantity `pressure_ratio`.
+    RIMEWISE_MEASUREMENT_PRESSURE_RATIO = 204,
+    // The derived quantity `evaporator_saturation_c`.
+    RIMEWISE_MEASUREMENT_EVAPORATOR_SATURATION = 205,
+    // The derived quantity `condensing_c`.
+    RIMEWISE_MEASUREMENT_CONDENSING = 206,
+    // The derived quantity `evaporator_td_k`.
+    RIMEWISE_MEASUREMENT_EVAPORATOR_DIFFERENCE = 207,
+    // The derived quantity `condenser_td_k`.
+    RIMEWISE_MEASUREMENT_CONDENSER_DIFFERENCE = 208,
+    // The derived quantity `discharge_superheat_k`.
+    RIMEWISE_MEASUREMENT_DISCHARGE_SUPERHEAT = 209,
+    // The derived quantity `drier_drop_k`.
+    RIMEWISE_MEASUREMENT_LIQUID_TEMPERATURE_DROP = 210,
+    // The derived quantity `supply_air_drop_k`.
+    RIMEWISE_MEASUREMENT_SUPPLY_AIR_DROP = 211,
+    // The derived quantity `exhaust_air_rise_k`.
+    RIMEWISE_MEASUREMENT_EXHAUST_AIR_RISE = 212,
+};
+#ifndef __cplusplus
+#if __STDC_VERSION__ >= 202311L
+typedef enum RimewiseMeasurement RimewiseMeasurement;
+#else
+typedef int32_t RimewiseMeasurement;
+#endif // __STDC_VERSION__ >= 202311L
+#endif // __cplusplus
+
+// The effort a measurement takes.
+enum RimewiseEffort
+#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+  : int32_t
+#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+ {
+    // Look, listen, or read an air thermometer.
+    RIMEWISE_EFFORT_LOOK = 1,
+    // Put a clamp on a pipe.
+    RIMEWISE_EFFORT_CLAMP = 2,
+    // Put an electrical meter on terminals.
+    RIMEWISE_EFFORT_METER = 3,
+    // Attach a gauge or turn a valve at a fitted port.
+    RIMEWISE_EFFORT_VALVE = 4,
+    // Open the refrigerant circuit, or fit a port that is not there.
+    RIMEWISE_EFFORT_OPENS_SYSTEM = 5,
+};
+#ifndef __cplusplus
+#if __STDC_VERSION__ >= 202311L
+typedef enum RimewiseEffort RimewiseEffort;
+#else
+typedef int32_t RimewiseEffort;
+#endif // __STDC_VERSION__ >= 202311L
+#endif // __cplusplus
+
+// What makes the machine behave as it does, in the order that breaks ties.
+enum RimewiseCause
+#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+  : int32_t
+#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+ {
+    // Nothing that costs 5 % or more of capacity or COP.
+    RIMEWISE_CAUSE_NONE = 0,
+    // Less refrigerant than the machine needs.
+    RIMEWISE_CAUSE_UNDERCHARGE = 1,
+    // More refrigerant than the machine needs.
+    RIMEWISE_CAUSE_OVERCHARGE = 2,
+    // A restriction in the liquid line: drier, strainer, kinked pipe.
+    RIMEWISE_CAUSE_LIQUID_LINE_RESTRICTION = 3,
+    // The metering device passes too little.
+    RIMEWISE_CAUSE_METERING_UNDERFEED = 4,
+    // The metering device passes too much and liquid returns to the compressor.
+    RIMEWISE_CAUSE_FLOOD_BACK = 5,
+    // The compressor pumps less than it should.
+    RIMEWISE_CAUSE_WEAK_COMPRESSOR = 6,
+    // Too little air over the condenser.
+    RIMEWISE_CAUSE_CONDENSER_AIRFLOW = 7,
+    // Too little air over the evaporator.
+    RIMEWISE_CAUSE_EVAPORATOR_AIRFLOW = 8,
+    // Air or nitrogen in the refrigerant circuit.
+    RIMEWISE_CAUSE_NON_CONDENSABLES = 9,
+};
+#ifndef __cplusplus
+#if __STDC_VERSION__ >= 202311L
+typedef enum RimewiseCause RimewiseCause;
+#else
+typedef int32_t RimewiseCause;
+#endif // __STDC_VERSION__ >= 202311L
+#endif // __cplusplus
+
+// What is suspicious about an input that is answered all the same.
+enum RimewiseWarningKind
+#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+  : int32_t
+#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+ {
+    // The pressure fits far better after adding one atmosphere.
+    RIMEWISE_WARNING_KIND_READS_LIKE_GAUGE = 1,
+    // The reading contradicts the others.
+    RIMEWISE_WARNING_KIND_CONTRADICTS_OTHERS = 2,
+    // The machine has run too short a time to have settled.
+    RIMEWISE_WARNING_KIND_NOT_SETTLED = 5,
+    // The refrigerant is not known, so pressures say nothing.
+    RIMEWISE_WARNING_KIND_REFRIGERANT_UNKNOWN = 6,
+    // The point lies outside what the machine model can follow.
+    RIMEWISE_WARNING_KIND_OUTSIDE_MODEL = 7,
+    // The record cannot be used.
+    RIMEWISE_WARNING_KIND_RECORD_UNUSED = 8,
+    // Two causes explain the readings about equally well; each is named by a warning of its own.
+    RIMEWISE_WARNING_KIND_TWO_CAUSES_ALIKE = 9,
+    // The machine is said to be stopped.
+    RIMEWISE_WARNING_KIND_NOT_RUNNING = 10,
+    // Two readings stand where the other one belongs; each is named by a warning of its own.
+    RIMEWISE_WARNING_KIND_READS_LIKE_THE_OTHER = 11,
+    // The readings would suit another refrigerant than the one named.
+    RIMEWISE_WARNING_KIND_READS_LIKE_ANOTHER = 12,
+};
+#ifndef __cplusplus
+#if __STDC_VERSION__ >= 202311L
+typedef enum RimewiseWarningKind RimewiseWarningKind;
+#else
+typedef int32_t RimewiseWarningKind;
+#endif // __STDC_VERSION__ >= 202311L
+#endif // __cplusplus
+
+// Why an input cannot be used.
+enum RimewiseErrorCode
+#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+  : int32_t
+#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+ {
+    // The number is NaN or infinite where it must not be.
+    RIMEWISE_ERROR_CODE_NOT_FINITE = 1,
+    // The number lies outside what a machine can show.
+    RIMEWISE_ERROR_CODE_OUT_OF_RANGE = 2,
+    // The number lies outside the refrigerant's table.
+    RIMEWISE_ERROR_CODE_OUTSIDE_TABLE = 3,
+    // The suction pressure lies above the discharge pressure of a running machine.
+    RIMEWISE_ERROR_CODE_ABOVE_DISCHARGE = 4,
+    // The number of phases is neither 1 nor 3.
+    RIMEWISE_ERROR_CODE_PHASES_UNKNOWN = 5,
+    // The integer is not a code that this library knows.
+    RIMEWISE_ERROR_CODE_UNKNOWN_CODE = 6,
+    // The text is not JSON.
+    RIMEWISE_ERROR_CODE_NOT_JSON = 20,
+    // The name is given twice.
+    RIMEWISE_ERROR_CODE_DUPLICATE = 21,
+    // There is no such field.
+    RIMEWISE_ERROR_CODE_UNKNOWN_FIELD = 22,
+    // The value is of another type than the field's.
+    RIMEWISE_ERROR_CODE_WRONG_TYPE = 23,
+    // The list has another length than it must have.
+    RIMEWISE_ERROR_CODE_WRONG_LENGTH = 24,
+    // The name is none of those that the field takes.
+    RIMEWISE_ERROR_CODE_UNKNOWN_NAME = 25,
+    // There is no refrigerant of this name here.
+    RIMEWISE_ERROR_CODE_UNKNOWN_REFRIGERANT = 26,
+    // There is no reading, observation or action of this name.
+    RIMEWISE_ERROR_CODE_UNKNOWN_MEASUREMENT = 27,
+    // The number is too large for this library.
+    RIMEWISE_ERROR_CODE_TOO_LARGE = 28,
+    // The field is missing, and nothing can be answered without it.
+    RIMEWISE_ERROR_CODE_MISSING = 29,
+    // The numbers together are none that this question can be answered for.
+    RIMEWISE_ERROR_CODE_NOT_USABLE = 30,
+    // The state is liquid and vapor together, and pressure and temperature do not fix it.
+    RIMEWISE_ERROR_CODE_TWO_PHASE = 31,
+    // The state lies in the other phase.
+    RIMEWISE_ERROR_CODE_OTHER_PHASE = 32,
+    // The state lies above the critical point, where there is no saturation.
+    RIMEWISE_ERROR_CODE_TRANSCRITICAL = 33,
+    // The state lies so close to the critical point that the table does not know it well enough.
+    RIMEWISE_ERROR_CODE_NEAR_CRITICAL = 34,
+    // The state lies between bubble and dew of a blend whose temperatures there the table does not have.
+    RIMEWISE_ERROR_CODE_BETWEEN_BUBBLE_AND_DEW = 35,
+    // The text, or one of its lists, is longer or deeper than any visit.
+    RIMEWISE_ERROR_CODE_TOO_LONG = 36,
+    // The answer was found and could not be written where it was wanted.
+    RIMEWISE_ERROR_CODE_NOT_WRITTEN = 37,
+};
+#ifndef __cplusplus
+#if __STDC_VERSION__ >= 202311L
+typedef enum RimewiseErrorCode RimewiseErrorCode;
+#else
+typedef int32_t RimewiseErrorCode;
+#endif // __STDC_VERSION__ >= 202311L
+#endif // __cplusplus
+
+// One finding of the electrical checks.
+enum RimewiseFindingKind
+#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+  : int32_t
+#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+ {
+    // The windings agree with each other and with the plate.
+    RIMEWISE_FINDING_KIND_WINDINGS_GOOD = 1,
+    // A winding is open.
+    RIMEWISE_FINDING_KIND_OPEN_WINDING = 2,
+    // The internal overload is open; it may close again once the compressor is cool. The value is the temperature of
+    // the windings where it is known, the limit the one below which an overload should have closed again.
+    RIMEWISE_FINDING_KIND_OVERLOAD_OPEN = 3,
+    // A winding reads low enough for shorted turns.
+    RIMEWISE_FINDING_KIND_SHORTED_TURNS = 4,
+    // A winding leaks to the frame.
+    RIMEWISE_FINDING_KIND_WINDING_TO_FRAME = 5,
+    // The three winding resistances contradict each other.
+    RIMEWISE_FINDING_KIND_WINDINGS_INCONSISTENT = 6,
+    // The run capacitor is within its tolerance.
+    RIMEWISE_FINDING_KIND_RUN_CAPACITOR_GOOD = 7,
+    // The run capacitor is below its tolerance.
+    RIMEWISE_FINDING_KIND_RUN_CAPACITOR_LOW = 8,
+    // The run capacitor is above its tolerance.
+    RIMEWISE_FINDING_KIND_RUN_CAPACITOR_HIGH = 9,
+    // The run capacitor is open.
+    RIMEWISE_FINDING_KIND_RUN_CAPACITOR_OPEN = 10,
+    // The start capacitor is within its tolerance.
+    RIMEWISE_FINDING_KIND_START_CAPACITOR_GOOD = 11,
+    // The start capacitor is below its tolerance.
+    RIMEWISE_FINDING_KIND_START_CAPACITOR_LOW = 12,
+    // The start capacitor is above its tolerance.
+    RIMEWISE_FINDING_KIND_START_CAPACITOR_HIGH = 13,
+    // The start capacitor is open.
+    RIMEWISE_FINDING_KIND_START_CAPACITOR_OPEN = 14,
+    // The supply voltage is low.
+    RIMEWISE_FINDING_KIND_LOW_VOLTAGE = 15,
+    // The supply voltage is high.
+    RIMEWISE_FINDING_KIND_HIGH_VOLTAGE = 16,
+    // The three line voltages differ too much.
+    RIMEWISE_FINDING_KIND_VOLTAGE_UNBALANCE = 17,
+    // The current is above its rated load.
+    RIMEWISE_FINDING_KIND_CURRENT_ABOVE_RATED = 18,
+    // The current is below what the pressures ask for.
+    RIMEWISE_FINDING_KIND_CURRENT_BELOW_EXPECTED = 19,
+    // The current is what the pressures ask for.
+    RIMEWISE_FINDING_KIND_CURRENT_NORMAL = 20,
+    // The current stays near the locked-rotor current.
+    RIMEWISE_FINDING_KIND_LOCKED_ROTOR = 21,
+    // A winding reads higher than any plausible temperature explains, as a poor connection does.
+    RIMEWISE_FINDING_KIND_HIGH_RESISTANCE_CONNECTION = 22,
+    // The three line currents differ too much.
+    RIMEWISE_FINDING_KIND_CURRENT_UNBALANCE = 23,
+    // The windings are sound against the frame; said where nothing else of the windings was measured.
+    RIMEWISE_FINDING_KIND_INSULATION_GOOD = 24,
+    // The insulation is between the limits: warm, dry, measure again before anything is condemned.
+    RIMEWISE_FINDING_KIND_INSULATION_DOUBTFUL = 25,
+    // Start and run of unmarked terminals are too close for this meter to tell apart.
+    RIMEWISE_FINDING_KIND_TERMINALS_AMBIGUOUS = 26,
+    // The inrush is about the locked-rotor current, as at any start across the line.
+    RIMEWISE_FINDING_KIND_START_CURRENT_USUAL = 27,
+    // The inrush is far below the locked-rotor current.
+    RIMEWISE_FINDING_KIND_START_CURRENT_LOW = 28,
+    // The inrush is above the locked-rotor current by more than its tolerance.
+    RIMEWISE_FINDING_KIND_START_CURRENT_HIGH = 29,
+    // One of three phases is missing: a fuse, a contact or a conductor is open.
+    RIMEWISE_FINDING_KIND_SINGLE_PHASING = 30,
+    // The relay or other start gear does not bring the start winding in.
+    RIMEWISE_FINDING_KIND_START_GEAR_FAILED = 31,
+    // There is no supply at the motor: controls, contactor or fuse.
+    RIMEWISE_FINDING_KIND_NO_SUPPLY = 32,
+};
+#ifndef __cplusplus
+#if __STDC_VERSION__ >= 202311L
+typedef enum RimewiseFindingKind RimewiseFindingKind;
+#else
+typedef int32_t RimewiseFindingKind;
+#endif // __STDC_VERSION__ >= 202311L
+#endif // __cplusplus
+
+// What can hurt.
+enum RimewiseCautionCode
+#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+  : int32_t
+#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+ {
+    // The circuit is under pressure.
+    RIMEWISE_CAUTION_CODE_PRESSURE = 1,
+    // Escaping liquid refrigerant burns by cold.
+    RIMEWISE_CAUTION_CODE_COLD_BURN = 2,
+    // The refrigerant can burn.
+    RIMEWISE_CAUTION_CODE_FLAMMABLE = 3,
+    // The refrigerant is toxic.
+    RIMEWISE_CAUTION_CODE_TOXIC = 4,
+    // Refrigerant vapour displaces air.
+    RIMEWISE_CAUTION_CODE_ASPHYXIATION = 5,
+    // A capacitor holds its charge.
+    RIMEWISE_CAUTION_CODE_CAPACITOR = 6,
+    // Terminals are live.
+    RIMEWISE_CAUTION_CODE_LIVE_TERMINALS = 7,
+    // A damaged terminal can blow out of the shell.
+    RIMEWISE_CAUTION_CODE_TERMINAL_VENTING = 8,
+    // Law asks for recovery and for a licence.
+    RIMEWISE_CAUTION_CODE_RECOVERY_LAW = 9,
+    // A motor must not be energised or insulation-tested under vacuum.
+    RIMEWISE_CAUTION_CODE_NO_VACUUM_ENERGISE = 10,
+    // Not every compressor may be pumped down into vacuum.
+    RIMEWISE_CAUTION_CODE_NO_VACUUM_PUMP_DOWN = 11,
+    // Air must never be compressed with oil and refrigerant.
+    RIMEWISE_CAUTION_CODE_AIR_IN_CIRCUIT = 12,
+    // A zeotropic blend is charged as liquid.
+    RIMEWISE_CAUTION_CODE_BLEND_CHARGE_LIQUID = 13,
+    // A pressure control is never bypassed to get a reading.
+    RIMEWISE_CAUTION_CODE_KEEP_SAFETY_CONTROLS = 14,
+    // Pipes and shell are hot.
+    RIMEWISE_CAUTION_CODE_HOT_SURFACE = 15,
+};
+#ifndef __cplusplus
+#if __STDC_VERSION__ >= 202311L
+typedef enum RimewiseCautionCode RimewiseCautionCode;
+#else
+typedef int32_t RimewiseCautionCode;
+#endif // __STDC_VERSION__ >= 202311L
+#endif // __cplusplus
+
+// The step a caution belongs to.
+enum RimewiseStep
+#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+  : int32_t
+#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+ {
+    // Looking and clamping.
+    RIMEWISE_STEP_LOOK = 1,
+    // Attaching and removing gauges.
+    RIMEWISE_STEP_GAUGES = 2,
+    // Measuring at electrical terminals.
+    RIMEWISE_STEP_ELECTRICAL = 3,
+    // Closing valves for the pump-down test.
+    RIMEWISE_STEP_PUMP_DOWN = 4,
+    // Adding or removing refrigerant.
+    RIMEWISE_STEP_CHARGING = 5,
+    // Opening the refrigerant circuit.
+    RIMEWISE_STEP_OPENS_SYSTEM = 6,
+};
+#ifndef __cplusplus
+#if __STDC_VERSION__ >= 202311L
+typedef enum RimewiseStep RimewiseStep;
+#else
+typedef int32_t RimewiseStep;
+#endif // __STDC_VERSION__ >= 202311L
+#endif // __cplusplus
+
+// The unit of a number.
+enum RimewiseUnit
+#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+  : int32_t
+#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+ {
+    // There is no number, or it has no unit.
+    RIMEWISE_UNIT_NONE = 0,
+    // Ohm.
+    RIMEWISE_UNIT_OHM = 1,
+    // Megohm.
+    RIMEWISE_UNIT_MEGOHM = 2,
+    // Microfarad.
+    RIMEWISE_UNIT_UF = 3,
+    // Volt.
+    RIMEWISE_UNIT_V = 4,
+    // Ampere.
+    RIMEWISE_UNIT_A = 5,
+    // Percent.
+    RIMEWISE_UNIT_PERCENT = 6,
+    // Kilopascal, absolute.
+    RIMEWISE_UNIT_KPA = 7,
+    // Kilopascal of span.
+    RIMEWISE_UNIT_KPA_SPAN = 8,
+    // Kilopascal a minute.
+    RIMEWISE_UNIT_KPA_PER_MIN = 9,
+    // Degree Celsius.
+    RIMEWISE_UNIT_C = 10,
+    // Kelvin of difference.
+    RIMEWISE_UNIT_K = 11,
+    // Watt.
+    RIMEWISE_UNIT_W = 12,
+    // Hertz.
+    RIMEWISE_UNIT_HZ = 13,
+    // Kilogram.
+    RIMEWISE_UNIT_KG = 14,
+    // Minute.
+    RIMEWISE_UNIT_MINUTES = 15,
+    // Hour.
+    RIMEWISE_UNIT_HOURS = 16,
+    // Times an hour.
+    RIMEWISE_UNIT_PER_HOUR = 17,
+    // Day.
+    RIMEWISE_UNIT_DAYS = 18,
+};
+#ifndef __cplusplus
+#if __STDC_VERSION__ >= 202311L
+typedef enum RimewiseUnit RimewiseUnit;
+#else
+typedef int32_t RimewiseUnit;
+#endif // __STDC_VERSION__ >= 202311L
+#endif // __cplusplus
+
+// A language that sentences are written in.
+enum RimewiseLanguage
+#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+  : int32_t
+#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+ {
+    // English.
+    RIMEWISE_LANGUAGE_ENGLISH = 1,
+    // Spanish.
+    RIMEWISE_LANGUAGE_SPANISH = 2,
+};
+#ifndef __cplusplus
+#if __STDC_VERSION__ >= 202311L
+typedef enum RimewiseLanguage RimewiseLanguage;
+#else
+typedef int32_t RimewiseLanguage;
+#endif // __STDC_VERSION__ >= 202311L
+#endif // __cplusplus
+
+// Which winding or line a finding is about.
+enum RimewiseWinding
+#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+  : int32_t
+#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+ {
+    // The run winding, common to run.
+    RIMEWISE_WINDING_RUN = 1,
+    // The start winding, common to start.
+    RIMEWISE_WINDING_START = 2,
+    // What both windings share: the common terminal, its lead, and the internal overload.
+    RIMEWISE_WINDING_COMMON = 3,
+    // Line or terminal 1 of a three-phase motor.
+    RIMEWISE_WINDING_LINE1 = 4,
+    // Line or terminal 2 of a three-phase motor.
+    RIMEWISE_WINDING_LINE2 = 5,
+    // Line or terminal 3 of a three-phase motor.
+    RIMEWISE_WINDING_LINE3 = 6,
+};
+#ifndef __cplusplus
+#if __STDC_VERSION__ >= 202311L
+typedef enum RimewiseWinding RimewiseWinding;
+#else
+typedef int32_t RimewiseWinding;
+#endif // __STDC_VERSION__ >= 202311L
+#endif // __cplusplus
+
+// What an alarm is about, the most urgent first.
+enum RimewiseAlarmCode
+#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+  : int32_t
+#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+ {
+    // Switch the compressor off.
+    RIMEWISE_ALARM_CODE_SWITCH_OFF = 1,
+    // Do not energise the motor.
+    RIMEWISE_ALARM_CODE_DO_NOT_ENERGISE = 2,
+    // The discharge line is too hot.
+    RIMEWISE_ALARM_CODE_DISCHARGE_TOO_HOT = 3,
+    // The head pressure is above what is usual for the refrigerant.
+    RIMEWISE_ALARM_CODE_HEAD_PRESSURE_HIGH = 4,
+    // The compression ratio is above what one stage takes.
+    RIMEWISE_ALARM_CODE_COMPRESSION_RATIO_HIGH = 5,
+    // Liquid refrigerant returns to the compressor.
+    RIMEWISE_ALARM_CODE_LIQUID_RETURNING = 6,
+    // A circuit with a flammable refrigerant is under vacuum and can draw in air.
+    RIMEWISE_ALARM_CODE_VACUUM_WITH_FLAMMABLE = 7,
+};
+#ifndef __cplusplus
+#if __STDC_VERSION__ >= 202311L
+typedef enum RimewiseAlarmCode RimewiseAlarmCode;
+#else
+typedef int32_t RimewiseAlarmCode;
+#endif // __STDC_VERSION__ >= 202311L
+#endif // __cplusplus
+
+// How specific a verdict is.
+enum RimewiseLevel
+#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+  : int32_t
+#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+ {
+    // Nothing can be stated.
+    RIMEWISE_LEVEL_UNDECIDED = 0,
+    // One of the ten causes.
+    RIMEWISE_LEVEL_CAUSE = 1,
+    // A family of causes.
+    RIMEWISE_LEVEL_FAMILY = 2,
+    // A job that mends several causes.
+    RIMEWISE_LEVEL_JOB = 3,
+    // A finding of the motor, the supply or the start gear.
+    RIMEWISE_LEVEL_ELECTRICAL = 4,
+    // Nothing that counts is wrong.
+    RIMEWISE_LEVEL_HEALTHY = 5,
+    // Something is wrong that no listed cause explains.
+    RIMEWISE_LEVEL_UNIDENTIFIED = 6,
+};
+#ifndef __cplusplus
+#if __STDC_VERSION__ >= 202311L
+typedef enum RimewiseLevel RimewiseLevel;
+#else
+typedef int32_t RimewiseLevel;
+#endif // __STDC_VERSION__ >= 202311L
+#endif // __cplusplus
+
+// Causes that let the same machine run, so that readings often cannot part them.
+enum RimewiseFamily
+#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+  : int32_t
+#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+ {
+    // A restriction in the liquid line, or a metering device that passes too little.
+    RIMEWISE_FAMILY_LIQUID_FEED = 1,
+};
+#ifndef __cplusplus
+#if __STDC_VERSION__ >= 202311L
+typedef enum RimewiseFamily RimewiseFamily;
+#else
+typedef int32_t RimewiseFamily;
+#endif // __STDC_VERSION__ >= 202311L
+#endif // __cplusplus
+
+// A piece of work that mends several causes alike.
+enum RimewiseJob
+#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+  : int32_t
+#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+ {
+    // Nothing needs mending.
+    RIMEWISE_JOB_NONE = 0,
+    // Clean the condenser, mend its fan.
+    RIMEWISE_JOB_CONDENSER_AIR = 1,
+    // Defrost or clean the evaporator, mend its fan.
+    RIMEWISE_JOB_EVAPORATOR_AIR = 2,
+    // Recover, find the leak or replace drier and capillary, evacuate, charge by weight.
+    RIMEWISE_JOB_OPEN_CIRCUIT = 3,
+    // Set, clean or replace the expansion valve.
+    RIMEWISE_JOB_METERING_VALVE = 4,
+    // Replace the compressor.
+    RIMEWISE_JOB_COMPRESSOR = 5,
+    // Mend the supply, the start gear or a capacitor.
+    RIMEWISE_JOB_ELECTRICAL = 6,
+};
+#ifndef __cplusplus
+#if __STDC_VERSION__ >= 202311L
+typedef enum RimewiseJob RimewiseJob;
+#else
+typedef int32_t RimewiseJob;
+#endif // __STDC_VERSION__ >= 202311L
+#endif // __cplusplus
+
+// What is said of the compressor with its motor.
+enum RimewiseCompressorState
+#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+  : int32_t
+#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+ {
+    // Nothing can be said yet.
+    RIMEWISE_COMPRESSOR_STATE_OPEN = 0,
+    // It is not the compressor.
+    RIMEWISE_COMPRESSOR_STATE_CLEARED = 1,
+    // It pumps less than it should, and still does something.
+    RIMEWISE_COMPRESSOR_STATE_FAILING = 2,
+    // It is done: its motor, or so much of its pumping that nothing is left to wait for.
+    RIMEWISE_COMPRESSOR_STATE_FAILED = 3,
+};
+#ifndef __cplusplus
+#if __STDC_VERSION__ >= 202311L
+typedef enum RimewiseCompressorState RimewiseCompressorState;
+#else
+typedef int32_t RimewiseCompressorState;
+#endif // __STDC_VERSION__ >= 202311L
+#endif // __cplusplus
+
+// What kind of step it is.
+enum RimewiseStepKind
+#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+  : int32_t
+#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+ {
+    // Leave the machine as it is.
+    RIMEWISE_STEP_KIND_LEAVE = 0,
+    // Look or listen.
+    RIMEWISE_STEP_KIND_LOOK = 1,
+    // Take a reading.
+    RIMEWISE_STEP_KIND_MEASURE = 2,
+    // Do something to the machine and read again.
+    RIMEWISE_STEP_KIND_ACT = 3,
+    // Repair.
+    RIMEWISE_STEP_KIND_REPAIR = 4,
+    // Replace the compressor.
+    RIMEWISE_STEP_KIND_REPLACE_COMPRESSOR = 5,
+    // Replace the machine.
+    RIMEWISE_STEP_KIND_REPLACE_MACHINE = 6,
+    // Wait.
+    RIMEWISE_STEP_KIND_WAIT = 7,
+};
+#ifndef __cplusplus
+#if __STDC_VERSION__ >= 202311L
+typedef enum RimewiseStepKind RimewiseStepKind;
+#else
+typedef int32_t RimewiseStepKind;
+#endif // __STDC_VERSION__ >= 202311L
+#endif // __cplusplus
+
+// What the plate or the owner tells of the machine.
+enum RimewisePlanContext
+#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+  : int32_t
+#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+ {
+    // Which refrigerant it holds.
+    RIMEWISE_PLAN_CONTEXT_REFRIGERANT = 1,
+    // How it meters.
+    RIMEWISE_PLAN_CONTEXT_METERING = 2,
+    // What it is for.
+    RIMEWISE_PLAN_CONTEXT_DUTY = 3,
+};
+#ifndef __cplusplus
+#if __STDC_VERSION__ >= 202311L
+typedef enum RimewisePlanContext RimewisePlanContext;
+#else
+typedef int32_t RimewisePlanContext;
+#endif // __STDC_VERSION__ >= 202311L
+#endif // __cplusplus
+
+// What a repair changed.
+enum RimewiseChange
+#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+  : int32_t
+#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+ {
+    // The machine is cleared after it.
+    RIMEWISE_CHANGE_WORKED = 1,
+    // The readings are far nearer to a healthy machine's, and it is not cleared.
+    RIMEWISE_CHANGE_BETTER = 2,
+    // The readings say the same as before.
+    RIMEWISE_CHANGE_UNCHANGED = 3,
+    // The readings are further from a healthy machine's.
+    RIMEWISE_CHANGE_WORSE = 4,
+};
+#ifndef __cplusplus
+#if __STDC_VERSION__ >= 202311L
+typedef enum RimewiseChange RimewiseChange;
+#else
+typedef int32_t RimewiseChange;
+#endif // __STDC_VERSION__ >= 202311L
+#endif // __cplusplus
+
+// What happened.
+//
+// Each kind has up to three figures of its own, with their units in their names.
+enum RimewiseMonitorEventKind
+#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+  : int32_t
+#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+ {
+    // The compressor started.
+    // Figures: minutes_off.
+    RIMEWISE_MONITOR_EVENT_KIND_START = 1,
+    // The compressor stopped.
+    // Figures: minutes_running.
+    RIMEWISE_MONITOR_EVENT_KIND_STOP = 2,
+    // The current of the start has come down to that of a running motor.
+    // Figures: start_current_a, seconds, of_locked_rotor.
+    RIMEWISE_MONITOR_EVENT_KIND_INRUSH = 3,
+    // The motor did not come up and its supply was cut.
+    // Figures: start_current_a, seconds, of_locked_rotor.
+    RIMEWISE_MONITOR_EVENT_KIND_FAILED_START = 4,
+    // Starts fail one after the other: the overload opens and closes again.
+    // Figures: failed_starts, seconds_between.
+    RIMEWISE_MONITOR_EVENT_KIND_OVERLOAD_CYCLING = 5,
+    // The compressor turns, and its current stays as high as with the start winding or start capacitor still in.
+    // Figures: current_a, seconds, of_rated_load.
+    RIMEWISE_MONITOR_EVENT_KIND_START_GEAR_STAYS_IN = 6,
+    // It started after a long stop with a cold compressor: refrigerant has probably moved into its oil.
+    // Figures: minutes_off, discharge_line_c.
+    RIMEWISE_MONITOR_EVENT_KIND_MIGRATION_LIKELY = 7,
+    // Superheat was collapsed and current high after the start, and both recovered together.
+    // Figures: lowest_superheat_k, current_over_recovered, seconds.
+    RIMEWISE_MONITOR_EVENT_KIND_LIQUID_ON_START = 8,
+    // Current is above the plate's rated load and stays there, with no liquid to explain it.
+    // Figures: current_a, of_rated_load, minutes_running.
+    RIMEWISE_MONITOR_EVENT_KIND_STAYS_HIGH = 9,
+    // The start showed neither liquid nor a current that stays high.
+    // Figures: current_a, of_rated_load, minutes_running.
+    RIMEWISE_MONITOR_EVENT_KIND_CLEAN_START = 10,
+    // The start was unusual, but what was measured does not tell in which way.
+    // Figures: current_a, of_rated_load, minutes_running.
+    RIMEWISE_MONITOR_EVENT_KIND_START_NOT_TOLD = 11,
+    // It is now pulling down.
+    // Figures: suction_pressure_kpa, kpa_per_min.
+    RIMEWISE_MONITOR_EVENT_KIND_PULLING_DOWN = 12,
+    // It is now steady.
+    // Figures: suction_pressure_kpa, discharge_pressure_kpa, current_a.
+    RIMEWISE_MONITOR_EVENT_KIND_STEADY = 13,
+    // The suction pressure swings regularly: the valve hunts.
+    // Figures: period_s, swing_kpa.
+    RIMEWISE_MONITOR_EVENT_KIND_HUNTING = 14,
+    // A valve was closed and the compressor pumps down.
+    // Figures: suction_pressure_kpa.
+    RIMEWISE_MONITOR_EVENT_KIND_PUMP_DOWN = 15,
+    // The pump-down has ended, with the lowest pressure it reached.
+    // Figures: pump_down_kpa, seconds, at_limit.
+    RIMEWISE_MONITOR_EVENT_KIND_PUMP_DOWN_LOWEST = 16,
+    // The rise of pressure after the pump-down was measured; 0 is none beyond the gauge's scatter.
+    // Figures: pump_down_rise_kpa_per_min, seconds, u_kpa_per_min.
+    RIMEWISE_MONITOR_EVENT_KIND_PUMP_DOWN_RISE = 17,
+    // The compressor makes short runs one after the other.
+    // Figures: short_runs, seconds_running.
+    RIMEWISE_MONITOR_EVENT_KIND_SHORT_CYCLING = 18,
+    // The pressures of the stopped machine have become equal.
+    // Figures: suction_pressure_kpa, minutes_off.
+    RIMEWISE_MONITOR_EVENT_KIND_EQUALIZED = 19,
+    // The pressure of the stopped machine has come to rest.
+    // Figures: standing_pressure_kpa, standing_temperature_c.
+    RIMEWISE_MONITOR_EVENT_KIND_STANDING_PRESSURE = 20,
+    // Current rises while both pressures fall.
+    // Figures: current_percent_per_min, suction_percent_per_min, voltage_v.
+    RIMEWISE_MONITOR_EVENT_KIND_CURRENT_RISES = 21,
+    // The coil of the stopped machine is being heated.
+    // Figures: coil_c.
+    RIMEWISE_MONITOR_EVENT_KIND_DEFROST_BEGINS = 22,
+    // The coil is no longer heated.
+    // Figures: warmest_coil_c, minutes.
+    RIMEWISE_MONITOR_EVENT_KIND_DEFROST_ENDS = 23,
+    // Samples were missing for so long that nothing is known across the gap.
+    // Figures: seconds.
+    RIMEWISE_MONITOR_EVENT_KIND_GAP = 24,
+};
+#ifndef __cplusplus
+#if __STDC_VERSION__ >= 202311L
+typedef enum RimewiseMonitorEventKind RimewiseMonitorEventKind;
+#else
+typedef int32_t RimewiseMonitorEventKind;
+#endif // __STDC_VERSION__ >= 202311L
+#endif // __cplusplus
+
+// What the machine does at the moment.
+//
+// The three running states are statements about the last two minutes (at least one, and none of the first minute
+// after a start): steady when nothing measured drifts or scatters beyond its limit, pulling down when the suction
+// pressure falls smoothly, unsteady otherwise.
+enum RimewiseMonitorState
+#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+  : int32_t
+#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+ {
+    // Not enough was seen yet, or a gap has just ended.
+    RIMEWISE_MONITOR_STATE_UNKNOWN = 0,
+    // The compressor is off in the ordinary cycle.
+    RIMEWISE_MONITOR_STATE_OFF = 1,
+    // The compressor was started less than one minute ago, whether or not it turns.
+    RIMEWISE_MONITOR_STATE_STARTING = 2,
+    // It runs and the suction pressure falls smoothly.
+    RIMEWISE_MONITOR_STATE_PULLING_DOWN = 3,
+    // It runs and holds still.
+    RIMEWISE_MONITOR_STATE_STEADY = 4,
+    // It runs and does neither: not settled yet, hunting, or taking up a load.
+    RIMEWISE_MONITOR_STATE_UNSTEADY = 5,
+    // It pumps down against a closed valve.
+    RIMEWISE_MONITOR_STATE_PUMPING_DOWN = 6,
+    // It stands after a pump-down, and no pressure shows yet that the valve was opened.
+    RIMEWISE_MONITOR_STATE_HOLDING = 7,
+    // It stands and its coil is being heated.
+    RIMEWISE_MONITOR_STATE_DEFROST = 8,
+    // It stands because its overload opened, or a start failed.
+    RIMEWISE_MONITOR_STATE_STOPPED = 9,
+};
+#ifndef __cplusplus
+#if __STDC_VERSION__ >= 202311L
+typedef enum RimewiseMonitorState RimewiseMonitorState;
+#else
+typedef int32_t RimewiseMonitorState;
+#endif // __STDC_VERSION__ >= 202311L
+#endif // __cplusplus
+
+// Why a sample could not be used, whole or in part.
+enum RimewiseMonitorSampleProblem
+#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+  : int32_t
+#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+ {
+    // The time is that of the sample before: nothing was used.
+    RIMEWISE_MONITOR_SAMPLE_PROBLEM_REPEATED_TIME = 1,
+    // The time lies before that of a sample already taken: nothing was used.
+    RIMEWISE_MONITOR_SAMPLE_PROBLEM_BACKWARD_TIME = 2,
+    // No channel holds a number that a machine can show: nothing but the time was used.
+    RIMEWISE_MONITOR_SAMPLE_PROBLEM_NOTHING_MEASURED = 3,
+    // Some channels hold what no machine can show; they were left out and the others used.
+    RIMEWISE_MONITOR_SAMPLE_PROBLEM_SOME_UNUSABLE = 4,
+};
+#ifndef __cplusplus
+#if __STDC_VERSION__ >= 202311L
+typedef enum RimewiseMonitorSampleProblem RimewiseMonitorSampleProblem;
+#else
+typedef int32_t RimewiseMonitorSampleProblem;
+#endif // __STDC_VERSION__ >= 202311L
+#endif // __cplusplus
+
+// The temperature scale a map's coefficients were made for.
+enum RimewiseCompressorScale
+#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+  : int32_t
+#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+ {
+    // Degrees Celsius.
+    RIMEWISE_COMPRESSOR_SCALE_CELSIUS = 1,
+    // Degrees Fahrenheit.
+    RIMEWISE_COMPRESSOR_SCALE_FAHRENHEIT = 2,
+};
+#ifndef __cplusplus
+#if __STDC_VERSION__ >= 202311L
+typedef enum RimewiseCompressorScale RimewiseCompressorScale;
+#else
+typedef int32_t RimewiseCompressorScale;
+#endif // __STDC_VERSION__ >= 202311L
+#endif // __cplusplus
+
+// A bit of the valid mask of RimewiseCycle.
+enum RimewiseCycleValid
+#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+  : uint32_t
+#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+ {
+    // `suction_saturation_c` is there.
+    RIMEWISE_CYCLE_VALID_SUCTION_SATURATION_C = 1,
+    // `evaporator_saturation_c` is there.
+    RIMEWISE_CYCLE_VALID_EVAPORATOR_SATURATION_C = 2,
+    // `condensing_c` is there.
+    RIMEWISE_CYCLE_VALID_CONDENSING_C = 4,
+    // `superheat_k` is there.
+    RIMEWISE_CYCLE_VALID_SUPERHEAT_K = 8,
+    // `compressor_superheat_k` is there.
+    RIMEWISE_CYCLE_VALID_COMPRESSOR_SUPERHEAT_K = 16,
+    // `subcooling_k` is there.
+    RIMEWISE_CYCLE_VALID_SUBCOOLING_K = 32,
+    // `pressure_ratio` is there.
+    RIMEWISE_CYCLE_VALID_PRESSURE_RATIO = 64,
+    // `evaporator_td_k` is there.
+    RIMEWISE_CYCLE_VALID_EVAPORATOR_TD_K = 128,
+    // `condenser_td_k` is there.
+    RIMEWISE_CYCLE_VALID_CONDENSER_TD_K = 256,
+    // `discharge_superheat_k` is there.
+    RIMEWISE_CYCLE_VALID_DISCHARGE_SUPERHEAT_K = 512,
+    // `drier_drop_k` is there.
+    RIMEWISE_CYCLE_VALID_DRIER_DROP_K = 1024,
+    // `supply_air_drop_k` is there.
+    RIMEWISE_CYCLE_VALID_SUPPLY_AIR_DROP_K = 2048,
+    // `exhaust_air_rise_k` is there.
+    RIMEWISE_CYCLE_VALID_EXHAUST_AIR_RISE_K = 4096,
+};
+#ifndef __cplusplus
+#if __STDC_VERSION__ >= 202311L
+typedef enum RimewiseCycleValid RimewiseCycleValid;
+#else
+typedef uint32_t RimewiseCycleValid;
+#endif // __STDC_VERSION__ >= 202311L
+#endif // __cplusplus
+
+// A bit of the valid mask of RimewiseExpected.
+enum RimewiseExpectedValid
+#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+  : uint32_t
+#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+ {
+    // `suction_saturation_c` is there.
+    RIMEWISE_EXPECTED_VALID_SUCTION_SATURATION_C = 1,
+    // `condensing_c` is there.
+    RIMEWISE_EXPECTED_VALID_CONDENSING_C = 2,
+    // `suction_pressure_kpa` is there.
+    RIMEWISE_EXPECTED_VALID_SUCTION_PRESSURE_KPA = 4,
+    // `discharge_pressure_kpa` is there.
+    RIMEWISE_EXPECTED_VALID_DISCHARGE_PRESSURE_KPA = 8,
+    // `superheat_k` is there.
+    RIMEWISE_EXPECTED_VALID_SUPERHEAT_K = 16,
+    // `compressor_superheat_k` is there.
+    RIMEWISE_EXPECTED_VALID_COMPRESSOR_SUPERHEAT_K = 32,
+    // `subcooling_k` is there.
+    RIMEWISE_EXPECTED_VALID_SUBCOOLING_K = 64,
+    // `pressure_ratio` is there.
+    RIMEWISE_EXPECTED_VALID_PRESSURE_RATIO = 128,
+    // `evaporator_outlet_c` is there.
+    RIMEWISE_EXPECTED_VALID_EVAPORATOR_OUTLET_C = 256,
+    // `suction_line_c` is there.
+    RIMEWISE_EXPECTED_VALID_SUCTION_LINE_C = 512,
+    // `discharge_line_c` is there.
+    RIMEWISE_EXPECTED_VALID_DISCHARGE_LINE_C = 1024,
+    // `liquid_line_c` is there.
+    RIMEWISE_EXPECTED_VALID_LIQUID_LINE_C = 2048,
+    // `drier_outlet_c` is there.
+    RIMEWISE_EXPECTED_VALID_DRIER_OUTLET_C = 4096,
+    // `supply_air_c` is there.
+    RIMEWISE_EXPECTED_VALID_SUPPLY_AIR_C = 8192,
+    // `condenser_exhaust_c` is there.
+    RIMEWISE_EXPECTED_VALID_CONDENSER_EXHAUST_C = 16384,
+    // `current_a` is there.
+    RIMEWISE_EXPECTED_VALID_CURRENT_A = 32768,
+    // `pump_down_kpa` is there.
+    RIMEWISE_EXPECTED_VALID_PUMP_DOWN_KPA = 65536,
+};
+#ifndef __cplusplus
+#if __STDC_VERSION__ >= 202311L
+typedef enum RimewiseExpectedValid RimewiseExpectedValid;
+#else
+typedef uint32_t RimewiseExpectedValid;
+#endif // __STDC_VERSION__ >= 202311L
+#endif // __cplusplus
+
 
 // Most corners of a rating map's envelope.
 #define RIMEWISE_ENVELOPE_MAX 12
 
 // Most ways to go on in a decision.
-#define RIMEWISE_ALTERNATIVES_MAX 12
+#define RIMEWISE_ALTERNATIVES_MAX 16
 
 // The bit of RimewiseDecision.valid that says a way is recommended.
 #define RIMEWISE_DECISION_RECOMMENDED 1
@@ -53,17 +1487,59 @@
 // The bit of RimewiseAlternative.valid that says `expected_cost` is there.
 #define RIMEWISE_ALTERNATIVE_COST 1
 
-// The longest record that rimewise_diagnose_with_record takes.
+// The longest record of a visit.
 #define RIMEWISE_RECORD_MAX 4
+
+// Most entries of RimewiseVisit.cannot.
+#define RIMEWISE_CANNOT_MAX 32
+
+// In RimewiseVisit.cannot, an action is this and its RimewiseAction; a RimewiseMeasurement stands for itself.
+#define RIMEWISE_CANNOT_ACTION 1000
+
+// Room for quantities in RimewiseCycle.
+#define RIMEWISE_CYCLE_ROOM 24
+
+// Room for quantities in RimewiseExpected.
+#define RIMEWISE_EXPECTED_ROOM 24
 
 // In every integer of the inputs: not known, not measured, not observed.
 #define RIMEWISE_NOT_KNOWN -1
 
+// The bit of RimewiseInvalid.valid and RimewiseWarning.valid that says `value` is there.
+#define RIMEWISE_FACT_VALUE 1
+
+// The bit of RimewiseInvalid.valid that says `min` is there.
+#define RIMEWISE_FACT_MIN 2
+
+// The bit of RimewiseInvalid.valid that says `max` is there.
+#define RIMEWISE_FACT_MAX 4
+
+// The bit of RimewiseWarning.valid that says `limit` is there.
+#define RIMEWISE_FACT_LIMIT 8
+
 // Most events that one sample can bring.
 #define RIMEWISE_MONITOR_EVENTS_MAX 8
 
-// Number of causes, `none` included.
-#define RIMEWISE_CAUSES 10
+// Room for outcomes of a step.
+#define RIMEWISE_THEN_MAX 8
+
+// Room for ways to go on.
+#define RIMEWISE_WAYS_MAX 24
+
+// The bit of RimewisePlan.valid that says `replace_above` is there.
+#define RIMEWISE_PLAN_REPLACE_ABOVE 1
+
+// The bit of RimewisePlan.valid that says `weigh_in_kg` is there.
+#define RIMEWISE_PLAN_WEIGH_IN 2
+
+// The bit of RimewisePlan.valid that says `hose_takes_g` is there.
+#define RIMEWISE_PLAN_HOSE 4
+
+// The bit of RimewisePlan.valid that says `hose_takes_percent` is there.
+#define RIMEWISE_PLAN_HOSE_PERCENT 8
+
+// Room for causes, `none` included; `cause_count` says how many this library knows.
+#define RIMEWISE_CAUSES_MAX 16
 
 // Most entries of evidence in a report.
 #define RIMEWISE_EVIDENCE_MAX 48
@@ -79,6 +1555,15 @@
 
 // Most electrical findings in a report.
 #define RIMEWISE_ELECTRICAL_MAX 16
+
+// Room for families in a report.
+#define RIMEWISE_FAMILIES_MAX 8
+
+// Room for jobs in a report.
+#define RIMEWISE_JOBS_MAX 16
+
+// Room for alarms in a report.
+#define RIMEWISE_ALARMS_MAX 16
 
 // Most cautions in a report.
 #define RIMEWISE_CAUTIONS_MAX 24
@@ -263,35 +1748,6 @@ typedef int32_t RimewisePhase;
 #endif // __STDC_VERSION__ >= 202311L
 #endif // __cplusplus
 
-// What is wrong with a field.
-enum RimewiseProblem
-#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
-  : int32_t
-#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
- {
-    // The number is NaN among numbers that are given, or infinite where a meter cannot read open.
-    RIMEWISE_PROBLEM_NOT_FINITE = 1,
-    // The number lies outside `min` to `max`, what a machine can show.
-    RIMEWISE_PROBLEM_OUT_OF_RANGE = 2,
-    // The pressure lies outside `min` to `max` kPa absolute, the refrigerant's table.
-    RIMEWISE_PROBLEM_OUTSIDE_TABLE = 3,
-    // The suction pressure lies above the discharge pressure of a running machine.
-    RIMEWISE_PROBLEM_ABOVE_DISCHARGE = 4,
-    // The number of phases is neither 1 nor 3.
-    RIMEWISE_PROBLEM_PHASES_UNKNOWN = 5,
-    // The integer is not a code that this library knows.
-    RIMEWISE_PROBLEM_UNKNOWN_CODE = 6,
-    // Something that this header does not know yet.
-    RIMEWISE_PROBLEM_OTHER = 7,
-};
-#ifndef __cplusplus
-#if __STDC_VERSION__ >= 202311L
-typedef enum RimewiseProblem RimewiseProblem;
-#else
-typedef int32_t RimewiseProblem;
-#endif // __STDC_VERSION__ >= 202311L
-#endif // __cplusplus
-
 // What a pump-down test says by itself.
 enum RimewisePumpDownVerdict
 #if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
@@ -429,815 +1885,63 @@ typedef int32_t RimewiseChargeAnswer;
 #endif // __cplusplus
 
 // A way to go on.
-enum RimewiseAction
+enum RimewiseWay
 #if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
   : int32_t
 #endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
  {
     // Leave the machine as it is.
-    RIMEWISE_ACTION_LEAVE = 1,
+    RIMEWISE_WAY_LEAVE = 1,
     // Make one more test, then do what is best.
-    RIMEWISE_ACTION_TEST = 2,
+    RIMEWISE_WAY_TEST = 2,
     // Repair the cause that stands beside it.
-    RIMEWISE_ACTION_REPAIR = 3,
+    RIMEWISE_WAY_REPAIR = 3,
     // Replace the compressor.
-    RIMEWISE_ACTION_REPLACE_COMPRESSOR = 4,
+    RIMEWISE_WAY_REPLACE_COMPRESSOR = 4,
+    // Replace the machine.
+    RIMEWISE_WAY_REPLACE_MACHINE = 5,
 };
 #ifndef __cplusplus
 #if __STDC_VERSION__ >= 202311L
-typedef enum RimewiseAction RimewiseAction;
+typedef enum RimewiseWay RimewiseWay;
 #else
-typedef int32_t RimewiseAction;
+typedef int32_t RimewiseWay;
 #endif // __STDC_VERSION__ >= 202311L
 #endif // __cplusplus
 
-// The unit of an electrical finding.
-enum RimewiseUnit
+// What a step or a way is about.
+enum RimewiseSubject
 #if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
   : int32_t
 #endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
  {
-    // The finding has no number.
-    RIMEWISE_UNIT_NONE = 0,
-    // Ohm.
-    RIMEWISE_UNIT_OHM = 1,
-    // Megohm.
-    RIMEWISE_UNIT_MEGOHM = 2,
-    // Microfarad.
-    RIMEWISE_UNIT_UF = 3,
-    // Volt.
-    RIMEWISE_UNIT_V = 4,
-    // Ampere.
-    RIMEWISE_UNIT_A = 5,
-    // Percent.
-    RIMEWISE_UNIT_PERCENT = 6,
+    // The machine as a whole.
+    RIMEWISE_SUBJECT_MACHINE = 0,
+    // A RimewiseMeasurement.
+    RIMEWISE_SUBJECT_MEASUREMENT = 1,
+    // A RimewiseAction.
+    RIMEWISE_SUBJECT_ACTION = 2,
+    // A RimewisePlanContext.
+    RIMEWISE_SUBJECT_CONTEXT = 3,
+    // A RimewiseCause.
+    RIMEWISE_SUBJECT_CAUSE = 4,
+    // A RimewiseFindingKind.
+    RIMEWISE_SUBJECT_FINDING = 5,
 };
 #ifndef __cplusplus
 #if __STDC_VERSION__ >= 202311L
-typedef enum RimewiseUnit RimewiseUnit;
+typedef enum RimewiseSubject RimewiseSubject;
 #else
-typedef int32_t RimewiseUnit;
-#endif // __STDC_VERSION__ >= 202311L
-#endif // __cplusplus
-
-// A bit of the valid mask of RimewiseCycle.
-enum RimewiseCycleValid
-#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
-  : uint32_t
-#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
- {
-    // `suction_saturation_c` is there.
-    RIMEWISE_CYCLE_VALID_SUCTION_SATURATION_C = 1,
-    // `evaporator_saturation_c` is there.
-    RIMEWISE_CYCLE_VALID_EVAPORATOR_SATURATION_C = 2,
-    // `condensing_c` is there.
-    RIMEWISE_CYCLE_VALID_CONDENSING_C = 4,
-    // `superheat_k` is there.
-    RIMEWISE_CYCLE_VALID_SUPERHEAT_K = 8,
-    // `compressor_superheat_k` is there.
-    RIMEWISE_CYCLE_VALID_COMPRESSOR_SUPERHEAT_K = 16,
-    // `subcooling_k` is there.
-    RIMEWISE_CYCLE_VALID_SUBCOOLING_K = 32,
-    // `pressure_ratio` is there.
-    RIMEWISE_CYCLE_VALID_PRESSURE_RATIO = 64,
-    // `evaporator_td_k` is there.
-    RIMEWISE_CYCLE_VALID_EVAPORATOR_TD_K = 128,
-    // `condenser_td_k` is there.
-    RIMEWISE_CYCLE_VALID_CONDENSER_TD_K = 256,
-    // `discharge_superheat_k` is there.
-    RIMEWISE_CYCLE_VALID_DISCHARGE_SUPERHEAT_K = 512,
-    // `drier_drop_k` is there.
-    RIMEWISE_CYCLE_VALID_DRIER_DROP_K = 1024,
-    // `supply_air_drop_k` is there.
-    RIMEWISE_CYCLE_VALID_SUPPLY_AIR_DROP_K = 2048,
-    // `exhaust_air_rise_k` is there.
-    RIMEWISE_CYCLE_VALID_EXHAUST_AIR_RISE_K = 4096,
-};
-#ifndef __cplusplus
-#if __STDC_VERSION__ >= 202311L
-typedef enum RimewiseCycleValid RimewiseCycleValid;
-#else
-typedef uint32_t RimewiseCycleValid;
-#endif // __STDC_VERSION__ >= 202311L
-#endif // __cplusplus
-
-// A bit of the valid mask of RimewiseExpected.
-enum RimewiseExpectedValid
-#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
-  : uint32_t
-#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
- {
-    // `suction_saturation_c` is there.
-    RIMEWISE_EXPECTED_VALID_SUCTION_SATURATION_C = 1,
-    // `condensing_c` is there.
-    RIMEWISE_EXPECTED_VALID_CONDENSING_C = 2,
-    // `suction_pressure_kpa` is there.
-    RIMEWISE_EXPECTED_VALID_SUCTION_PRESSURE_KPA = 4,
-    // `discharge_pressure_kpa` is there.
-    RIMEWISE_EXPECTED_VALID_DISCHARGE_PRESSURE_KPA = 8,
-    // `superheat_k` is there.
-    RIMEWISE_EXPECTED_VALID_SUPERHEAT_K = 16,
-    // `compressor_superheat_k` is there.
-    RIMEWISE_EXPECTED_VALID_COMPRESSOR_SUPERHEAT_K = 32,
-    // `subcooling_k` is there.
-    RIMEWISE_EXPECTED_VALID_SUBCOOLING_K = 64,
-    // `pressure_ratio` is there.
-    RIMEWISE_EXPECTED_VALID_PRESSURE_RATIO = 128,
-    // `evaporator_outlet_c` is there.
-    RIMEWISE_EXPECTED_VALID_EVAPORATOR_OUTLET_C = 256,
-    // `suction_line_c` is there.
-    RIMEWISE_EXPECTED_VALID_SUCTION_LINE_C = 512,
-    // `discharge_line_c` is there.
-    RIMEWISE_EXPECTED_VALID_DISCHARGE_LINE_C = 1024,
-    // `liquid_line_c` is there.
-    RIMEWISE_EXPECTED_VALID_LIQUID_LINE_C = 2048,
-    // `drier_outlet_c` is there.
-    RIMEWISE_EXPECTED_VALID_DRIER_OUTLET_C = 4096,
-    // `supply_air_c` is there.
-    RIMEWISE_EXPECTED_VALID_SUPPLY_AIR_C = 8192,
-    // `condenser_exhaust_c` is there.
-    RIMEWISE_EXPECTED_VALID_CONDENSER_EXHAUST_C = 16384,
-    // `current_a` is there.
-    RIMEWISE_EXPECTED_VALID_CURRENT_A = 32768,
-    // `pump_down_kpa` is there.
-    RIMEWISE_EXPECTED_VALID_PUMP_DOWN_KPA = 65536,
-};
-#ifndef __cplusplus
-#if __STDC_VERSION__ >= 202311L
-typedef enum RimewiseExpectedValid RimewiseExpectedValid;
-#else
-typedef uint32_t RimewiseExpectedValid;
-#endif // __STDC_VERSION__ >= 202311L
-#endif // __cplusplus
-
-// What makes the machine behave as it does, in the order that breaks ties.
-enum RimewiseCause
-#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
-  : int32_t
-#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
- {
-    // Nothing that costs 5 % or more of capacity or COP.
-    RIMEWISE_CAUSE_NONE = 0,
-    // Less refrigerant than the machine needs.
-    RIMEWISE_CAUSE_UNDERCHARGE = 1,
-    // More refrigerant than the machine needs.
-    RIMEWISE_CAUSE_OVERCHARGE = 2,
-    // A restriction in the liquid line: drier, strainer, kinked pipe.
-    RIMEWISE_CAUSE_LIQUID_LINE_RESTRICTION = 3,
-    // The metering device passes too little.
-    RIMEWISE_CAUSE_METERING_UNDERFEED = 4,
-    // The metering device passes too much and liquid returns to the compressor.
-    RIMEWISE_CAUSE_FLOOD_BACK = 5,
-    // The compressor pumps less than it should.
-    RIMEWISE_CAUSE_WEAK_COMPRESSOR = 6,
-    // Too little air over the condenser.
-    RIMEWISE_CAUSE_CONDENSER_AIRFLOW = 7,
-    // Too little air over the evaporator.
-    RIMEWISE_CAUSE_EVAPORATOR_AIRFLOW = 8,
-    // Air or nitrogen in the refrigerant circuit.
-    RIMEWISE_CAUSE_NON_CONDENSABLES = 9,
-};
-#ifndef __cplusplus
-#if __STDC_VERSION__ >= 202311L
-typedef enum RimewiseCause RimewiseCause;
-#else
-typedef int32_t RimewiseCause;
-#endif // __STDC_VERSION__ >= 202311L
-#endif // __cplusplus
-
-// What can hurt.
-enum RimewiseCautionCode
-#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
-  : int32_t
-#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
- {
-    // The circuit is under pressure.
-    RIMEWISE_CAUTION_CODE_PRESSURE = 1,
-    // Escaping liquid refrigerant burns by cold.
-    RIMEWISE_CAUTION_CODE_COLD_BURN = 2,
-    // The refrigerant can burn.
-    RIMEWISE_CAUTION_CODE_FLAMMABLE = 3,
-    // The refrigerant is toxic.
-    RIMEWISE_CAUTION_CODE_TOXIC = 4,
-    // Refrigerant vapour displaces air.
-    RIMEWISE_CAUTION_CODE_ASPHYXIATION = 5,
-    // A capacitor holds its charge.
-    RIMEWISE_CAUTION_CODE_CAPACITOR = 6,
-    // Terminals are live.
-    RIMEWISE_CAUTION_CODE_LIVE_TERMINALS = 7,
-    // A damaged terminal can blow out of the shell.
-    RIMEWISE_CAUTION_CODE_TERMINAL_VENTING = 8,
-    // Law asks for recovery and for a licence.
-    RIMEWISE_CAUTION_CODE_RECOVERY_LAW = 9,
-    // A motor must not be energised or insulation-tested under vacuum.
-    RIMEWISE_CAUTION_CODE_NO_VACUUM_ENERGISE = 10,
-    // Not every compressor may be pumped down into vacuum.
-    RIMEWISE_CAUTION_CODE_NO_VACUUM_PUMP_DOWN = 11,
-    // Air must never be compressed with oil and refrigerant.
-    RIMEWISE_CAUTION_CODE_AIR_IN_CIRCUIT = 12,
-    // A zeotropic blend is charged as liquid.
-    RIMEWISE_CAUTION_CODE_BLEND_CHARGE_LIQUID = 13,
-    // A pressure control is never bypassed to get a reading.
-    RIMEWISE_CAUTION_CODE_KEEP_SAFETY_CONTROLS = 14,
-    // Pipes and shell are hot.
-    RIMEWISE_CAUTION_CODE_HOT_SURFACE = 15,
-};
-#ifndef __cplusplus
-#if __STDC_VERSION__ >= 202311L
-typedef enum RimewiseCautionCode RimewiseCautionCode;
-#else
-typedef int32_t RimewiseCautionCode;
-#endif // __STDC_VERSION__ >= 202311L
-#endif // __cplusplus
-
-// The step a caution belongs to.
-enum RimewiseStep
-#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
-  : int32_t
-#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
- {
-    // Looking and clamping.
-    RIMEWISE_STEP_LOOK = 1,
-    // Attaching and removing gauges.
-    RIMEWISE_STEP_GAUGES = 2,
-    // Measuring at electrical terminals.
-    RIMEWISE_STEP_ELECTRICAL = 3,
-    // Closing valves for the pump-down test.
-    RIMEWISE_STEP_PUMP_DOWN = 4,
-    // Adding or removing refrigerant.
-    RIMEWISE_STEP_CHARGING = 5,
-    // Opening the refrigerant circuit.
-    RIMEWISE_STEP_OPENS_SYSTEM = 6,
-};
-#ifndef __cplusplus
-#if __STDC_VERSION__ >= 202311L
-typedef enum RimewiseStep RimewiseStep;
-#else
-typedef int32_t RimewiseStep;
-#endif // __STDC_VERSION__ >= 202311L
-#endif // __cplusplus
-
-// The temperature scale a map's coefficients were made for.
-enum RimewiseCompressorScale
-#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
-  : int32_t
-#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
- {
-    // Degrees Celsius.
-    RIMEWISE_COMPRESSOR_SCALE_CELSIUS = 1,
-    // Degrees Fahrenheit.
-    RIMEWISE_COMPRESSOR_SCALE_FAHRENHEIT = 2,
-};
-#ifndef __cplusplus
-#if __STDC_VERSION__ >= 202311L
-typedef enum RimewiseCompressorScale RimewiseCompressorScale;
-#else
-typedef int32_t RimewiseCompressorScale;
-#endif // __STDC_VERSION__ >= 202311L
-#endif // __cplusplus
-
-// The effort a measurement takes.
-enum RimewiseEffort
-#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
-  : int32_t
-#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
- {
-    // Look, listen, or read an air thermometer.
-    RIMEWISE_EFFORT_LOOK = 1,
-    // Put a clamp on a pipe.
-    RIMEWISE_EFFORT_CLAMP = 2,
-    // Put an electrical meter on terminals.
-    RIMEWISE_EFFORT_METER = 3,
-    // Attach a gauge or turn a valve at a fitted port.
-    RIMEWISE_EFFORT_VALVE = 4,
-    // Open the refrigerant circuit, or fit a port that is not there.
-    RIMEWISE_EFFORT_OPENS_SYSTEM = 5,
-};
-#ifndef __cplusplus
-#if __STDC_VERSION__ >= 202311L
-typedef enum RimewiseEffort RimewiseEffort;
-#else
-typedef int32_t RimewiseEffort;
-#endif // __STDC_VERSION__ >= 202311L
-#endif // __cplusplus
-
-// A reading, an observation, or a quantity derived from them.
-//
-// Readings have numbers from 1, observations from 100, derived quantities from 200. The name of a reading is the
-// name of its input field; the name of a derived quantity is its key in the report.
-enum RimewiseMeasurement
-#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
-  : int32_t
-#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
- {
-    // The reading `suction_pressure_kpa`.
-    RIMEWISE_MEASUREMENT_SUCTION_PRESSURE = 1,
-    // The reading `evaporator_pressure_kpa`.
-    RIMEWISE_MEASUREMENT_EVAPORATOR_PRESSURE = 2,
-    // The reading `discharge_pressure_kpa`.
-    RIMEWISE_MEASUREMENT_DISCHARGE_PRESSURE = 3,
-    // The reading `liquid_pressure_kpa`.
-    RIMEWISE_MEASUREMENT_LIQUID_PRESSURE = 4,
-    // The reading `evaporator_outlet_c`.
-    RIMEWISE_MEASUREMENT_EVAPORATOR_OUTLET = 5,
-    // The reading `suction_line_c`.
-    RIMEWISE_MEASUREMENT_SUCTION_LINE = 6,
-    // The reading `discharge_line_c`.
-    RIMEWISE_MEASUREMENT_DISCHARGE_LINE = 7,
-    // The reading `liquid_line_c`.
-    RIMEWISE_MEASUREMENT_LIQUID_LINE = 8,
-    // The reading `drier_outlet_c`.
-    RIMEWISE_MEASUREMENT_DRIER_OUTLET = 9,
-    // The reading `space_c`.
-    RIMEWISE_MEASUREMENT_SPACE = 10,
-    // The reading `supply_air_c`.
-    RIMEWISE_MEASUREMENT_SUPPLY_AIR = 11,
-    // The reading `ambient_c`.
-    RIMEWISE_MEASUREMENT_AMBIENT = 12,
-    // The reading `condenser_exhaust_c`.
-    RIMEWISE_MEASUREMENT_CONDENSER_EXHAUST = 13,
-    // The reading `current_a`.
-    RIMEWISE_MEASUREMENT_CURRENT = 14,
-    // The reading `voltage_v`.
-    RIMEWISE_MEASUREMENT_VOLTAGE = 15,
-    // The reading `pump_down_kpa`.
-    RIMEWISE_MEASUREMENT_PUMP_DOWN = 16,
-    // The reading `pump_down_rise_kpa_per_min`.
-    RIMEWISE_MEASUREMENT_PUMP_DOWN_RISE = 17,
-    // The reading `standing_pressure_kpa`.
-    RIMEWISE_MEASUREMENT_STANDING_PRESSURE = 18,
-    // The reading `standing_temperature_c`.
-    RIMEWISE_MEASUREMENT_STANDING_TEMPERATURE = 19,
-    // The reading `winding_run_ohm`.
-    RIMEWISE_MEASUREMENT_WINDING_RUN = 20,
-    // The reading `winding_start_ohm`.
-    RIMEWISE_MEASUREMENT_WINDING_START = 21,
-    // The reading `winding_run_to_start_ohm`.
-    RIMEWISE_MEASUREMENT_WINDING_RUN_TO_START = 22,
-    // The reading `winding_to_frame_megohm`.
-    RIMEWISE_MEASUREMENT_WINDING_TO_FRAME = 23,
-    // The reading `run_capacitor_uf`.
-    RIMEWISE_MEASUREMENT_RUN_CAPACITOR = 24,
-    // The reading `start_capacitor_uf`.
-    RIMEWISE_MEASUREMENT_START_CAPACITOR = 25,
-    // The reading `minutes_running`.
-    RIMEWISE_MEASUREMENT_MINUTES_RUNNING = 26,
-    // The reading `start_current_a`.
-    RIMEWISE_MEASUREMENT_START_CURRENT = 27,
-    // The reading `power_w`.
-    RIMEWISE_MEASUREMENT_POWER = 28,
-    // The reading `space_wet_bulb_c`.
-    RIMEWISE_MEASUREMENT_SPACE_WET_BULB = 29,
-    // The reading `winding_c`.
-    RIMEWISE_MEASUREMENT_WINDING_TEMPERATURE = 30,
-    // The reading `insulation_test_v`.
-    RIMEWISE_MEASUREMENT_INSULATION_TEST = 31,
-    // The reading `terminal_12_ohm`.
-    RIMEWISE_MEASUREMENT_TERMINAL12 = 32,
-    // The reading `terminal_23_ohm`.
-    RIMEWISE_MEASUREMENT_TERMINAL23 = 33,
-    // The reading `terminal_13_ohm`.
-    RIMEWISE_MEASUREMENT_TERMINAL13 = 34,
-    // The reading `running`.
-    RIMEWISE_MEASUREMENT_RUNNING = 35,
-    // The reading `pump_down_valve`.
-    RIMEWISE_MEASUREMENT_PUMP_DOWN_VALVE = 36,
-    // The reading `pump_down_ended_by`.
-    RIMEWISE_MEASUREMENT_PUMP_DOWN_ENDED_BY = 37,
-    // The reading `line_voltages_v`.
-    RIMEWISE_MEASUREMENT_LINE_VOLTAGES = 38,
-    // The reading `line_currents_a`.
-    RIMEWISE_MEASUREMENT_LINE_CURRENTS = 39,
-    // The observation `start_noise`.
-    RIMEWISE_MEASUREMENT_START_NOISE = 100,
-    // The observation `frost_on_compressor`.
-    RIMEWISE_MEASUREMENT_FROST_ON_COMPRESSOR = 101,
-    // The observation `sight_glass`.
-    RIMEWISE_MEASUREMENT_SIGHT_GLASS = 102,
-    // The observation `coil_iced`.
-    RIMEWISE_MEASUREMENT_COIL_ICED = 103,
-    // The derived quantity `suction_saturation_c`.
-    RIMEWISE_MEASUREMENT_SUCTION_SATURATION = 200,
-    // The derived quantity `superheat_k`.
-    RIMEWISE_MEASUREMENT_SUPERHEAT = 201,
-    // The derived quantity `compressor_superheat_k`.
-    RIMEWISE_MEASUREMENT_COMPRESSOR_SUPERHEAT = 202,
-    // The derived quantity `subcooling_k`.
-    RIMEWISE_MEASUREMENT_SUBCOOLING = 203,
-    // The derived quantity `pressure_ratio`.
-    RIMEWISE_MEASUREMENT_PRESSURE_RATIO = 204,
-    // The derived quantity `evaporator_saturation_c`.
-    RIMEWISE_MEASUREMENT_EVAPORATOR_SATURATION = 205,
-    // The derived quantity `condensing_c`.
-    RIMEWISE_MEASUREMENT_CONDENSING = 206,
-    // The derived quantity `evaporator_td_k`.
-    RIMEWISE_MEASUREMENT_EVAPORATOR_DIFFERENCE = 207,
-    // The derived quantity `condenser_td_k`.
-    RIMEWISE_MEASUREMENT_CONDENSER_DIFFERENCE = 208,
-    // The derived quantity `discharge_superheat_k`.
-    RIMEWISE_MEASUREMENT_DISCHARGE_SUPERHEAT = 209,
-    // The derived quantity `drier_drop_k`.
-    RIMEWISE_MEASUREMENT_LIQUID_TEMPERATURE_DROP = 210,
-    // The derived quantity `supply_air_drop_k`.
-    RIMEWISE_MEASUREMENT_SUPPLY_AIR_DROP = 211,
-    // The derived quantity `exhaust_air_rise_k`.
-    RIMEWISE_MEASUREMENT_EXHAUST_AIR_RISE = 212,
-};
-#ifndef __cplusplus
-#if __STDC_VERSION__ >= 202311L
-typedef enum RimewiseMeasurement RimewiseMeasurement;
-#else
-typedef int32_t RimewiseMeasurement;
-#endif // __STDC_VERSION__ >= 202311L
-#endif // __cplusplus
-
-// What happened.
-//
-// Each kind has up to three figures of its own, with their units in their names.
-enum RimewiseMonitorEventKind
-#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
-  : int32_t
-#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
- {
-    // The compressor started.
-    // Figures: minutes_off.
-    RIMEWISE_MONITOR_EVENT_KIND_START = 1,
-    // The compressor stopped.
-    // Figures: minutes_running.
-    RIMEWISE_MONITOR_EVENT_KIND_STOP = 2,
-    // The current of the start has come down to that of a running motor.
-    // Figures: start_current_a, seconds, of_locked_rotor.
-    RIMEWISE_MONITOR_EVENT_KIND_INRUSH = 3,
-    // The motor did not come up and its supply was cut.
-    // Figures: start_current_a, seconds, of_locked_rotor.
-    RIMEWISE_MONITOR_EVENT_KIND_FAILED_START = 4,
-    // Starts fail one after the other: the overload opens and closes again.
-    // Figures: failed_starts, seconds_between.
-    RIMEWISE_MONITOR_EVENT_KIND_OVERLOAD_CYCLING = 5,
-    // The compressor turns, and its current stays as high as with the start winding or start capacitor still in.
-    // Figures: current_a, seconds, of_rated_load.
-    RIMEWISE_MONITOR_EVENT_KIND_START_GEAR_STAYS_IN = 6,
-    // It started after a long stop with a cold compressor: refrigerant has probably moved into its oil.
-    // Figures: minutes_off, discharge_line_c.
-    RIMEWISE_MONITOR_EVENT_KIND_MIGRATION_LIKELY = 7,
-    // Superheat was collapsed and current high after the start, and both recovered together.
-    // Figures: lowest_superheat_k, current_over_recovered, seconds.
-    RIMEWISE_MONITOR_EVENT_KIND_LIQUID_ON_START = 8,
-    // Current is above the plate's rated load and stays there, with no liquid to explain it.
-    // Figures: current_a, of_rated_load, minutes_running.
-    RIMEWISE_MONITOR_EVENT_KIND_STAYS_HIGH = 9,
-    // The start showed neither liquid nor a current that stays high.
-    // Figures: current_a, of_rated_load, minutes_running.
-    RIMEWISE_MONITOR_EVENT_KIND_CLEAN_START = 10,
-    // The start was unusual, but what was measured does not tell in which way.
-    // Figures: current_a, of_rated_load, minutes_running.
-    RIMEWISE_MONITOR_EVENT_KIND_START_NOT_TOLD = 11,
-    // It is now pulling down.
-    // Figures: suction_pressure_kpa, kpa_per_min.
-    RIMEWISE_MONITOR_EVENT_KIND_PULLING_DOWN = 12,
-    // It is now steady.
-    // Figures: suction_pressure_kpa, discharge_pressure_kpa, current_a.
-    RIMEWISE_MONITOR_EVENT_KIND_STEADY = 13,
-    // The suction pressure swings regularly: the valve hunts.
-    // Figures: period_s, swing_kpa.
-    RIMEWISE_MONITOR_EVENT_KIND_HUNTING = 14,
-    // A valve was closed and the compressor pumps down.
-    // Figures: suction_pressure_kpa.
-    RIMEWISE_MONITOR_EVENT_KIND_PUMP_DOWN = 15,
-    // The pump-down has ended, with the lowest pressure it reached.
-    // Figures: pump_down_kpa, seconds, at_limit.
-    RIMEWISE_MONITOR_EVENT_KIND_PUMP_DOWN_LOWEST = 16,
-    // The rise of pressure after the pump-down was measured; 0 is none beyond the gauge's scatter.
-    // Figures: pump_down_rise_kpa_per_min, seconds, u_kpa_per_min.
-    RIMEWISE_MONITOR_EVENT_KIND_PUMP_DOWN_RISE = 17,
-    // The compressor makes short runs one after the other.
-    // Figures: short_runs, seconds_running.
-    RIMEWISE_MONITOR_EVENT_KIND_SHORT_CYCLING = 18,
-    // The pressures of the stopped machine have become equal.
-    // Figures: suction_pressure_kpa, minutes_off.
-    RIMEWISE_MONITOR_EVENT_KIND_EQUALIZED = 19,
-    // The pressure of the stopped machine has come to rest.
-    // Figures: standing_pressure_kpa, standing_temperature_c.
-    RIMEWISE_MONITOR_EVENT_KIND_STANDING_PRESSURE = 20,
-    // Current rises while both pressures fall.
-    // Figures: current_percent_per_min, suction_percent_per_min, voltage_v.
-    RIMEWISE_MONITOR_EVENT_KIND_CURRENT_RISES = 21,
-    // The coil of the stopped machine is being heated.
-    // Figures: coil_c.
-    RIMEWISE_MONITOR_EVENT_KIND_DEFROST_BEGINS = 22,
-    // The coil is no longer heated.
-    // Figures: warmest_coil_c, minutes.
-    RIMEWISE_MONITOR_EVENT_KIND_DEFROST_ENDS = 23,
-    // Samples were missing for so long that nothing is known across the gap.
-    // Figures: seconds.
-    RIMEWISE_MONITOR_EVENT_KIND_GAP = 24,
-};
-#ifndef __cplusplus
-#if __STDC_VERSION__ >= 202311L
-typedef enum RimewiseMonitorEventKind RimewiseMonitorEventKind;
-#else
-typedef int32_t RimewiseMonitorEventKind;
-#endif // __STDC_VERSION__ >= 202311L
-#endif // __cplusplus
-
-// Why a sample could not be used, whole or in part.
-enum RimewiseMonitorSampleProblem
-#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
-  : int32_t
-#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
- {
-    // The time is that of the sample before: nothing was used.
-    RIMEWISE_MONITOR_SAMPLE_PROBLEM_REPEATED_TIME = 1,
-    // The time lies before that of a sample already taken: nothing was used.
-    RIMEWISE_MONITOR_SAMPLE_PROBLEM_BACKWARD_TIME = 2,
-    // No channel holds a number that a machine can show: nothing but the time was used.
-    RIMEWISE_MONITOR_SAMPLE_PROBLEM_NOTHING_MEASURED = 3,
-    // Some channels hold what no machine can show; they were left out and the others used.
-    RIMEWISE_MONITOR_SAMPLE_PROBLEM_SOME_UNUSABLE = 4,
-};
-#ifndef __cplusplus
-#if __STDC_VERSION__ >= 202311L
-typedef enum RimewiseMonitorSampleProblem RimewiseMonitorSampleProblem;
-#else
-typedef int32_t RimewiseMonitorSampleProblem;
-#endif // __STDC_VERSION__ >= 202311L
-#endif // __cplusplus
-
-// What the machine does at the moment.
-//
-// The three running states are statements about the last two minutes (at least one, and none of the first minute
-// after a start): steady when nothing measured drifts or scatters beyond its limit, pulling down when the suction
-// pressure falls smoothly, unsteady otherwise.
-enum RimewiseMonitorState
-#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
-  : int32_t
-#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
- {
-    // Not enough was seen yet, or a gap has just ended.
-    RIMEWISE_MONITOR_STATE_UNKNOWN = 0,
-    // The compressor is off in the ordinary cycle.
-    RIMEWISE_MONITOR_STATE_OFF = 1,
-    // The compressor was started less than one minute ago, whether or not it turns.
-    RIMEWISE_MONITOR_STATE_STARTING = 2,
-    // It runs and the suction pressure falls smoothly.
-    RIMEWISE_MONITOR_STATE_PULLING_DOWN = 3,
-    // It runs and holds still.
-    RIMEWISE_MONITOR_STATE_STEADY = 4,
-    // It runs and does neither: not settled yet, hunting, or taking up a load.
-    RIMEWISE_MONITOR_STATE_UNSTEADY = 5,
-    // It pumps down against a closed valve.
-    RIMEWISE_MONITOR_STATE_PUMPING_DOWN = 6,
-    // It stands after a pump-down, and no pressure shows yet that the valve was opened.
-    RIMEWISE_MONITOR_STATE_HOLDING = 7,
-    // It stands and its coil is being heated.
-    RIMEWISE_MONITOR_STATE_DEFROST = 8,
-    // It stands because its overload opened, or a start failed.
-    RIMEWISE_MONITOR_STATE_STOPPED = 9,
-};
-#ifndef __cplusplus
-#if __STDC_VERSION__ >= 202311L
-typedef enum RimewiseMonitorState RimewiseMonitorState;
-#else
-typedef int32_t RimewiseMonitorState;
-#endif // __STDC_VERSION__ >= 202311L
-#endif // __cplusplus
-
-// One finding of the electrical checks.
-enum RimewiseFindingKind
-#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
-  : int32_t
-#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
- {
-    // The windings agree with each other and with the plate.
-    RIMEWISE_FINDING_KIND_WINDINGS_GOOD = 1,
-    // A winding is open.
-    RIMEWISE_FINDING_KIND_OPEN_WINDING = 2,
-    // The internal overload is open; it may close again once the compressor is cool.
-    RIMEWISE_FINDING_KIND_OVERLOAD_OPEN = 3,
-    // A winding reads low enough for shorted turns.
-    RIMEWISE_FINDING_KIND_SHORTED_TURNS = 4,
-    // A winding leaks to the frame.
-    RIMEWISE_FINDING_KIND_WINDING_TO_FRAME = 5,
-    // The three winding resistances contradict each other.
-    RIMEWISE_FINDING_KIND_WINDINGS_INCONSISTENT = 6,
-    // The run capacitor is within its tolerance.
-    RIMEWISE_FINDING_KIND_RUN_CAPACITOR_GOOD = 7,
-    // The run capacitor is below its tolerance.
-    RIMEWISE_FINDING_KIND_RUN_CAPACITOR_LOW = 8,
-    // The run capacitor is above its tolerance.
-    RIMEWISE_FINDING_KIND_RUN_CAPACITOR_HIGH = 9,
-    // The run capacitor is open.
-    RIMEWISE_FINDING_KIND_RUN_CAPACITOR_OPEN = 10,
-    // The start capacitor is within its tolerance.
-    RIMEWISE_FINDING_KIND_START_CAPACITOR_GOOD = 11,
-    // The start capacitor is below its tolerance.
-    RIMEWISE_FINDING_KIND_START_CAPACITOR_LOW = 12,
-    // The start capacitor is above its tolerance.
-    RIMEWISE_FINDING_KIND_START_CAPACITOR_HIGH = 13,
-    // The start capacitor is open.
-    RIMEWISE_FINDING_KIND_START_CAPACITOR_OPEN = 14,
-    // The supply voltage is low.
-    RIMEWISE_FINDING_KIND_LOW_VOLTAGE = 15,
-    // The supply voltage is high.
-    RIMEWISE_FINDING_KIND_HIGH_VOLTAGE = 16,
-    // The three line voltages differ too much.
-    RIMEWISE_FINDING_KIND_VOLTAGE_UNBALANCE = 17,
-    // The current is above its rated load.
-    RIMEWISE_FINDING_KIND_CURRENT_ABOVE_RATED = 18,
-    // The current is below what the pressures ask for.
-    RIMEWISE_FINDING_KIND_CURRENT_BELOW_EXPECTED = 19,
-    // The current is what the pressures ask for.
-    RIMEWISE_FINDING_KIND_CURRENT_NORMAL = 20,
-    // The current stays near the locked-rotor current.
-    RIMEWISE_FINDING_KIND_LOCKED_ROTOR = 21,
-    // A winding reads higher than any plausible temperature explains, as a poor connection does.
-    RIMEWISE_FINDING_KIND_HIGH_RESISTANCE_CONNECTION = 22,
-    // The three line currents differ too much.
-    RIMEWISE_FINDING_KIND_CURRENT_UNBALANCE = 23,
-    // The windings are sound against the frame; said where nothing else of the windings was measured.
-    RIMEWISE_FINDING_KIND_INSULATION_GOOD = 24,
-    // The insulation is between the limits: warm, dry, measure again before anything is condemned.
-    RIMEWISE_FINDING_KIND_INSULATION_DOUBTFUL = 25,
-    // Start and run of unmarked terminals are too close for this meter to tell apart.
-    RIMEWISE_FINDING_KIND_TERMINALS_AMBIGUOUS = 26,
-    // The inrush is about the locked-rotor current, as at any start across the line.
-    RIMEWISE_FINDING_KIND_START_CURRENT_USUAL = 27,
-    // The inrush is far below the locked-rotor current.
-    RIMEWISE_FINDING_KIND_START_CURRENT_LOW = 28,
-    // The inrush is above the locked-rotor current by more than its tolerance.
-    RIMEWISE_FINDING_KIND_START_CURRENT_HIGH = 29,
-};
-#ifndef __cplusplus
-#if __STDC_VERSION__ >= 202311L
-typedef enum RimewiseFindingKind RimewiseFindingKind;
-#else
-typedef int32_t RimewiseFindingKind;
-#endif // __STDC_VERSION__ >= 202311L
-#endif // __cplusplus
-
-// Which valve was closed for the pump-down test.
-enum RimewisePumpDownValve
-#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
-  : int32_t
-#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
- {
-    // The compressor's suction service valve: only the compressor itself is pumped down.
-    RIMEWISE_PUMP_DOWN_VALVE_SUCTION_SERVICE = 1,
-    // A liquid-line valve: the whole low side is pumped down, and a rise may be boiling refrigerant or oil.
-    RIMEWISE_PUMP_DOWN_VALVE_LIQUID_LINE = 2,
-};
-#ifndef __cplusplus
-#if __STDC_VERSION__ >= 202311L
-typedef enum RimewisePumpDownValve RimewisePumpDownValve;
-#else
-typedef int32_t RimewisePumpDownValve;
-#endif // __STDC_VERSION__ >= 202311L
-#endif // __cplusplus
-
-// What ended the pump-down test.
-enum RimewisePumpDownEnd
-#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
-  : int32_t
-#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
- {
-    // The pressure fell no further: a measurement of what the compressor can pull.
-    RIMEWISE_PUMP_DOWN_END_LIMIT = 1,
-    // The low-pressure control stopped it: only an upper bound.
-    RIMEWISE_PUMP_DOWN_END_LOW_PRESSURE_CONTROL = 2,
-    // The technician stopped it: only an upper bound.
-    RIMEWISE_PUMP_DOWN_END_TECHNICIAN = 3,
-};
-#ifndef __cplusplus
-#if __STDC_VERSION__ >= 202311L
-typedef enum RimewisePumpDownEnd RimewisePumpDownEnd;
-#else
-typedef int32_t RimewisePumpDownEnd;
-#endif // __STDC_VERSION__ >= 202311L
-#endif // __cplusplus
-
-// How the noise behaves from the moment the compressor starts.
-enum RimewiseStartNoise
-#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
-  : int32_t
-#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
- {
-    // No unusual noise.
-    RIMEWISE_START_NOISE_NONE = 0,
-    // Loud at first, then fading within minutes.
-    RIMEWISE_START_NOISE_FADES = 1,
-    // Loud and staying so.
-    RIMEWISE_START_NOISE_STAYS = 2,
-};
-#ifndef __cplusplus
-#if __STDC_VERSION__ >= 202311L
-typedef enum RimewiseStartNoise RimewiseStartNoise;
-#else
-typedef int32_t RimewiseStartNoise;
-#endif // __STDC_VERSION__ >= 202311L
-#endif // __cplusplus
-
-// What the liquid line's sight glass shows.
-enum RimewiseSightGlass
-#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
-  : int32_t
-#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
- {
-    // Clear liquid.
-    RIMEWISE_SIGHT_GLASS_CLEAR = 1,
-    // Bubbles or flash gas.
-    RIMEWISE_SIGHT_GLASS_BUBBLES = 2,
-    // There is none.
-    RIMEWISE_SIGHT_GLASS_NONE_FITTED = 3,
-};
-#ifndef __cplusplus
-#if __STDC_VERSION__ >= 202311L
-typedef enum RimewiseSightGlass RimewiseSightGlass;
-#else
-typedef int32_t RimewiseSightGlass;
-#endif // __STDC_VERSION__ >= 202311L
-#endif // __cplusplus
-
-// The device that meters liquid into the evaporator.
-enum RimewiseMetering
-#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
-  : int32_t
-#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
- {
-    // A capillary tube, with or without a suction-liquid exchanger.
-    RIMEWISE_METERING_CAPILLARY = 1,
-    // A fixed orifice or piston.
-    RIMEWISE_METERING_ORIFICE = 2,
-    // A thermostatic expansion valve.
-    RIMEWISE_METERING_THERMOSTATIC_VALVE = 3,
-    // An electronic expansion valve.
-    RIMEWISE_METERING_ELECTRONIC_VALVE = 4,
-};
-#ifndef __cplusplus
-#if __STDC_VERSION__ >= 202311L
-typedef enum RimewiseMetering RimewiseMetering;
-#else
-typedef int32_t RimewiseMetering;
-#endif // __STDC_VERSION__ >= 202311L
-#endif // __cplusplus
-
-// What the machine is for, which fixes what is usual where its maker's data is missing.
-enum RimewiseDuty
-#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
-  : int32_t
-#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
- {
-    // Holds frozen goods, space near -20 degC.
-    RIMEWISE_DUTY_FREEZER = 1,
-    // Holds chilled goods, space near +3 degC.
-    RIMEWISE_DUTY_COOLER = 2,
-    // Cools rooms for people, space near 26 degC.
-    RIMEWISE_DUTY_AIR_CONDITIONING = 3,
-};
-#ifndef __cplusplus
-#if __STDC_VERSION__ >= 202311L
-typedef enum RimewiseDuty RimewiseDuty;
-#else
-typedef int32_t RimewiseDuty;
-#endif // __STDC_VERSION__ >= 202311L
-#endif // __cplusplus
-
-// What is suspicious about an input that is answered all the same.
-enum RimewiseWarningKind
-#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
-  : int32_t
-#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
- {
-    // The pressure fits far better after adding one atmosphere.
-    RIMEWISE_WARNING_KIND_READS_LIKE_GAUGE = 1,
-    // The reading contradicts the others.
-    RIMEWISE_WARNING_KIND_CONTRADICTS_OTHERS = 2,
-    // The machine has run too short a time to have settled.
-    RIMEWISE_WARNING_KIND_NOT_SETTLED = 5,
-    // The refrigerant is not known, so pressures say nothing.
-    RIMEWISE_WARNING_KIND_REFRIGERANT_UNKNOWN = 6,
-    // The point lies outside what the machine model can follow.
-    RIMEWISE_WARNING_KIND_OUTSIDE_MODEL = 7,
-    // The record cannot be used.
-    RIMEWISE_WARNING_KIND_RECORD_UNUSED = 8,
-    // Two causes explain the readings about equally well; each is named by a warning of its own.
-    RIMEWISE_WARNING_KIND_TWO_CAUSES_ALIKE = 9,
-    // The machine is said to be stopped.
-    RIMEWISE_WARNING_KIND_NOT_RUNNING = 10,
-    // Two readings stand where the other one belongs; each is named by a warning of its own.
-    RIMEWISE_WARNING_KIND_READS_LIKE_THE_OTHER = 11,
-    // The readings would suit another refrigerant than the one named.
-    RIMEWISE_WARNING_KIND_READS_LIKE_ANOTHER = 12,
-};
-#ifndef __cplusplus
-#if __STDC_VERSION__ >= 202311L
-typedef enum RimewiseWarningKind RimewiseWarningKind;
-#else
-typedef int32_t RimewiseWarningKind;
+typedef int32_t RimewiseSubject;
 #endif // __STDC_VERSION__ >= 202311L
 #endif // __cplusplus
 
 // One refrigerant. Opaque: take the address of a built-in one, look one up, or load one from a table.
 typedef struct RimewiseRefrigerant RimewiseRefrigerant;
+
+// A list of texts. Opaque: take the address of one, such as &rimewise_cause_names for the names of the contract,
+// &rimewise_cause_en for English and &rimewise_cause_es for Spanish sentences.
+typedef struct RimewiseTexts RimewiseTexts;
 
 // A value with its standard uncertainty (k = 1), both in the unit of the name they stand under.
 typedef struct RimewiseEstimate {
@@ -1317,24 +2021,26 @@ typedef struct RimewiseRatingMap {
 
 // What is known of the machine; its refrigerant is an argument of its own.
 //
-// NaN and RIMEWISE_NOT_KNOWN are normal. `design_...` is the point the machine was designed for, as far as its maker
-// tells; what is left out falls back to what is usual for the duty and metering, with its wide spread.
-// `compressor_...` is what the compressor's plate and data sheet say.
+// NaN and RIMEWISE_NOT_KNOWN are normal.
 typedef struct RimewiseSystem {
     // The size of this struct, which rimewise_system_clear sets.
     uint32_t size;
-    // A RimewiseMetering; not known: the diagnosis allows for each kind.
-    int32_t metering;
-    // 1 where a liquid receiver stands behind the condenser, else 0; not known: usual for the metering.
-    int32_t receiver;
-    // 1 where a regulator holds the compressor's inlet pressure down, else 0; not known: 0.
-    int32_t suction_pressure_regulator;
-    // A RimewiseDuty.
-    int32_t duty;
     // Nameplate charge, kg.
     float charge_kg;
     // Tolerance of the run capacitor's plate value, percent; 6 unless given.
     float run_capacitor_tolerance_percent;
+    // The metering device; not known: the diagnosis allows for each kind's spread.
+    // A RimewiseMetering.
+    int32_t metering;
+    // Whether a liquid receiver stands behind the condenser; not known: usual for the metering.
+    // 1 or 0.
+    int32_t receiver;
+    // Whether a regulator holds the compressor's inlet pressure down; not known: no.
+    // 1 or 0.
+    int32_t suction_pressure_regulator;
+    // What the machine is for.
+    // A RimewiseDuty.
+    int32_t duty;
     // Space air temperature, degC.
     float design_space_c;
     // Air temperature onto the condenser, degC.
@@ -1362,29 +2068,36 @@ typedef struct RimewiseSystem {
     // Supply frequency, Hz.
     float compressor_hz;
     // Resistance of the run winding (common to run), ohm.
+    // INFINITY: the meter reads open.
     float compressor_run_winding_ohm;
     // Resistance of the start winding (common to start), ohm.
+    // INFINITY: the meter reads open.
     float compressor_start_winding_ohm;
     // Temperature the winding resistances refer to, degC.
     float compressor_winding_reference_c;
     // Rated run capacitor, microfarad.
+    // INFINITY: the meter reads open.
     float compressor_run_capacitor_uf;
     // Rated start capacitor, microfarad.
+    // INFINITY: the meter reads open.
     float compressor_start_capacitor_uf;
+    // How the compressor compresses.
+    // A RimewiseCompressorKind.
+    int32_t compressor_kind;
+    // Whether its speed is fixed.
+    // A RimewiseDrive.
+    int32_t compressor_drive;
+    // What starts a single-phase motor.
+    // A RimewiseStartGear.
+    int32_t compressor_start_gear;
 } RimewiseSystem;
 
-// The numbers read on the visit. Pressures are absolute, kPa; temperatures degC.
+// What was read on the visit. Pressures are absolute, kPa; temperatures degC.
 //
-// NaN: not measured. INFINITY in a resistance or a capacitance: the meter reads open.
+// NaN and RIMEWISE_NOT_KNOWN are normal.
 typedef struct RimewiseReadings {
     // The size of this struct, which rimewise_readings_clear sets.
     uint32_t size;
-    // 1 where the compressor runs while the pressures are read, else 0; not known: it runs.
-    int32_t running;
-    // A RimewisePumpDownValve: which valve the pump-down was made against.
-    int32_t pump_down_valve;
-    // A RimewisePumpDownEnd: what ended the pump-down.
-    int32_t pump_down_ended_by;
     // Pressure at the compressor's suction, kPa absolute.
     float suction_pressure_kpa;
     // Pressure at the evaporator outlet, kPa absolute.
@@ -1424,16 +2137,22 @@ typedef struct RimewiseReadings {
     // The one temperature of the stopped, equalised machine, degC.
     float standing_temperature_c;
     // Resistance common to run, ohm.
+    // INFINITY: the meter reads open.
     float winding_run_ohm;
     // Resistance common to start, ohm.
+    // INFINITY: the meter reads open.
     float winding_start_ohm;
     // Resistance run to start, ohm.
+    // INFINITY: the meter reads open.
     float winding_run_to_start_ohm;
     // Insulation resistance winding to frame, megohm.
+    // INFINITY: the meter reads open.
     float winding_to_frame_megohm;
     // Run capacitor, microfarad.
+    // INFINITY: the meter reads open.
     float run_capacitor_uf;
     // Start capacitor, microfarad.
+    // INFINITY: the meter reads open.
     float start_capacitor_uf;
     // Time since the compressor started, minutes.
     float minutes_running;
@@ -1448,18 +2167,48 @@ typedef struct RimewiseReadings {
     // Test voltage of the insulation measurement, V.
     float insulation_test_v;
     // Resistance between unmarked terminals 1 and 2, ohm.
+    // INFINITY: the meter reads open.
     float terminal_12_ohm;
     // Resistance between unmarked terminals 2 and 3, ohm.
+    // INFINITY: the meter reads open.
     float terminal_23_ohm;
     // Resistance between unmarked terminals 1 and 3, ohm.
+    // INFINITY: the meter reads open.
     float terminal_13_ohm;
-    // The three line-to-line voltages, V; all NaN where they were not measured.
+    // Pipe temperature just behind the metering device, degC; stands for the evaporating temperature of a
+    // machine without a port.
+    float evaporator_inlet_c;
+    // Pipe temperature at a return bend in the middle of the condenser, degC; stands for the condensing
+    // temperature of a machine without a port.
+    float condenser_middle_c;
+    // Refrigerant that came out into the recovery cylinder, kg.
+    float recovered_kg;
+    // Refrigerant put in on this visit before these readings, kg.
+    float added_kg;
+    // Starts of the compressor an hour.
+    float starts_per_hour;
+    // Time that the machine has been running with hardly a stop, hours.
+    float hours_running;
+    // The three line-to-line voltages, V.
+    // All NaN where they are not known.
     float line_voltages_v[3];
-    // The three line currents, A; all NaN where they were not measured.
+    // The three line currents, A.
+    // All NaN where they are not known.
     float line_currents_a[3];
+    // Whether the compressor runs while the pressures are read; not said: it runs.
+    // 1 or 0.
+    int32_t running;
+    // Which valve the pump-down was made against.
+    // A RimewisePumpDownValve.
+    int32_t pump_down_valve;
+    // What ended the pump-down.
+    // A RimewisePumpDownEnd.
+    int32_t pump_down_ended_by;
 } RimewiseReadings;
 
-// Standard uncertainties (k = 1) of the instruments; NaN takes the usual value.
+// Standard uncertainties (k = 1) of the instruments; what is left out takes its usual value.
+//
+// NaN and RIMEWISE_NOT_KNOWN are normal.
 typedef struct RimewiseUncertainty {
     // The size of this struct, which rimewise_uncertainty_clear sets.
     uint32_t size;
@@ -1475,7 +2224,7 @@ typedef struct RimewiseUncertainty {
     float current_percent;
 } RimewiseUncertainty;
 
-// The quantities of the cycle, each with its standard uncertainty. Signed, never clamped.
+// The quantities of the cycle, each with its standard uncertainty; null where a reading is missing.
 typedef struct RimewiseCycle {
     // Which quantities are there, RimewiseCycleValid bits; the others are 0.
     uint32_t valid;
@@ -1505,6 +2254,8 @@ typedef struct RimewiseCycle {
     struct RimewiseEstimate supply_air_drop_k;
     // Condenser exhaust minus ambient, K.
     struct RimewiseEstimate exhaust_air_rise_k;
+    // Room for quantities of later releases.
+    struct RimewiseEstimate reserved[11];
 } RimewiseCycle;
 
 // Which field of a visit cannot be used, and why.
@@ -1515,33 +2266,50 @@ typedef struct RimewiseInvalid {
     int32_t field;
     // The position in `record` of the readings that hold the field; -1 for the visit itself.
     int32_t record;
-    // A RimewiseProblem.
-    int32_t problem;
-    // The lowest value that can be; 0 where the problem has no range.
+    // A RimewiseErrorCode.
+    int32_t code;
+    // A RimewiseUnit, of all three numbers.
+    int32_t unit;
+    // RIMEWISE_FACT_VALUE, RIMEWISE_FACT_MIN, RIMEWISE_FACT_MAX.
+    uint32_t valid;
+    // The value that was given; for an unknown code the code itself is in the caller's struct.
+    float value;
+    // The lowest value that can be.
     float min;
-    // The highest value that can be, INFINITY where there is none; 0 where the problem has no range.
+    // The highest value that can be.
     float max;
 } RimewiseInvalid;
 
-// What things cost, in one currency of the caller's choice; NaN is not known.
+// What things cost, in one currency of the caller's choice; null is not known.
+//
+// NaN and RIMEWISE_NOT_KNOWN are normal.
 typedef struct RimewiseCosts {
-    // The size of this struct; set it before the call.
+    // The size of this struct, which rimewise_costs_clear sets.
     uint32_t size;
     // Coming out once more.
     float visit;
-    // The next test, its time and parts.
-    float test;
-    // The repair of each cause, by the number of RimewiseCause; that of none is not looked at.
-    float repair[10];
+    // An hour of work.
+    float hour;
     // A new compressor, fitted.
     float compressor;
-    // What is lost when the machine is left with its fault: the goods at risk times the chance that they spoil.
+    // A new machine, installed.
+    float machine;
+    // What is lost each day that the machine does not do its work.
+    float loss_a_day;
+    // Days that the loss is reckoned over.
+    float horizon_days;
+    // The next test, its time and parts.
+    float test;
+    // What is lost at once when the machine is left with its fault: the goods at risk times the chance that they
+    // spoil.
     float product_at_risk;
+    // The repair of each cause, by the number of its RimewiseCause; that of none is not looked at.
+    float repair[RIMEWISE_CAUSES_MAX];
 } RimewiseCosts;
 
 // A way to go on with its expected cost.
 typedef struct RimewiseAlternative {
-    // A RimewiseAction.
+    // A RimewiseWay.
     int32_t action;
     // The RimewiseCause that is repaired; 0 for the other actions.
     int32_t cause;
@@ -1551,13 +2319,13 @@ typedef struct RimewiseAlternative {
     float expected_cost;
 } RimewiseAlternative;
 
-// All ways to go on, and the cheapest where every cost that matters is known.
+// All ways to go on, and the cheapest.
 typedef struct RimewiseDecision {
     // The size of this struct; set it before the call.
     uint32_t size;
     // RIMEWISE_DECISION_RECOMMENDED where a way is recommended.
     uint32_t valid;
-    // The recommended RimewiseAction; 0 where a cost that matters is missing.
+    // The recommended RimewiseWay; 0 where no cost is known.
     int32_t recommended;
     // The RimewiseCause whose repair is recommended; 0 for the other actions.
     int32_t recommended_cause;
@@ -1568,24 +2336,57 @@ typedef struct RimewiseDecision {
 } RimewiseDecision;
 
 // What was seen and heard on the visit.
+//
+// NaN and RIMEWISE_NOT_KNOWN are normal.
 typedef struct RimewiseObservations {
     // The size of this struct, which rimewise_observations_clear sets.
     uint32_t size;
-    // A RimewiseStartNoise: how the noise behaves after the start.
+    // How the noise behaves after the start.
+    // A RimewiseStartNoise.
     int32_t start_noise;
-    // 1 where frost or sweat covers the compressor body, else 0.
+    // Whether frost or sweat covers the compressor body.
+    // 1 or 0.
     int32_t frost_on_compressor;
-    // A RimewiseSightGlass: what the sight glass shows.
+    // What the sight glass shows.
+    // A RimewiseSightGlass.
     int32_t sight_glass;
-    // 1 where the evaporator coil is iced over, else 0.
+    // Whether the evaporator coil is iced over.
+    // 1 or 0.
     int32_t coil_iced;
+    // Whether the condenser's fan turns.
+    // A RimewiseFan.
+    int32_t condenser_fan;
+    // Whether the evaporator's fan turns.
+    // A RimewiseFan.
+    int32_t evaporator_fan;
+    // What the condenser's face looks like.
+    // A RimewiseCondenserFace.
+    int32_t condenser_face;
+    // How far frost or sweat covers the evaporator.
+    // A RimewiseFrostLine.
+    int32_t frost_line;
+    // Whether oil stands at joints, fins or floor.
+    // 1 or 0.
+    int32_t oil_traces;
+    // Whether a leak was found.
+    // 1 or 0.
+    int32_t leak_found;
+    // Whether thermostat and controls call for cooling.
+    // 1 or 0.
+    int32_t calls_for_cooling;
+    // Whether the door closes and its gasket seals.
+    // 1 or 0.
+    int32_t door_closes;
+    // What is heard when the compressor is switched on.
+    // A RimewiseStartSound.
+    int32_t start_sound;
 } RimewiseObservations;
 
 // Memory of the caller that a diagnosis works in, so that the stack stays small. Its content is private and means
 // nothing between calls; it need not be initialised, and two calls that run at once need one each.
 typedef struct RimewiseWorkspace {
     // Private.
-    const void *opaque[4096];
+    const void *opaque[4608];
 } RimewiseWorkspace;
 
 // The probability and the mean severity of one cause.
@@ -1633,9 +2434,17 @@ typedef struct RimewiseCauseAndMeasurements {
 // Something suspicious about one field of the visit.
 typedef struct RimewiseWarning {
     // A RimewiseWarningKind.
-    int32_t kind;
+    int32_t code;
     // The field, for rimewise_field_text.
     int32_t field;
+    // A RimewiseUnit, of both numbers.
+    int32_t unit;
+    // RIMEWISE_FACT_VALUE, RIMEWISE_FACT_LIMIT.
+    uint32_t valid;
+    // The value that was read.
+    float value;
+    // The limit that it was held against.
+    float limit;
 } RimewiseWarning;
 
 // An electrical finding with the value it rests on and the limit it was held against.
@@ -1698,7 +2507,113 @@ typedef struct RimewiseExpected {
     struct RimewiseEstimate current_a;
     // Lowest pump-down pressure of a compressor in good order, kPa absolute.
     struct RimewiseEstimate pump_down_kpa;
+    // Room for quantities of later releases.
+    struct RimewiseEstimate reserved[7];
 } RimewiseExpected;
+
+// The most specific statement that the error rates allow.
+typedef struct RimewiseVerdict {
+    // A RimewiseLevel, which says what `name` is.
+    int32_t level;
+    // A RimewiseCause, RimewiseFamily, RimewiseJob or RimewiseFindingKind; 0 at the other levels.
+    int32_t name;
+    // Its probability, 0 to 1.
+    float probability;
+} RimewiseVerdict;
+
+// A family or a job with its probability.
+typedef struct RimewiseShare {
+    // The family or the job.
+    int32_t name;
+    // Its probability, 0 to 1.
+    float probability;
+} RimewiseShare;
+
+// What is dangerous, with the reading it rests on.
+typedef struct RimewiseAlarm {
+    // A RimewiseAlarmCode.
+    int32_t code;
+    // The RimewiseMeasurement it rests on.
+    int32_t field;
+    // A RimewiseUnit, of both numbers.
+    int32_t unit;
+    // RIMEWISE_FACT_VALUE, RIMEWISE_FACT_LIMIT.
+    uint32_t valid;
+    // Its value.
+    float value;
+    // The limit.
+    float limit;
+} RimewiseAlarm;
+
+// What an electrical finding says beside its value and limit.
+typedef struct RimewiseFindingDetails {
+    // A RimewiseWinding; 0 where it cannot be told.
+    int32_t winding;
+    // How probable it is that what the finding says is so, 0 to 1.
+    float probability;
+    // 1 where the value was referred to another temperature, else 0.
+    int32_t corrected;
+    // The value at `to_c`, in the finding's unit.
+    float corrected_value;
+    // The temperature it was measured at, degC.
+    float from_c;
+    // The temperature it is referred to, degC.
+    float to_c;
+} RimewiseFindingDetails;
+
+// Which of a motor's unmarked terminals is which, by the numbers 1 to 3; all 0 where they do not tell.
+typedef struct RimewiseTerminalsFound {
+    // The common terminal.
+    uint32_t common;
+    // The run terminal.
+    uint32_t run;
+    // The start terminal.
+    uint32_t start;
+    // How probable it is that this is so, 0 to 1.
+    float probability;
+} RimewiseTerminalsFound;
+
+// A step, what follows on an outcome, or a way to go on: what kind it is and what it is about.
+typedef struct RimewisePlanEntry {
+    // A RimewiseStepKind.
+    int32_t kind;
+    // A RimewiseSubject, which says what `name` is.
+    int32_t about;
+    // The number of what it is about; 0 for the machine.
+    int32_t name;
+    // Of an outcome its probability, of a way its expected cost, of the step the probability that it changes what is done.
+    float number;
+} RimewisePlanEntry;
+
+// What to do next, and what the ways to go on cost.
+typedef struct RimewisePlan {
+    // RIMEWISE_PLAN_... bits of the numbers that are there.
+    uint32_t valid;
+    // The next step.
+    struct RimewisePlanEntry step;
+    // What the step takes, minutes.
+    float minutes;
+    // The RimewiseEffort of the step; 0 for what is no measurement.
+    int32_t effort;
+    // What a hose takes from the charge, g.
+    float hose_takes_g;
+    // The same over the nameplate charge, percent.
+    float hose_takes_percent;
+    // The probability of a weak compressor above which replacing it pays.
+    float replace_above;
+    // What to let out of the cylinder by the scale after an evacuation, kg.
+    struct RimewiseEstimate weigh_in_kg;
+    // A RimewiseChange: whether what was changed on this visit helped; 0 without readings from before.
+    int32_t change;
+    // Number of entries of `then`.
+    uint32_t then_count;
+    // What follows on each outcome of the step.
+    struct RimewisePlanEntry then[RIMEWISE_THEN_MAX];
+    // Number of entries of `ways`.
+    uint32_t way_count;
+    // The ways to go on, the cheapest first.
+    struct RimewisePlanEntry ways[RIMEWISE_WAYS_MAX];
+} RimewisePlan;
 
 // The whole answer to one visit. Entries of an array past its count are 0.
 typedef struct RimewiseReport {
@@ -1717,8 +2632,10 @@ typedef struct RimewiseReport {
     // Below 0.01 nothing is decided: check the readings against each other, the load, the door, the controls and the
     // refrigerant itself.
     float fits;
+    // Number of entries of `causes`.
+    uint32_t cause_count;
     // All causes, most probable first.
-    struct RimewiseCauseProbability causes[RIMEWISE_CAUSES];
+    struct RimewiseCauseProbability causes[RIMEWISE_CAUSES_MAX];
     // Number of entries of `evidence`.
     uint32_t evidence_count;
     // The readings' words for and against the leading causes, the strongest first.
@@ -1730,11 +2647,11 @@ typedef struct RimewiseReport {
     // Number of entries of `ruled_out`.
     uint32_t ruled_out_count;
     // Causes with a probability below 0.02 and what excludes them.
-    struct RimewiseCauseAndMeasurements ruled_out[RIMEWISE_CAUSES];
+    struct RimewiseCauseAndMeasurements ruled_out[RIMEWISE_CAUSES_MAX];
     // Number of entries of `still_open`.
     uint32_t still_open_count;
     // The other causes and what would close them.
-    struct RimewiseCauseAndMeasurements still_open[RIMEWISE_CAUSES];
+    struct RimewiseCauseAndMeasurements still_open[RIMEWISE_CAUSES_MAX];
     // Number of entries of `warnings`.
     uint32_t warning_count;
     // What is suspicious about the input.
@@ -1751,27 +2668,132 @@ typedef struct RimewiseReport {
     struct RimewiseCycle cycle;
     // What it would do if healthy.
     struct RimewiseExpected expected;
+    // The most specific statement that the error rates allow.
+    struct RimewiseVerdict verdict;
+    // A RimewiseCompressorState: whether it is the compressor.
+    int32_t compressor_state;
+    // The probability that the compressor or its motor is at fault.
+    float compressor_probability;
+    // Number of entries of `families`.
+    uint32_t family_count;
+    // RimewiseFamily numbers with their probabilities, pairs counted once.
+    struct RimewiseShare families[RIMEWISE_FAMILIES_MAX];
+    // Number of entries of `jobs`.
+    uint32_t job_count;
+    // RimewiseJob numbers with their probabilities, pairs counted once, the most probable first.
+    struct RimewiseShare jobs[RIMEWISE_JOBS_MAX];
+    // Number of entries of `alarms`.
+    uint32_t alarm_count;
+    // What is dangerous, the most urgent first.
+    struct RimewiseAlarm alarms[RIMEWISE_ALARMS_MAX];
+    // What each entry of `next` takes, minutes.
+    float next_minutes[RIMEWISE_NEXT_MAX];
+    // What each entry of `electrical` says beside its value and limit.
+    struct RimewiseFindingDetails electrical_details[RIMEWISE_ELECTRICAL_MAX];
+    // Which of the motor's unmarked terminals is which.
+    struct RimewiseTerminalsFound terminals;
+    // What to do next, and what the ways to go on cost.
+    struct RimewisePlan plan;
 } RimewiseReport;
 
-// What the monitor is told about the machine it watches; all of it optional.
+// Why the technician was called, and what was done before.
+//
+// NaN and RIMEWISE_NOT_KNOWN are normal.
+typedef struct RimewiseCall {
+    // The size of this struct, which rimewise_call_clear sets.
+    uint32_t size;
+    // How long it has been so, hours.
+    float complaint_hours;
+    // What the customer complains of.
+    // Bit n stands for the RimewiseComplaint with the number n.
+    int32_t complaint;
+    // What is known to have been done before.
+    // Bit n stands for the RimewiseHistory with the number n.
+    int32_t history;
+} RimewiseCall;
+
+// What this machine lets be reached, and what is at hand.
+//
+// NaN and RIMEWISE_NOT_KNOWN are normal.
+typedef struct RimewiseAccess {
+    // The size of this struct, which rimewise_access_clear sets.
+    uint32_t size;
+    // Whether there is a port on the suction side.
+    // 1 or 0.
+    int32_t suction_port;
+    // Whether there is a port on the high side.
+    // 1 or 0.
+    int32_t high_side_port;
+    // Whether there is a port on the liquid line.
+    // 1 or 0.
+    int32_t liquid_port;
+    // Whether the compressor has a suction service valve.
+    // 1 or 0.
+    int32_t suction_service_valve;
+    // Whether there is a valve in the liquid line.
+    // 1 or 0.
+    int32_t liquid_line_valve;
+    // The tools at hand; what is absent from the list is not at hand, no list says nothing.
+    // Bit n stands for the RimewiseTool with the number n.
+    int32_t tools;
+} RimewiseAccess;
+
+// One visit: what is known of the machine, what was measured and seen, and how well. NULL: nothing of that is known.
+typedef struct RimewiseVisit {
+    // The size of this struct; set it before the call, and everything that is not used to zero.
+    uint32_t size;
+    // Number of entries of `record`, at most RIMEWISE_RECORD_MAX.
+    uint32_t record_count;
+    // Number of entries of `cannot`, at most RIMEWISE_CANNOT_MAX.
+    uint32_t cannot_count;
+    // Zero.
+    uint32_t reserved;
+    // What is known of the machine.
+    const struct RimewiseSystem *system;
+    // What was measured; must be there.
+    const struct RimewiseReadings *readings;
+    // What was seen and heard.
+    const struct RimewiseObservations *observations;
+    // How well the instruments measure; NULL: as usual.
+    const struct RimewiseUncertainty *uncertainty;
+    // Why the technician was called, and what was done before.
+    const struct RimewiseCall *call;
+    // What the machine lets be reached, and what is at hand.
+    const struct RimewiseAccess *access;
+    // What things cost.
+    const struct RimewiseCosts *costs;
+    // Readings of this same machine when it was good, each of its own `size`.
+    const struct RimewiseReadings *record;
+    // What this visit cannot take or do: RimewiseMeasurement, or RIMEWISE_CANNOT_ACTION and a RimewiseAction.
+    const int32_t *cannot;
+} RimewiseVisit;
+
+// What is known of the machine; all of it optional, all of it from the compressor's plate or the technician.
+//
+// NaN and RIMEWISE_NOT_KNOWN are normal.
 typedef struct RimewiseMonitorSettings {
     // The size of this struct, which rimewise_monitor_settings_clear sets.
     uint32_t size;
-    // 1 where a regulator holds the compressor's inlet pressure down, else 0; not known: 0.
-    int32_t suction_pressure_regulator;
-    // A RimewisePumpDownValve: against which a pump-down will be made.
-    int32_t pump_down_valve;
     // Rated-load current of the plate, A.
     float rated_load_a;
     // Locked-rotor current of the plate at rated voltage, A.
     float locked_rotor_a;
     // Rated voltage of the plate, V.
     float rated_v;
+    // Whether a regulator holds the compressor's inlet pressure down; not known: no.
+    // 1 or 0.
+    int32_t suction_pressure_regulator;
+    // Which valve a pump-down will be made against.
+    // A RimewisePumpDownValve.
+    int32_t pump_down_valve;
 } RimewiseMonitorSettings;
 
-// What was measured at one moment; NaN: not measured.
+// What was measured at one moment, under the names of the readings; not measured is null.
 //
-// A value that arrives more slowly than the others is best repeated with its latest value.
+// A value that arrives more slowly than the others is best repeated with its latest value: superheat is only
+// known at a sample that holds both its pressure and its temperature.
+//
+// NaN and RIMEWISE_NOT_KNOWN are normal.
 typedef struct RimewiseSample {
     // The size of this struct, which rimewise_sample_clear sets.
     uint32_t size;
@@ -1924,6 +2946,9 @@ extern const struct RimewiseRefrigerant rimewise_r13;
 // R13I1: a pure fluid, safety class A1.
 extern const struct RimewiseRefrigerant rimewise_r13i1;
 
+// R14: a pure fluid, safety class A1.
+extern const struct RimewiseRefrigerant rimewise_r14;
+
 // R21: a pure fluid, safety class B1.
 extern const struct RimewiseRefrigerant rimewise_r21;
 
@@ -1941,6 +2966,9 @@ extern const struct RimewiseRefrigerant rimewise_r40;
 
 // R41: a pure fluid, safety class not known.
 extern const struct RimewiseRefrigerant rimewise_r41;
+
+// R50: a pure fluid, safety class A3.
+extern const struct RimewiseRefrigerant rimewise_r50;
 
 // R113: a pure fluid, safety class A1.
 extern const struct RimewiseRefrigerant rimewise_r113;
@@ -2019,6 +3047,12 @@ extern const struct RimewiseRefrigerant rimewise_rc318;
 
 // R365mfc: a pure fluid, safety class not known.
 extern const struct RimewiseRefrigerant rimewise_r365mfc;
+
+// R400(50/50): a blend, safety class A1.
+extern const struct RimewiseRefrigerant rimewise_r400_50_50;
+
+// R400(60/40): a blend, safety class A1.
+extern const struct RimewiseRefrigerant rimewise_r400_60_40;
 
 // R401A: a blend, safety class A1.
 extern const struct RimewiseRefrigerant rimewise_r401a;
@@ -2383,6 +3417,12 @@ extern const struct RimewiseRefrigerant rimewise_r475a;
 // R476A: a blend, safety class A1.
 extern const struct RimewiseRefrigerant rimewise_r476a;
 
+// R477A: a blend, safety class A3.
+extern const struct RimewiseRefrigerant rimewise_r477a;
+
+// R480A: a blend, safety class A1.
+extern const struct RimewiseRefrigerant rimewise_r480a;
+
 // R500: a blend, safety class A1.
 extern const struct RimewiseRefrigerant rimewise_r500;
 
@@ -2515,6 +3555,216 @@ extern const struct RimewiseRefrigerant rimewise_r1336mzz_z;
 // R7146: a pure fluid, safety class not known.
 extern const struct RimewiseRefrigerant rimewise_r7146;
 
+// The names of RimewiseMetering in the contract.
+extern const struct RimewiseTexts rimewise_metering_names;
+
+// The names of RimewiseDuty in the contract.
+extern const struct RimewiseTexts rimewise_duty_names;
+
+// The names of RimewiseCompressorKind in the contract.
+extern const struct RimewiseTexts rimewise_compressor_kind_names;
+
+// The names of RimewiseDrive in the contract.
+extern const struct RimewiseTexts rimewise_drive_names;
+
+// The names of RimewiseStartGear in the contract.
+extern const struct RimewiseTexts rimewise_start_gear_names;
+
+// The names of RimewisePumpDownValve in the contract.
+extern const struct RimewiseTexts rimewise_pump_down_valve_names;
+
+// The names of RimewisePumpDownEnd in the contract.
+extern const struct RimewiseTexts rimewise_pump_down_end_names;
+
+// The names of RimewiseStartNoise in the contract.
+extern const struct RimewiseTexts rimewise_start_noise_names;
+
+// The names of RimewiseSightGlass in the contract.
+extern const struct RimewiseTexts rimewise_sight_glass_names;
+
+// The names of RimewiseFan in the contract.
+extern const struct RimewiseTexts rimewise_fan_names;
+
+// The names of RimewiseCondenserFace in the contract.
+extern const struct RimewiseTexts rimewise_condenser_face_names;
+
+// The names of RimewiseFrostLine in the contract.
+extern const struct RimewiseTexts rimewise_frost_line_names;
+
+// The names of RimewiseStartSound in the contract.
+extern const struct RimewiseTexts rimewise_start_sound_names;
+
+// The names of RimewiseComplaint in the contract.
+extern const struct RimewiseTexts rimewise_complaint_names;
+
+// The names of RimewiseHistory in the contract.
+extern const struct RimewiseTexts rimewise_history_names;
+
+// The names of RimewiseTool in the contract.
+extern const struct RimewiseTexts rimewise_tool_names;
+
+// The names of RimewiseAction in the contract.
+extern const struct RimewiseTexts rimewise_action_names;
+
+// The names of RimewiseMeasurement in the contract.
+extern const struct RimewiseTexts rimewise_measurement_names;
+
+// The names of RimewiseEffort in the contract.
+extern const struct RimewiseTexts rimewise_effort_names;
+
+// What a RimewiseEffort says, in English.
+extern const struct RimewiseTexts rimewise_effort_en;
+
+// What a RimewiseEffort says, in Spanish.
+extern const struct RimewiseTexts rimewise_effort_es;
+
+// The names of RimewiseCause in the contract.
+extern const struct RimewiseTexts rimewise_cause_names;
+
+// What a RimewiseCause says, in English.
+extern const struct RimewiseTexts rimewise_cause_en;
+
+// What a RimewiseCause says, in Spanish.
+extern const struct RimewiseTexts rimewise_cause_es;
+
+// The names of RimewiseWarningKind in the contract.
+extern const struct RimewiseTexts rimewise_warning_kind_names;
+
+// What a RimewiseWarningKind says, in English.
+extern const struct RimewiseTexts rimewise_warning_kind_en;
+
+// What a RimewiseWarningKind says, in Spanish.
+extern const struct RimewiseTexts rimewise_warning_kind_es;
+
+// The names of RimewiseErrorCode in the contract.
+extern const struct RimewiseTexts rimewise_error_code_names;
+
+// What a RimewiseErrorCode says, in English.
+extern const struct RimewiseTexts rimewise_error_code_en;
+
+// What a RimewiseErrorCode says, in Spanish.
+extern const struct RimewiseTexts rimewise_error_code_es;
+
+// The names of RimewiseFindingKind in the contract.
+extern const struct RimewiseTexts rimewise_finding_kind_names;
+
+// What a RimewiseFindingKind says, in English.
+extern const struct RimewiseTexts rimewise_finding_kind_en;
+
+// What a RimewiseFindingKind says, in Spanish.
+extern const struct RimewiseTexts rimewise_finding_kind_es;
+
+// The names of RimewiseCautionCode in the contract.
+extern const struct RimewiseTexts rimewise_caution_code_names;
+
+// What a RimewiseCautionCode says, in English.
+extern const struct RimewiseTexts rimewise_caution_code_en;
+
+// What a RimewiseCautionCode says, in Spanish.
+extern const struct RimewiseTexts rimewise_caution_code_es;
+
+// The names of RimewiseStep in the contract.
+extern const struct RimewiseTexts rimewise_step_names;
+
+// What a RimewiseStep says, in English.
+extern const struct RimewiseTexts rimewise_step_en;
+
+// What a RimewiseStep says, in Spanish.
+extern const struct RimewiseTexts rimewise_step_es;
+
+// The names of RimewiseUnit in the contract.
+extern const struct RimewiseTexts rimewise_unit_names;
+
+// What a RimewiseUnit says, in English.
+extern const struct RimewiseTexts rimewise_unit_en;
+
+// What a RimewiseUnit says, in Spanish.
+extern const struct RimewiseTexts rimewise_unit_es;
+
+// The names of RimewiseLanguage in the contract.
+extern const struct RimewiseTexts rimewise_language_names;
+
+// The names of RimewiseWinding in the contract.
+extern const struct RimewiseTexts rimewise_winding_names;
+
+// The names of RimewiseAlarmCode in the contract.
+extern const struct RimewiseTexts rimewise_alarm_code_names;
+
+// What a RimewiseAlarmCode says, in English.
+extern const struct RimewiseTexts rimewise_alarm_code_en;
+
+// What a RimewiseAlarmCode says, in Spanish.
+extern const struct RimewiseTexts rimewise_alarm_code_es;
+
+// The names of RimewiseLevel in the contract.
+extern const struct RimewiseTexts rimewise_level_names;
+
+// The names of RimewiseFamily in the contract.
+extern const struct RimewiseTexts rimewise_family_names;
+
+// The names of RimewiseJob in the contract.
+extern const struct RimewiseTexts rimewise_job_names;
+
+// The names of RimewiseCompressorState in the contract.
+extern const struct RimewiseTexts rimewise_compressor_state_names;
+
+// The names of RimewiseStepKind in the contract.
+extern const struct RimewiseTexts rimewise_step_kind_names;
+
+// The names of RimewisePlanContext in the contract.
+extern const struct RimewiseTexts rimewise_plan_context_names;
+
+// The names of RimewiseChange in the contract.
+extern const struct RimewiseTexts rimewise_change_names;
+
+// The names of RimewiseMonitorEventKind in the contract.
+extern const struct RimewiseTexts rimewise_monitor_event_kind_names;
+
+// The names of RimewiseMonitorState in the contract.
+extern const struct RimewiseTexts rimewise_monitor_state_names;
+
+// The names of RimewiseMonitorSampleProblem in the contract.
+extern const struct RimewiseTexts rimewise_monitor_sample_problem_names;
+
+// The names of RimewiseCompressorScale in the contract.
+extern const struct RimewiseTexts rimewise_compressor_scale_names;
+
+// What to do about a RimewiseMeasurement, in English; not every one has a sentence.
+extern const struct RimewiseTexts rimewise_measure_en;
+
+// What to do about a RimewiseMeasurement, in Spanish; not every one has a sentence.
+extern const struct RimewiseTexts rimewise_measure_es;
+
+// What to do about a RimewiseAction, in English; not every one has a sentence.
+extern const struct RimewiseTexts rimewise_act_en;
+
+// What to do about a RimewiseAction, in Spanish; not every one has a sentence.
+extern const struct RimewiseTexts rimewise_act_es;
+
+// What to do about a RimewisePlanContext, in English; not every one has a sentence.
+extern const struct RimewiseTexts rimewise_ask_en;
+
+// What to do about a RimewisePlanContext, in Spanish; not every one has a sentence.
+extern const struct RimewiseTexts rimewise_ask_es;
+
+// What to do about a RimewiseCause, in English; not every one has a sentence.
+extern const struct RimewiseTexts rimewise_remedy_en;
+
+// What to do about a RimewiseCause, in Spanish; not every one has a sentence.
+extern const struct RimewiseTexts rimewise_remedy_es;
+
+// What to do about a RimewiseFindingKind, in English; not every one has a sentence.
+extern const struct RimewiseTexts rimewise_mend_en;
+
+// What to do about a RimewiseFindingKind, in Spanish; not every one has a sentence.
+extern const struct RimewiseTexts rimewise_mend_es;
+
+// What a RimewiseStatus says, in English.
+extern const struct RimewiseTexts rimewise_status_en;
+
+// What a RimewiseStatus says, in Spanish.
+extern const struct RimewiseTexts rimewise_status_es;
+
 // Judges a standing pressure at the one temperature of a stopped, equalised machine.
 //
 // `pressure_kpa` absolute and `temperature_c` with their standard uncertainties. Errors: TEMPERATURE_OUTSIDE_TABLE,
@@ -2566,91 +3816,6 @@ RimewiseStatus rimewise_charge_estimate(const struct RimewiseChargeState *measur
 // Tells how to handle a refrigerant when it is charged or has leaked.
 RimewiseStatus rimewise_handling(const struct RimewiseRefrigerant *refrigerant,
                                  struct RimewiseHandling *handling);
-
-// Gives the name of a RimewiseCause as text that lives as long as the program.
-//
-// Errors: UNKNOWN_CODE.
-RimewiseStatus rimewise_cause_text(int32_t code, const char **text);
-
-// Gives the name of a RimewiseCautionCode as text that lives as long as the program.
-//
-// Errors: UNKNOWN_CODE.
-RimewiseStatus rimewise_caution_code_text(int32_t code, const char **text);
-
-// Gives the name of a RimewiseStep as text that lives as long as the program.
-//
-// Errors: UNKNOWN_CODE.
-RimewiseStatus rimewise_step_text(int32_t code, const char **text);
-
-// Gives the name of a RimewiseCompressorScale as text that lives as long as the program.
-//
-// Errors: UNKNOWN_CODE.
-RimewiseStatus rimewise_compressor_scale_text(int32_t code, const char **text);
-
-// Gives the name of a RimewiseEffort as text that lives as long as the program.
-//
-// Errors: UNKNOWN_CODE.
-RimewiseStatus rimewise_effort_text(int32_t code, const char **text);
-
-// Gives the name of a RimewiseMeasurement as text that lives as long as the program.
-//
-// Errors: UNKNOWN_CODE.
-RimewiseStatus rimewise_measurement_text(int32_t code, const char **text);
-
-// Gives the name of a RimewiseMonitorEventKind as text that lives as long as the program.
-//
-// Errors: UNKNOWN_CODE.
-RimewiseStatus rimewise_monitor_event_kind_text(int32_t code, const char **text);
-
-// Gives the name of a RimewiseMonitorSampleProblem as text that lives as long as the program.
-//
-// Errors: UNKNOWN_CODE.
-RimewiseStatus rimewise_monitor_sample_problem_text(int32_t code, const char **text);
-
-// Gives the name of a RimewiseMonitorState as text that lives as long as the program.
-//
-// Errors: UNKNOWN_CODE.
-RimewiseStatus rimewise_monitor_state_text(int32_t code, const char **text);
-
-// Gives the name of a RimewiseFindingKind as text that lives as long as the program.
-//
-// Errors: UNKNOWN_CODE.
-RimewiseStatus rimewise_finding_kind_text(int32_t code, const char **text);
-
-// Gives the name of a RimewisePumpDownValve as text that lives as long as the program.
-//
-// Errors: UNKNOWN_CODE.
-RimewiseStatus rimewise_pump_down_valve_text(int32_t code, const char **text);
-
-// Gives the name of a RimewisePumpDownEnd as text that lives as long as the program.
-//
-// Errors: UNKNOWN_CODE.
-RimewiseStatus rimewise_pump_down_end_text(int32_t code, const char **text);
-
-// Gives the name of a RimewiseStartNoise as text that lives as long as the program.
-//
-// Errors: UNKNOWN_CODE.
-RimewiseStatus rimewise_start_noise_text(int32_t code, const char **text);
-
-// Gives the name of a RimewiseSightGlass as text that lives as long as the program.
-//
-// Errors: UNKNOWN_CODE.
-RimewiseStatus rimewise_sight_glass_text(int32_t code, const char **text);
-
-// Gives the name of a RimewiseMetering as text that lives as long as the program.
-//
-// Errors: UNKNOWN_CODE.
-RimewiseStatus rimewise_metering_text(int32_t code, const char **text);
-
-// Gives the name of a RimewiseDuty as text that lives as long as the program.
-//
-// Errors: UNKNOWN_CODE.
-RimewiseStatus rimewise_duty_text(int32_t code, const char **text);
-
-// Gives the name of a RimewiseWarningKind as text that lives as long as the program.
-//
-// Errors: UNKNOWN_CODE.
-RimewiseStatus rimewise_warning_kind_text(int32_t code, const char **text);
 
 // Reads a rating map at evaporating and condensing dew temperature, degC.
 //
@@ -2721,10 +3886,12 @@ RimewiseStatus rimewise_cycle(const struct RimewiseRefrigerant *refrigerant,
 
 // Weighs every way to go on by its expected cost.
 //
-// `probabilities` are ten numbers in the order of RimewiseCause, such as those of a report; they are scaled to sum to
-// one. `test_settles` is the chance, 0 to 1, that the next test settles the cause. Nothing is recommended unless
-// every cost that matters is known. Errors: WRONG_SIZE.
+// `probabilities` are `count` numbers by the number of their RimewiseCause, such as those of a report; they are scaled
+// to sum to one, and those of causes past the end are 0. `test_settles` is the chance, 0 to 1, that the next test
+// settles the cause. A cost that is not known stands in its usual ratio to those that are; nothing is recommended where
+// none is. Errors: WRONG_SIZE, OUT_OF_RANGE where `count` is above the library's causes.
 RimewiseStatus rimewise_decide(const float *probabilities,
+                               uint32_t count,
                                const struct RimewiseCosts *costs,
                                float test_settles,
                                struct RimewiseDecision *decision);
@@ -2745,28 +3912,23 @@ RimewiseStatus rimewise_diagnose(const struct RimewiseRefrigerant *refrigerant,
                                  struct RimewiseReport *report,
                                  struct RimewiseInvalid *invalid);
 
-// Diagnoses one visit to a machine of which readings are recorded from when it was good.
+// Diagnoses one visit with everything that can be told of it, a record of the machine included.
 //
-// As rimewise_diagnose, with `record`, an array of `record_count` readings, each of its own `size`. What is known is
-// used in the order record, target pressures, temperature differences, what is usual. Errors: as rimewise_diagnose,
-// OUT_OF_RANGE also where `record_count` is above RIMEWISE_RECORD_MAX.
-RimewiseStatus rimewise_diagnose_with_record(const struct RimewiseRefrigerant *refrigerant,
-                                             const struct RimewiseSystem *system,
-                                             const struct RimewiseReadings *readings,
-                                             const struct RimewiseObservations *observations,
-                                             const struct RimewiseUncertainty *uncertainty,
-                                             const struct RimewiseReadings *record,
-                                             uint32_t record_count,
-                                             struct RimewiseWorkspace *workspace,
-                                             struct RimewiseReport *report,
-                                             struct RimewiseInvalid *invalid);
+// As rimewise_diagnose. What is known is used in the order record, target pressures, temperature differences, what is
+// usual. `visit->size` must be set before the call. Errors: as rimewise_diagnose, OUT_OF_RANGE also where a count is
+// above its limit.
+RimewiseStatus rimewise_diagnose_visit(const struct RimewiseRefrigerant *refrigerant,
+                                       const struct RimewiseVisit *visit,
+                                       struct RimewiseWorkspace *workspace,
+                                       struct RimewiseReport *report,
+                                       struct RimewiseInvalid *invalid);
 
 // Gives the section and the name of a field of the visit: "readings" and "suction_pressure_kpa".
 //
 // `field` is the number in RimewiseInvalid or RimewiseWarning. A reading has the number of its RimewiseMeasurement,
 // and so has an observation; the fields of the system have numbers from 300, those of the uncertainty from 360,
 // the settings of a monitor from 380. A warning may also name a cause: 400 and the number of the RimewiseCause, in the
-// section "causes".
+// section "causes". A field that stands at the top of the visit has an empty section.
 // Errors: UNKNOWN_CODE.
 RimewiseStatus rimewise_field_text(int32_t field,
                                    const char **section,
@@ -2791,6 +3953,21 @@ RimewiseStatus rimewise_observations_clear(struct RimewiseObservations *observat
 //
 // `size` is sizeof(*uncertainty), which is also stored in the struct. Errors: WRONG_SIZE.
 RimewiseStatus rimewise_uncertainty_clear(struct RimewiseUncertainty *uncertainty, uint32_t size);
+
+// Makes an access of which nothing is known.
+//
+// `size` is sizeof(*access), which is also stored in the struct. Errors: WRONG_SIZE.
+RimewiseStatus rimewise_access_clear(struct RimewiseAccess *access, uint32_t size);
+
+// Makes a call of which nothing is known.
+//
+// `size` is sizeof(*call), which is also stored in the struct. Errors: WRONG_SIZE.
+RimewiseStatus rimewise_call_clear(struct RimewiseCall *call, uint32_t size);
+
+// Makes costs of which none is known.
+//
+// `size` is sizeof(*costs), which is also stored in the struct. Errors: WRONG_SIZE.
+RimewiseStatus rimewise_costs_clear(struct RimewiseCosts *costs, uint32_t size);
 
 // Makes settings of which nothing is known.
 //
@@ -3046,21 +4223,13 @@ RimewiseStatus rimewise_refrigerant_component(const struct RimewiseRefrigerant *
                                               uint32_t *length,
                                               float *mass_fraction);
 
-// Gives a unit as text: "uF".
+// Gives the text of a number of the enum that a list is of, in UTF-8; it lives as long as the program.
 //
-// `code` is a RimewiseUnit. Errors: UNKNOWN_CODE.
-RimewiseStatus rimewise_unit_text(int32_t code, const char **text);
-
-// Gives a status as a short English text that lives as long as the program.
-//
+// The sentences of RimewiseErrorCode have places in braces, such as {min}, for the members of RimewiseInvalid.
 // Errors: UNKNOWN_CODE.
-RimewiseStatus rimewise_status_text(int32_t status, const char **text);
-
-// Gives the sentence of a RimewiseCautionCode, for the person on site, as text that lives as long as the program.
-//
-// Errors: UNKNOWN_CODE.
-RimewiseStatus rimewise_caution_text(int32_t code,
-                                     const char **text);
+RimewiseStatus rimewise_text(const struct RimewiseTexts *texts,
+                             int32_t code,
+                             const char **text);
 
 // Finds the pressure of the standard atmosphere at an altitude.
 //

@@ -1,8 +1,10 @@
 //! Reading and writing the caller's memory.
 
+use crate::input::RIMEWISE_NOT_KNOWN;
 use crate::status::RimewiseStatus as Status;
 use core::mem::size_of;
 use core::ptr;
+use rimewise::field::Value;
 
 /// A struct of the caller that begins with its own size.
 ///
@@ -37,15 +39,6 @@ pub(crate) unsafe fn read<T: Sized4>(pointer: *const T, blank: T) -> Result<T, S
     }
 }
 
-/// Reads a struct that may be NULL, which then is `blank`.
-pub(crate) unsafe fn read_or<T: Sized4>(pointer: *const T, blank: T) -> Result<T, Status> {
-    if pointer.is_null() {
-        return Ok(blank);
-    }
-    // SAFETY: as the caller's.
-    unsafe { read(pointer, blank) }
-}
-
 /// Checks that a struct can be written and gives how many of its bytes the caller has.
 pub(crate) unsafe fn writable<T: Sized4>(pointer: *mut T) -> Result<usize, Status> {
     if pointer.is_null() {
@@ -64,21 +57,176 @@ pub(crate) unsafe fn write_sized<T: Sized4>(pointer: *mut T, size: usize, value:
     }
 }
 
-/// Fills a struct with `blank` and sets its size to the one that the caller states.
-pub(crate) unsafe fn clear<T: Sized4>(pointer: *mut T, size: u32, blank: T) -> Status {
+/// Writes one member of a struct, where the caller's struct reaches to its end.
+pub(crate) unsafe fn write_member<T>(at: *mut u8, size: usize, offset: usize, value: T) {
+    if offset + size_of::<T>() <= size {
+        // SAFETY: the caller's struct has `size` bytes; it may be unaligned.
+        unsafe { ptr::write_unaligned(at.add(offset).cast::<T>(), value) };
+    }
+}
+
+/// How a member of an input stands in the caller's struct.
+#[derive(Clone, Copy)]
+pub(crate) enum Take {
+    /// A number, NaN where it is not known.
+    Number,
+    /// Three numbers, all NaN where they are not known.
+    Three,
+    /// 0 or 1.
+    Flag,
+    /// The number of a choice.
+    Code,
+    /// One bit for each of several choices.
+    Bits,
+}
+
+impl Take {
+    const fn words(self) -> usize {
+        if matches!(self, Self::Three) { 3 } else { 1 }
+    }
+}
+
+/// A member of an input: the permanent number of its field, and where that stands in core.
+pub(crate) struct Slot {
+    pub(crate) code: i16,
+    pub(crate) part: u8,
+    pub(crate) position: u8,
+    pub(crate) take: Take,
+}
+
+/// An input of the caller: its size, then one word for each number, in the order of its slots.
+///
+/// # Safety
+/// The struct is `repr(C)`, begins with its size, and holds the words of its slots and nothing else.
+pub(crate) unsafe trait Input: Copy {
+    /// The size it had in the first release that had it.
+    const FIRST: u32;
+    /// Its members.
+    const SLOTS: &'static [Slot];
+    /// What core takes.
+    type Core;
+    /// Reads a member; nothing where it is not known.
+    fn get(core: &Self::Core, slot: &Slot) -> Option<Value>;
+    /// Writes a member; false where core knows no such choice.
+    fn set(core: &mut Self::Core, slot: &Slot, value: Option<Value>) -> bool;
+}
+
+/// Why an input cannot be read.
+pub(crate) enum Fault {
+    /// The struct itself.
+    Status(Status),
+    /// The number in this field stands for nothing.
+    Field(i32),
+}
+
+/// A number, unless it is NaN.
+pub(crate) fn number(bits: u32) -> Option<f32> {
+    // By its bits: comparing numbers costs a call where there is no floating-point unit.
+    if bits << 1 > 0xFF00_0000 { None } else { Some(f32::from_bits(bits)) }
+}
+
+/// The size that a caller states for an input.
+pub(crate) unsafe fn input_size<T: Input>(pointer: *const T) -> Result<usize, Status> {
+    if pointer.is_null() {
+        return Err(Status::NullPointer);
+    }
+    // SAFETY: the contract says that a pointer which is not NULL is valid for the size stated in its first word.
+    stated::<T>(unsafe { ptr::read_unaligned(pointer.cast::<u32>()) })
+}
+
+fn stated<T: Input>(size: u32) -> Result<usize, Status> {
+    let known = size >= T::FIRST && size <= size_of::<T>() as u32 && size.is_multiple_of(4);
+    if known { Ok(size as usize) } else { Err(Status::WrongSize) }
+}
+
+/// Reads an input up to the caller's size; NULL and what an older caller does not have change nothing.
+pub(crate) unsafe fn take<T: Input>(pointer: *const T, core: &mut T::Core) -> Result<(), Fault> {
+    if pointer.is_null() {
+        return Ok(());
+    }
+    // SAFETY: as the caller's.
+    let size = unsafe { input_size(pointer) }.map_err(Fault::Status)?;
+    let mut at = 1;
+    for slot in T::SLOTS {
+        let next = at + slot.take.words();
+        if next * 4 > size {
+            break;
+        }
+        // SAFETY: the word lies within the caller's size.
+        let word = |n: usize| unsafe { ptr::read_unaligned(pointer.cast::<u32>().add(at + n)) };
+        let code = word(0) as i32;
+        let value = match slot.take {
+            Take::Number => number(word(0)).map(Value::Number),
+            Take::Three => {
+                let all = [word(0), word(1), word(2)];
+                let known = all.iter().any(|bits| number(*bits).is_some());
+                known.then(|| Value::Three(all.map(f32::from_bits)))
+            }
+            _ if code == RIMEWISE_NOT_KNOWN => None,
+            Take::Flag if code == 0 || code == 1 => Some(Value::Flag(code == 1)),
+            Take::Flag => return Err(Fault::Field(slot.code.into())),
+            Take::Code => Some(Value::Choice(code)),
+            Take::Bits => Some(Value::Set(code as u32)),
+        };
+        if !T::set(core, slot, value) {
+            return Err(Fault::Field(slot.code.into()));
+        }
+        at = next;
+    }
+    Ok(())
+}
+
+/// Writes what core has into an input of the caller, up to its size; `core` of nothing says that nothing is known.
+pub(crate) unsafe fn give<T: Input>(pointer: *mut T, size: usize, core: Option<&T::Core>) {
+    let mut at = 1;
+    for slot in T::SLOTS {
+        let next = at + slot.take.words();
+        if next * 4 > size {
+            break;
+        }
+        // SAFETY: the word lies within the caller's size.
+        let put =
+            |n: usize, word: u32| unsafe { ptr::write_unaligned(pointer.cast::<u32>().add(at + n), word) };
+        match core.and_then(|core| T::get(core, slot)) {
+            Some(Value::Number(value)) => put(0, value.to_bits()),
+            Some(Value::Three([a, b, c])) => {
+                put(0, a.to_bits());
+                put(1, b.to_bits());
+                put(2, c.to_bits());
+            }
+            Some(Value::Flag(flag)) => put(0, flag.into()),
+            Some(Value::Choice(code)) => put(0, code as u32),
+            Some(Value::Set(bits)) => put(0, bits),
+            None => {
+                let blank = match slot.take {
+                    Take::Number | Take::Three => f32::NAN.to_bits(),
+                    _ => RIMEWISE_NOT_KNOWN as u32,
+                };
+                for n in 0..slot.take.words() {
+                    put(n, blank);
+                }
+            }
+        }
+        at = next;
+    }
+}
+
+/// Fills an input with what is not known and sets its size to the one that the caller states.
+pub(crate) unsafe fn clear<T: Input>(pointer: *mut T, size: u32) -> Status {
     if pointer.is_null() {
         return Status::NullPointer;
     }
-    let bytes = match known_size::<T>(size) {
-        Ok(bytes) => bytes,
-        Err(status) => return status,
-    };
-    // SAFETY: the contract says that the pointer is valid for the stated size.
-    unsafe {
-        write_sized(pointer, bytes, &blank);
-        ptr::write_unaligned(pointer.cast::<u32>(), size);
+    match stated::<T>(size) {
+        Ok(bytes) => {
+            // SAFETY: the contract says that the pointer is valid for the stated size.
+            unsafe {
+                give(pointer, bytes, None);
+                ptr::write_unaligned(pointer.cast::<u32>(), size);
+            }
+            Status::Ok
+        }
+        Err(status) => status,
     }
-    Status::Ok
 }
 
 /// Writes one result, or says that its pointer is NULL.

@@ -34,7 +34,7 @@ pub struct RimewiseRatingMap {
 
 // SAFETY: repr(C), begins with its size, 4-byte numbers only.
 unsafe impl Sized4 for RimewiseRatingMap {
-    const FIRST: u32 = size_of::<Self>() as u32;
+    const FIRST: u32 = 152;
 }
 
 const NO_MAP: RimewiseRatingMap = RimewiseRatingMap {

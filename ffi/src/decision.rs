@@ -1,13 +1,14 @@
 //! What each way to go on is expected to cost.
 
-use crate::boundary::{Sized4, read, writable, write_sized};
+use crate::boundary::{Fault, Sized4, input_size, take, writable, write_sized};
+use crate::generated::inputs::RimewiseCosts;
 use crate::status::{RimewiseStatus, RimewiseStatus as Status};
-use core::mem::size_of;
 use rimewise::cause::Cause;
 use rimewise::decision::{self, Action, Costs};
+use rimewise::field::Value;
 
 /// Most ways to go on in a decision.
-pub const RIMEWISE_ALTERNATIVES_MAX: usize = 12;
+pub const RIMEWISE_ALTERNATIVES_MAX: usize = 16;
 /// The bit of RimewiseDecision.valid that says a way is recommended.
 pub const RIMEWISE_DECISION_RECOMMENDED: u32 = 1;
 /// The bit of RimewiseAlternative.valid that says `expected_cost` is there.
@@ -16,7 +17,7 @@ pub const RIMEWISE_ALTERNATIVE_COST: u32 = 1;
 /// A way to go on.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 #[repr(i32)]
-pub enum RimewiseAction {
+pub enum RimewiseWay {
     /// Leave the machine as it is.
     Leave = 1,
     /// Make one more test, then do what is best.
@@ -29,29 +30,11 @@ pub enum RimewiseAction {
     ReplaceMachine = 5,
 }
 
-/// What things cost, in one currency of the caller's choice; NaN is not known.
-#[derive(Clone, Copy, Debug)]
-#[repr(C)]
-pub struct RimewiseCosts {
-    /// The size of this struct; set it before the call.
-    pub size: u32,
-    /// Coming out once more.
-    pub visit: f32,
-    /// The next test, its time and parts.
-    pub test: f32,
-    /// The repair of each cause, by the number of RimewiseCause; that of none is not looked at.
-    pub repair: [f32; 10],
-    /// A new compressor, fitted.
-    pub compressor: f32,
-    /// What is lost when the machine is left with its fault: the goods at risk times the chance that they spoil.
-    pub product_at_risk: f32,
-}
-
 /// A way to go on with its expected cost.
 #[derive(Clone, Copy, Debug, Default, PartialEq)]
 #[repr(C)]
 pub struct RimewiseAlternative {
-    /// A RimewiseAction.
+    /// A RimewiseWay.
     pub action: i32,
     /// The RimewiseCause that is repaired; 0 for the other actions.
     pub cause: i32,
@@ -69,7 +52,7 @@ pub struct RimewiseDecision {
     pub size: u32,
     /// RIMEWISE_DECISION_RECOMMENDED where a way is recommended.
     pub valid: u32,
-    /// The recommended RimewiseAction; 0 where no cost is known.
+    /// The recommended RimewiseWay; 0 where no cost is known.
     pub recommended: i32,
     /// The RimewiseCause whose repair is recommended; 0 for the other actions.
     pub recommended_cause: i32,
@@ -79,42 +62,42 @@ pub struct RimewiseDecision {
     pub alternatives: [RimewiseAlternative; RIMEWISE_ALTERNATIVES_MAX],
 }
 
-// SAFETY: both are repr(C), begin with their size, and hold 4-byte numbers only.
-unsafe impl Sized4 for RimewiseCosts {
-    const FIRST: u32 = size_of::<Self>() as u32;
-}
-// SAFETY: as above.
+// SAFETY: repr(C), begins with its size, 4-byte numbers only.
 unsafe impl Sized4 for RimewiseDecision {
-    const FIRST: u32 = size_of::<Self>() as u32;
+    const FIRST: u32 = 276;
 }
 
-const UNKNOWN: RimewiseCosts = RimewiseCosts {
-    size: 0,
-    visit: f32::NAN,
-    test: f32::NAN,
-    repair: [f32::NAN; 10],
-    compressor: f32::NAN,
-    product_at_risk: f32::NAN,
-};
+/// Writes the repair of a cause; what is beyond the causes that core knows is not looked at.
+pub(crate) fn set_repair(costs: &mut Costs, cause: u8, value: Option<Value>) -> bool {
+    if let Some(place) = costs.repair.get_mut(usize::from(cause)) {
+        *place = match value {
+            Some(Value::Number(cost)) => Some(cost),
+            _ => None,
+        };
+    }
+    true
+}
 
 const fn action(action: Action) -> (i32, i32) {
     match action {
-        Action::Leave => (RimewiseAction::Leave as i32, 0),
-        Action::Test => (RimewiseAction::Test as i32, 0),
-        Action::Repair(cause) => (RimewiseAction::Repair as i32, cause.code()),
-        Action::ReplaceCompressor => (RimewiseAction::ReplaceCompressor as i32, 0),
-        Action::ReplaceMachine => (RimewiseAction::ReplaceMachine as i32, 0),
+        Action::Leave => (RimewiseWay::Leave as i32, 0),
+        Action::Test => (RimewiseWay::Test as i32, 0),
+        Action::Repair(cause) => (RimewiseWay::Repair as i32, cause.code()),
+        Action::ReplaceCompressor => (RimewiseWay::ReplaceCompressor as i32, 0),
+        Action::ReplaceMachine => (RimewiseWay::ReplaceMachine as i32, 0),
     }
 }
 
 /// Weighs every way to go on by its expected cost.
 ///
-/// `probabilities` are ten numbers in the order of RimewiseCause, such as those of a report; they are scaled to sum to
-/// one. `test_settles` is the chance, 0 to 1, that the next test settles the cause. A cost that is not known stands in its
-/// usual ratio to those that are; nothing is recommended where none is. Errors: WRONG_SIZE.
+/// `probabilities` are `count` numbers by the number of their RimewiseCause, such as those of a report; they are scaled
+/// to sum to one, and those of causes past the end are 0. `test_settles` is the chance, 0 to 1, that the next test
+/// settles the cause. A cost that is not known stands in its usual ratio to those that are; nothing is recommended where
+/// none is. Errors: WRONG_SIZE, OUT_OF_RANGE where `count` is above the library's causes.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn rimewise_decide(
     probabilities: *const f32,
+    count: u32,
     costs: *const RimewiseCosts,
     test_settles: f32,
     decision: *mut RimewiseDecision,
@@ -124,28 +107,22 @@ pub unsafe extern "C" fn rimewise_decide(
     }
     // SAFETY: the contract of the header.
     unsafe {
-        let costs = match read(costs, UNKNOWN) {
-            Ok(costs) => costs,
-            Err(status) => return status,
+        let size = match (input_size(costs), writable(decision)) {
+            (Ok(_), Ok(size)) => size,
+            (Err(status), _) | (_, Err(status)) => return status,
         };
-        let size = match writable(decision) {
-            Ok(size) => size,
-            Err(status) => return status,
-        };
-        let known = |cost: f32| if cost.is_nan() { None } else { Some(cost) };
-        let costs = Costs {
-            visit: known(costs.visit),
-            test: known(costs.test),
-            repair: costs.repair.map(known),
-            compressor: known(costs.compressor),
-            product_at_risk: known(costs.product_at_risk),
-            ..Costs::default()
-        };
+        let mut known = Costs::default();
+        if let Err(Fault::Status(status)) = take(costs, &mut known) {
+            return status;
+        }
+        if count as usize > Cause::COUNT {
+            return Status::OutOfRange;
+        }
         let mut chances = [0.0; Cause::COUNT];
-        for (position, chance) in chances.iter_mut().enumerate() {
+        for (position, chance) in chances.iter_mut().enumerate().take(count as usize) {
             *chance = probabilities.add(position).read_unaligned();
         }
-        let found = decision::weigh(&chances, &costs, test_settles);
+        let found = decision::weigh(&chances, &known, test_settles);
         let (recommended, recommended_cause) = found.recommended.map_or((0, 0), action);
         let mut value = RimewiseDecision {
             size: 0,

@@ -3,6 +3,7 @@
 use crate::boundary::put;
 use crate::status::RimewiseStatus as Status;
 use rimewise::estimate::Estimate;
+use rimewise::measurement::Measurement;
 
 /// A value with its standard uncertainty (k = 1), both in the unit of the name they stand under.
 #[derive(Clone, Copy, Debug, Default, PartialEq)]
@@ -37,26 +38,19 @@ impl RimewiseEstimate {
     }
 }
 
-/// Collects estimates and the mask of those that are there.
-pub(crate) struct Collector {
-    pub(crate) valid: u32,
-    next: u32,
-}
-
-impl Collector {
-    pub(crate) const fn new() -> Self {
-        Self { valid: 0, next: 1 }
-    }
-    /// Takes the next estimate in the order of the bits.
-    pub(crate) fn take(&mut self, estimate: Option<Estimate>) -> RimewiseEstimate {
-        let bit = self.next;
-        self.next <<= 1;
-        match estimate {
-            Some(Estimate { value, u }) => {
-                self.valid |= bit;
-                RimewiseEstimate { value, u }
-            }
-            None => RimewiseEstimate { value: 0.0, u: 0.0 },
+/// Writes quantities behind the mask of those that are there; what is absent, and the room that is left, is 0.
+pub(crate) unsafe fn give_quantities(at: *mut u32, room: usize, all: &[(Measurement, Option<Estimate>)]) {
+    let mut valid = 0;
+    for n in 0..room {
+        let estimate = all.get(n).and_then(|(_, estimate)| *estimate);
+        valid |= u32::from(estimate.is_some()) << n;
+        let Estimate { value, u } = estimate.unwrap_or(Estimate { value: 0.0, u: 0.0 });
+        // SAFETY: the caller's struct has room for the mask and `room` pairs; it may be unaligned.
+        unsafe {
+            at.add(1 + 2 * n).write_unaligned(value.to_bits());
+            at.add(2 + 2 * n).write_unaligned(u.to_bits());
         }
     }
+    // SAFETY: as above.
+    unsafe { at.write_unaligned(valid) };
 }

@@ -1,85 +1,45 @@
 //! The permanent number of every field of a visit, for errors and warnings.
 
+use crate::boundary::put;
+use crate::generated::fields::OTHERS;
+use crate::status::{RimewiseStatus, RimewiseStatus as Status};
 use core::ffi::{CStr, c_char};
 use rimewise::cause::Cause;
+use rimewise::field::{Choice, Texts};
 use rimewise::measurement::Measurement;
+use rimewise::schema::CAUSE_FIELDS;
 
-use crate::boundary::put;
-use crate::status::{RimewiseStatus, RimewiseStatus as Status};
+fn by_name(texts: &Texts, name: &str) -> i32 {
+    texts.iter().find(|(_, text)| text.to_bytes() == name.as_bytes()).map_or(0, |(code, _)| *code)
+}
 
-/// The fields that are not readings or observations: section, name, number.
-const OTHERS: &[(&CStr, &CStr, i32)] = &[
-    (c"system", c"refrigerant", 300),
-    (c"system", c"metering", 301),
-    (c"system", c"receiver", 302),
-    (c"system", c"suction_pressure_regulator", 303),
-    (c"system", c"duty", 304),
-    (c"system", c"charge_kg", 305),
-    (c"system", c"run_capacitor_tolerance_percent", 306),
-    (c"system", c"record", 307),
-    (c"system", c"design", 308),
-    (c"system", c"compressor", 309),
-    (c"system.design", c"space_c", 320),
-    (c"system.design", c"ambient_c", 321),
-    (c"system.design", c"evaporator_td_k", 322),
-    (c"system.design", c"condenser_td_k", 323),
-    (c"system.design", c"suction_superheat_k", 324),
-    (c"system.design", c"subcooling_k", 325),
-    (c"system.design", c"suction_pressure_kpa", 326),
-    (c"system.design", c"discharge_pressure_kpa", 327),
-    (c"system.compressor", c"rated_load_a", 340),
-    (c"system.compressor", c"locked_rotor_a", 341),
-    (c"system.compressor", c"rated_v", 342),
-    (c"system.compressor", c"phases", 343),
-    (c"system.compressor", c"hz", 344),
-    (c"system.compressor", c"run_winding_ohm", 345),
-    (c"system.compressor", c"start_winding_ohm", 346),
-    (c"system.compressor", c"winding_reference_c", 347),
-    (c"system.compressor", c"run_capacitor_uf", 348),
-    (c"system.compressor", c"start_capacitor_uf", 349),
-    (c"uncertainty", c"pressure_percent", 360),
-    (c"uncertainty", c"pressure_span_kpa", 361),
-    (c"uncertainty", c"line_temperature_k", 362),
-    (c"uncertainty", c"air_temperature_k", 363),
-    (c"uncertainty", c"current_percent", 364),
-    (c"settings", c"rated_load_a", 380),
-    (c"settings", c"locked_rotor_a", 381),
-    (c"settings", c"rated_v", 382),
-    (c"settings", c"suction_pressure_regulator", 383),
-    (c"settings", c"pump_down_valve", 384),
-];
-
-/// A warning may name a cause of the report: this and the cause's own number.
-const CAUSES: i32 = 400;
+fn by_code(texts: &'static Texts, code: i32) -> Option<&'static CStr> {
+    texts.iter().find(|(known, _)| *known == code).map(|(_, text)| *text)
+}
 
 /// Gives the number of a field by its section and name; 0 where it has none.
 pub(crate) fn number(section: &str, name: &str) -> i32 {
-    let same = |text: &CStr, wanted: &str| text.to_bytes() == wanted.as_bytes();
-    if section == "readings" || section == "observations" {
+    match section {
         // By the names that C holds, so that a meter needs no second table of them.
-        return Measurement::ALL.iter().find(|m| same(m.c_name(), name)).map_or(0, |m| m.code());
+        "readings" | "observations" => by_name(Measurement::C_NAMES, name),
+        "causes" => CAUSE_FIELDS + by_name(Cause::C_NAMES, name),
+        _ => {
+            let of_section = OTHERS.iter().find(|(path, _)| path.to_bytes() == section.as_bytes());
+            of_section.map_or(0, |(_, names)| by_name(names, name))
+        }
     }
-    if section == "causes" {
-        let cause = Cause::ALL.iter().find(|cause| same(cause.c_name(), name));
-        return cause.map_or(0, |cause| CAUSES + cause.code());
-    }
-    OTHERS.iter().find(|(s, n, _)| same(s, section) && same(n, name)).map_or(0, |(_, _, number)| *number)
 }
 
 /// Gives the section and the name of a field by its number.
 fn names(number: i32) -> Option<(&'static CStr, &'static CStr)> {
-    if let Some(measurement) = Measurement::from_code(number) {
-        let section = match number {
-            0..=99 => c"readings",
-            100..=199 => c"observations",
-            _ => return None,
-        };
-        return Some((section, measurement.c_name()));
+    match number {
+        1..=99 => Some((c"readings", by_code(Measurement::C_NAMES, number)?)),
+        100..=199 => Some((c"observations", by_code(Measurement::C_NAMES, number)?)),
+        _ => OTHERS
+            .iter()
+            .find_map(|(path, names)| by_code(names, number).map(|name| (*path, name)))
+            .or_else(|| Some((c"causes", by_code(Cause::C_NAMES, number.checked_sub(CAUSE_FIELDS)?)?))),
     }
-    if let Some(cause) = number.checked_sub(CAUSES).and_then(Cause::from_code) {
-        return Some((c"causes", cause.c_name()));
-    }
-    OTHERS.iter().find(|(_, _, n)| *n == number).map(|(section, name, _)| (*section, *name))
 }
 
 /// Gives the section and the name of a field of the visit: "readings" and "suction_pressure_kpa".
@@ -87,7 +47,7 @@ fn names(number: i32) -> Option<(&'static CStr, &'static CStr)> {
 /// `field` is the number in RimewiseInvalid or RimewiseWarning. A reading has the number of its RimewiseMeasurement,
 /// and so has an observation; the fields of the system have numbers from 300, those of the uncertainty from 360,
 /// the settings of a monitor from 380. A warning may also name a cause: 400 and the number of the RimewiseCause, in the
-/// section "causes".
+/// section "causes". A field that stands at the top of the visit has an empty section.
 /// Errors: UNKNOWN_CODE.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn rimewise_field_text(
@@ -111,45 +71,18 @@ pub unsafe extern "C" fn rimewise_field_text(
 #[cfg(test)]
 mod tests {
     use super::*;
-    use rimewise::readings::{Readings, Uncertainty};
-    use rimewise::system::{CompressorPlate, Design};
+    use rimewise::schema::{BESIDES, SECTIONS};
 
     #[test]
-    fn every_field_has_a_number_of_its_own_that_leads_back() {
-        let mut seen = std::collections::HashSet::new();
-        let mut check = |section: &str, name: &str| {
-            let n = number(section, name);
-            assert!(n > 0, "{section}.{name} has no number");
-            assert!(seen.insert(n), "{section}.{name} shares {n}");
-            let (s, t) = names(n).expect("a number leads back");
-            assert_eq!((s.to_str(), t.to_str()), (Ok(section), Ok(name)));
-        };
-        let sections: [(&str, &[rimewise::field::Field]); 4] = [
-            ("readings", Readings::FIELDS),
-            ("system.design", Design::FIELDS),
-            ("system.compressor", CompressorPlate::FIELDS),
-            ("uncertainty", Uncertainty::FIELDS),
-        ];
-        for (section, fields) in sections {
-            for field in fields {
-                check(section, field.name);
-            }
-        }
-        for name in ["start_noise", "frost_on_compressor", "sight_glass", "coil_iced"] {
-            check("observations", name);
-        }
-        for name in ["running", "pump_down_valve", "pump_down_ended_by", "line_voltages_v", "line_currents_a"]
-        {
-            check("readings", name);
-        }
-        for cause in Cause::ALL {
-            check("causes", cause.name());
-        }
-        for name in ["design", "compressor"] {
-            check("system", name);
-        }
-        for name in ["refrigerant", "metering", "receiver", "suction_pressure_regulator", "duty", "record"] {
-            check("system", name);
+    fn every_field_has_a_number_that_leads_back() {
+        let entries = SECTIONS.iter().filter(|part| part.path != "sample");
+        let fields = entries.flat_map(|part| part.entries.iter().map(|e| (part.path, e.name, e.code)));
+        let besides = BESIDES.iter().map(|(path, name, code, _)| (*path, *name, *code));
+        let causes = Cause::ALL.iter().map(|cause| ("causes", cause.name(), CAUSE_FIELDS + cause.code()));
+        for (path, name, code) in fields.chain(besides).chain(causes) {
+            assert_eq!(number(path, name), code, "{path}.{name}");
+            let (section, text) = names(code).expect("a number leads back");
+            assert_eq!((section.to_str(), text.to_str()), (Ok(path), Ok(name)));
         }
     }
 

@@ -1,7 +1,7 @@
 //! The C API of Rimewise: conversion and checks only; everything is decided in core.
 //!
 //! The header `include/rimewise.h` is the manual. It is written from this crate by
-//! `cargo run -p rimewise-header`, whose configuration holds the contract that stands at the
+//! `cargo run -p rimewise-schema`, whose configuration holds the contract that stands at the
 //! header's top.
 #![cfg_attr(target_os = "none", no_std)]
 // The safety contract of every function is the one contract of the header: pointers are NULL or valid.
@@ -9,18 +9,19 @@
 
 mod boundary;
 pub mod charge;
-pub mod code;
 pub mod compressor;
 pub mod cycle;
 pub mod decision;
 pub mod diagnose;
 pub mod estimate;
-pub mod expected;
 pub mod field;
+#[rustfmt::skip]
+pub mod generated;
 pub mod input;
 pub mod invalid;
 pub mod monitor;
 pub mod motor;
+pub mod plan;
 pub mod property;
 pub mod refrigerant;
 pub mod report;

@@ -3,7 +3,7 @@
 use crate::boundary::put;
 use crate::diagnose::{refuse, visit};
 use crate::estimate::RimewiseEstimate;
-use crate::input::{RimewiseReadings, RimewiseSystem, RimewiseUncertainty};
+use crate::generated::inputs::{RimewiseReadings, RimewiseSystem, RimewiseUncertainty};
 use crate::invalid::RimewiseInvalid;
 use crate::report::{RIMEWISE_ELECTRICAL_MAX, RimewiseFinding};
 use crate::status::{RimewiseStatus, RimewiseStatus as Status};
@@ -79,7 +79,7 @@ pub unsafe extern "C" fn rimewise_motor_examine(
     // SAFETY: the contract of the header.
     unsafe {
         let mut given = Visit::default();
-        if let Err(status) = visit(&mut given, system, readings, core::ptr::null(), uncertainty, invalid) {
+        if let Err(status) = visit(&mut given, system, readings, uncertainty, invalid) {
             return status;
         }
         if let Err(at_fault) = rimewise::check(None, &given) {

@@ -1,5 +1,6 @@
 //! The status that every fallible function returns.
 
+use crate::text::{RimewiseTexts, c_text};
 use rimewise::refrigerant::{PropertyError, TableError};
 
 /// What a function returns. Every number is permanent.
@@ -48,56 +49,78 @@ pub enum RimewiseStatus {
     TableContent = 34,
 }
 
-impl RimewiseStatus {
-    /// All statuses.
-    pub(crate) const ALL: [Self; 20] = [
-        Self::Ok,
-        Self::NullPointer,
-        Self::WrongSize,
-        Self::UnknownCode,
-        Self::NotFinite,
-        Self::OutOfRange,
-        Self::ShortBuffer,
-        Self::UnknownDesignation,
-        Self::InvalidInput,
-        Self::NotYet,
-        Self::PressureOutsideTable,
-        Self::TemperatureOutsideTable,
-        Self::TwoPhase,
-        Self::OtherPhase,
-        Self::Transcritical,
-        Self::NotATable,
-        Self::TableVersion,
-        Self::TableLength,
-        Self::TableChecksum,
-        Self::TableContent,
-    ];
+/// What a RimewiseStatus says, in English.
+#[unsafe(no_mangle)]
+#[allow(non_upper_case_globals)]
+pub static rimewise_status_en: RimewiseTexts = RimewiseTexts(&[
+    (RimewiseStatus::Ok as i32, c_text!("done")),
+    (RimewiseStatus::NullPointer as i32, c_text!("a pointer is NULL")),
+    (RimewiseStatus::WrongSize as i32, c_text!("the size of a struct is not one this library knows")),
+    (RimewiseStatus::UnknownCode as i32, c_text!("an integer holds an unknown code")),
+    (RimewiseStatus::NotFinite as i32, c_text!("a number is not finite")),
+    (RimewiseStatus::OutOfRange as i32, c_text!("a number or count is out of range")),
+    (RimewiseStatus::ShortBuffer as i32, c_text!("the buffer is too short")),
+    (RimewiseStatus::UnknownDesignation as i32, c_text!("no refrigerant has this designation")),
+    (RimewiseStatus::InvalidInput as i32, c_text!("a value that no machine can show")),
+    (RimewiseStatus::NotYet as i32, c_text!("more must be seen first")),
+    (RimewiseStatus::PressureOutsideTable as i32, c_text!("the pressure is outside the refrigerant's table")),
+    (
+        RimewiseStatus::TemperatureOutsideTable as i32,
+        c_text!("the temperature is outside the refrigerant's table"),
+    ),
+    (
+        RimewiseStatus::TwoPhase as i32,
+        c_text!("liquid and vapor together: pressure and temperature do not fix the state"),
+    ),
+    (RimewiseStatus::OtherPhase as i32, c_text!("the state is in the other phase")),
+    (RimewiseStatus::Transcritical as i32, c_text!("above the critical point there is no saturation")),
+    (RimewiseStatus::NotATable as i32, c_text!("not a refrigerant table")),
+    (RimewiseStatus::TableVersion as i32, c_text!("unknown format version of a refrigerant table")),
+    (RimewiseStatus::TableLength as i32, c_text!("the refrigerant table is truncated or padded")),
+    (RimewiseStatus::TableChecksum as i32, c_text!("the refrigerant table was altered")),
+    (RimewiseStatus::TableContent as i32, c_text!("the parts of the refrigerant table do not fit together")),
+]);
 
-    pub(crate) const fn text(self) -> &'static core::ffi::CStr {
-        match self {
-            Self::Ok => c"done",
-            Self::NullPointer => c"a pointer is NULL",
-            Self::WrongSize => c"the size of a struct is not one this library knows",
-            Self::UnknownCode => c"an integer holds an unknown code",
-            Self::NotFinite => c"a number is not finite",
-            Self::OutOfRange => c"a number or count is out of range",
-            Self::ShortBuffer => c"the buffer is too short",
-            Self::UnknownDesignation => c"no refrigerant has this designation",
-            Self::InvalidInput => c"a value that no machine can show",
-            Self::NotYet => c"more must be seen first",
-            Self::PressureOutsideTable => c"the pressure is outside the refrigerant's table",
-            Self::TemperatureOutsideTable => c"the temperature is outside the refrigerant's table",
-            Self::TwoPhase => c"liquid and vapor together: pressure and temperature do not fix the state",
-            Self::OtherPhase => c"the state is in the other phase",
-            Self::Transcritical => c"above the critical point there is no saturation",
-            Self::NotATable => c"not a refrigerant table",
-            Self::TableVersion => c"unknown format version of a refrigerant table",
-            Self::TableLength => c"the refrigerant table is truncated or padded",
-            Self::TableChecksum => c"the refrigerant table was altered",
-            Self::TableContent => c"the parts of the refrigerant table do not fit together",
-        }
-    }
-}
+/// What a RimewiseStatus says, in Spanish.
+#[unsafe(no_mangle)]
+#[allow(non_upper_case_globals)]
+pub static rimewise_status_es: RimewiseTexts = RimewiseTexts(&[
+    (RimewiseStatus::Ok as i32, c_text!("hecho")),
+    (RimewiseStatus::NullPointer as i32, c_text!("un puntero es NULL")),
+    (
+        RimewiseStatus::WrongSize as i32,
+        c_text!("el tamaño de una estructura no es uno que esta biblioteca conozca"),
+    ),
+    (RimewiseStatus::UnknownCode as i32, c_text!("un entero contiene un código desconocido")),
+    (RimewiseStatus::NotFinite as i32, c_text!("un número no es finito")),
+    (RimewiseStatus::OutOfRange as i32, c_text!("un número o una cantidad está fuera de rango")),
+    (RimewiseStatus::ShortBuffer as i32, c_text!("el búfer es demasiado corto")),
+    (RimewiseStatus::UnknownDesignation as i32, c_text!("ningún refrigerante tiene esta designación")),
+    (RimewiseStatus::InvalidInput as i32, c_text!("un valor que ninguna máquina puede mostrar")),
+    (RimewiseStatus::NotYet as i32, c_text!("hay que ver más antes")),
+    (
+        RimewiseStatus::PressureOutsideTable as i32,
+        c_text!("la presión está fuera de la tabla del refrigerante"),
+    ),
+    (
+        RimewiseStatus::TemperatureOutsideTable as i32,
+        c_text!("la temperatura está fuera de la tabla del refrigerante"),
+    ),
+    (
+        RimewiseStatus::TwoPhase as i32,
+        c_text!("líquido y vapor a la vez: presión y temperatura no fijan el estado"),
+    ),
+    (RimewiseStatus::OtherPhase as i32, c_text!("el estado está en la otra fase")),
+    (RimewiseStatus::Transcritical as i32, c_text!("por encima del punto crítico no hay saturación")),
+    (RimewiseStatus::NotATable as i32, c_text!("no es una tabla de refrigerante")),
+    (
+        RimewiseStatus::TableVersion as i32,
+        c_text!("versión de formato desconocida de una tabla de refrigerante"),
+    ),
+    (RimewiseStatus::TableLength as i32, c_text!("la tabla de refrigerante está cortada o le sobra algo")),
+    (RimewiseStatus::TableChecksum as i32, c_text!("la tabla de refrigerante fue alterada")),
+    (RimewiseStatus::TableContent as i32, c_text!("las partes de la tabla de refrigerante no concuerdan")),
+]);
 
 impl From<PropertyError> for RimewiseStatus {
     fn from(error: PropertyError) -> Self {
@@ -121,6 +144,22 @@ impl From<TableError> for RimewiseStatus {
             TableError::Length { .. } => Self::TableLength,
             TableError::Checksum => Self::TableChecksum,
             _ => Self::TableContent,
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn every_status_has_a_sentence_in_both_languages() {
+        let numbers = |texts: &RimewiseTexts| texts.0.iter().map(|(code, _)| *code).collect::<Vec<_>>();
+        let (english, spanish) = (numbers(&rimewise_status_en), numbers(&rimewise_status_es));
+        assert_eq!(english, spanish);
+        assert!(english.is_sorted() && english.len() == 20);
+        for ((_, english), (_, spanish)) in rimewise_status_en.0.iter().zip(rimewise_status_es.0) {
+            assert!(english != spanish && !english.is_empty());
         }
     }
 }

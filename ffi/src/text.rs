@@ -1,41 +1,52 @@
-//! What a status and a caution say, as text.
+//! Names and sentences by their numbers, each list under a name of its own, so that an image holds what it asks for.
 
 use crate::boundary::put;
 use crate::status::{RimewiseStatus, RimewiseStatus as Status};
 use core::ffi::c_char;
+use rimewise::field::Texts;
 
-/// Gives a status as a short English text that lives as long as the program.
-///
-/// Errors: UNKNOWN_CODE.
-#[unsafe(no_mangle)]
-pub unsafe extern "C" fn rimewise_status_text(status: i32, text: *mut *const c_char) -> RimewiseStatus {
-    match Status::ALL.iter().find(|known| **known as i32 == status) {
-        // SAFETY: the contract of the header.
-        Some(known) => unsafe { put(text, known.text().as_ptr()) },
-        None => Status::UnknownCode,
-    }
+/// A list of texts. Opaque: take the address of one, such as &rimewise_cause_names for the names of the contract,
+/// &rimewise_cause_en for English and &rimewise_cause_es for Spanish sentences.
+#[derive(Debug)]
+pub struct RimewiseTexts(pub(crate) &'static Texts);
+
+/// A text ended by NUL, in a static of its own: a linker keeps plain literals that end in NUL all together or not at all.
+macro_rules! c_text {
+    ($text:literal) => {
+        const {
+            static BYTES: [u8; concat!($text, "\0").len()] = {
+                let mut bytes = [0; concat!($text, "\0").len()];
+                bytes.copy_from_slice(concat!($text, "\0").as_bytes());
+                bytes
+            };
+            match core::ffi::CStr::from_bytes_with_nul(&BYTES) {
+                Ok(text) => text,
+                Err(_) => c"",
+            }
+        }
+    };
 }
 
-/// Gives the sentence of a RimewiseCautionCode, for the person on site, as text that lives as long as the program.
+pub(crate) use c_text;
+
+/// Gives the text of a number of the enum that a list is of, in UTF-8; it lives as long as the program.
 ///
+/// The sentences of RimewiseErrorCode have places in braces, such as {min}, for the members of RimewiseInvalid.
 /// Errors: UNKNOWN_CODE.
 #[unsafe(no_mangle)]
-pub unsafe extern "C" fn rimewise_caution_text(code: i32, text: *mut *const c_char) -> RimewiseStatus {
-    match rimewise::caution::CautionCode::from_code(code) {
-        // SAFETY: the contract of the header.
-        Some(known) => unsafe { put(text, known.c_sentence().as_ptr()) },
-        None => Status::UnknownCode,
-    }
-}
-
-#[cfg(test)]
-mod tests {
-    use super::*;
-
-    #[test]
-    fn every_status_has_a_text_and_a_number_of_its_own() {
-        let numbers: std::collections::HashSet<i32> = Status::ALL.iter().map(|s| *s as i32).collect();
-        assert_eq!(numbers.len(), Status::ALL.len());
-        assert!(Status::ALL.iter().all(|s| !s.text().is_empty()));
+pub unsafe extern "C" fn rimewise_text(
+    texts: *const RimewiseTexts,
+    code: i32,
+    text: *mut *const c_char,
+) -> RimewiseStatus {
+    // SAFETY: the contract of the header.
+    unsafe {
+        let Some(RimewiseTexts(texts)) = texts.as_ref() else {
+            return Status::NullPointer;
+        };
+        match texts.iter().find(|(known, _)| *known == code) {
+            Some((_, found)) => put(text, found.as_ptr()),
+            None => Status::UnknownCode,
+        }
     }
 }

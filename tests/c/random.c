@@ -121,8 +121,14 @@ int main(int argc, char **argv)
         if (n % 8 == 7) {
             record[0] = record[1] = readings;
             disturb(&record[1], sizeof record[1], 60);
-            status = rimewise_diagnose_with_record(refrigerant, &machine, &readings, &observations, &uncertainty,
-                                                   record, 2, &workspace, &report, &invalid);
+            const RimewiseVisit visit = {.size = sizeof visit,
+                                         .record_count = 2,
+                                         .system = &machine,
+                                         .readings = &readings,
+                                         .observations = &observations,
+                                         .uncertainty = &uncertainty,
+                                         .record = record};
+            status = rimewise_diagnose_visit(refrigerant, &visit, &workspace, &report, &invalid);
         } else {
             status = rimewise_diagnose(refrigerant, &machine, &readings, &observations, &uncertainty, &workspace,
                                        &report, &invalid);
@@ -134,7 +140,7 @@ int main(int argc, char **argv)
                 const char *section, *name;
                 CHECK(rimewise_field_text(report.warnings[i].field, &section, &name) == RIMEWISE_OK);
             }
-            CHECK(report.leading >= 0 && report.leading < RIMEWISE_CAUSES);
+            CHECK(report.leading >= 0 && report.leading < (int32_t)report.cause_count);
         } else {
             refused++;
             CHECK(status == RIMEWISE_STATUS_WRONG_SIZE || status == RIMEWISE_STATUS_UNKNOWN_CODE ||

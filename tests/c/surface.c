@@ -257,35 +257,42 @@ static void properties(void)
 
 static void texts(void)
 {
-    static RimewiseStatus (*const functions[])(int32_t, const char **) = {
-        rimewise_status_text,          rimewise_cause_text,       rimewise_measurement_text,
-        rimewise_effort_text,          rimewise_finding_kind_text, rimewise_warning_kind_text,
-        rimewise_caution_code_text,    rimewise_caution_text,     rimewise_step_text,        rimewise_metering_text,
-        rimewise_duty_text,            rimewise_pump_down_valve_text, rimewise_pump_down_end_text,
-        rimewise_start_noise_text,     rimewise_sight_glass_text, rimewise_unit_text,
-        rimewise_monitor_state_text,   rimewise_monitor_event_kind_text,
-        rimewise_monitor_sample_problem_text, rimewise_compressor_scale_text,
+    /* Every list that the header has. */
+    static const struct {
+        const RimewiseTexts *texts;
+        int names;
+    } lists[] = {
+#define TEXTS(list, names) {&list, names},
+#include "texts.h"
+#undef TEXTS
     };
-    for (unsigned i = 0; i < sizeof functions / sizeof *functions; i++) {
+    CHECK(sizeof lists / sizeof *lists > 60);
+    for (unsigned i = 0; i < sizeof lists / sizeof *lists; i++) {
+        const RimewiseTexts *texts = lists[i].texts;
         const char *text;
         unsigned known = 0;
         for (int32_t code = -2; code < 400; code++) {
             SPOIL(text);
-            RimewiseStatus status = functions[i](code, &text);
+            RimewiseStatus status = rimewise_text(texts, code, &text);
             CHECK(status == RIMEWISE_OK || (status == RIMEWISE_STATUS_UNKNOWN_CODE && UNTOUCHED(text)));
             if (status == RIMEWISE_OK) {
                 known++;
-                CHECK(strlen(text) > 0 || functions[i] == rimewise_unit_text);
-                CHECK(functions[i](code, NULL) == RIMEWISE_STATUS_NULL_POINTER);
+                /* Only the unit of what has none is empty. */
+                CHECK(strlen(text) > 0 || code == RIMEWISE_UNIT_NONE);
+                CHECK(!lists[i].names || strchr(text, '{') == NULL);
+                CHECK(rimewise_text(texts, code, NULL) == RIMEWISE_STATUS_NULL_POINTER);
             }
         }
-        CHECK(known >= 2);
-        CHECK(functions[i](INT32_MIN, &text) == RIMEWISE_STATUS_UNKNOWN_CODE);
-        CHECK(functions[i](INT32_MAX, &text) == RIMEWISE_STATUS_UNKNOWN_CODE);
+        CHECK(known >= 1);
+        CHECK(rimewise_text(texts, INT32_MIN, &text) == RIMEWISE_STATUS_UNKNOWN_CODE);
+        CHECK(rimewise_text(texts, INT32_MAX, &text) == RIMEWISE_STATUS_UNKNOWN_CODE);
     }
     const char *section, *name;
-    CHECK(rimewise_cause_text(RIMEWISE_CAUSE_WEAK_COMPRESSOR, &name) == RIMEWISE_OK &&
+    CHECK(rimewise_text(&rimewise_cause_names, RIMEWISE_CAUSE_WEAK_COMPRESSOR, &name) == RIMEWISE_OK &&
           strcmp(name, "weak_compressor") == 0);
+    CHECK(rimewise_text(&rimewise_cause_es, RIMEWISE_CAUSE_WEAK_COMPRESSOR, &section) == RIMEWISE_OK &&
+          strcmp(section, name) != 0);
+    CHECK(rimewise_text(NULL, 0, &name) == RIMEWISE_STATUS_NULL_POINTER);
     CHECK(rimewise_field_text(RIMEWISE_MEASUREMENT_SUCTION_PRESSURE, &section, &name) == RIMEWISE_OK);
     CHECK(strcmp(section, "readings") == 0 && strcmp(name, "suction_pressure_kpa") == 0);
     CHECK(rimewise_field_text(RIMEWISE_MEASUREMENT_SUPERHEAT, &section, &name) == RIMEWISE_STATUS_UNKNOWN_CODE);
@@ -343,7 +350,8 @@ static void visits(void)
     CHECK(memcmp(&report.cycle, &cycle, sizeof cycle) == 0);
     float highest = report.causes[0].probability;
     unsigned seen = 0;
-    for (unsigned i = 0; i < RIMEWISE_CAUSES; i++) {
+    CHECK(report.cause_count == 10);
+    for (unsigned i = 0; i < report.cause_count; i++) {
         CHECK(report.causes[i].probability <= highest && report.causes[i].probability >= 0.0f);
         highest = report.causes[i].probability;
         seen |= 1u << report.causes[i].cause;
@@ -381,27 +389,80 @@ static void visits(void)
 
     /* A record of the same machine. */
     RimewiseReadings record[2] = {readings, readings};
-    CHECK(rimewise_diagnose_with_record(&rimewise_r290, &system_, &readings, &observations, &uncertainty, record, 2,
-                                        &workspace, &report, &invalid) == RIMEWISE_OK);
-    CHECK(rimewise_diagnose_with_record(&rimewise_r290, &system_, &readings, &observations, &uncertainty, NULL, 0,
-                                        &workspace, &report, &invalid) == RIMEWISE_OK);
-    CHECK(rimewise_diagnose_with_record(&rimewise_r290, &system_, &readings, &observations, &uncertainty, record, 2,
-                                        NULL, &report, &invalid) == RIMEWISE_STATUS_NULL_POINTER);
-    CHECK(rimewise_diagnose_with_record(&rimewise_r290, &system_, &readings, &observations, &uncertainty, NULL, 2,
-                                        &workspace, &report, &invalid) == RIMEWISE_STATUS_NULL_POINTER);
-    CHECK(rimewise_diagnose_with_record(&rimewise_r290, &system_, &readings, &observations, &uncertainty, record,
-                                        RIMEWISE_RECORD_MAX + 1, &workspace, &report, &invalid) == RIMEWISE_STATUS_OUT_OF_RANGE);
-    CHECK(rimewise_diagnose_with_record(&rimewise_r290, &system_, NULL, &observations, &uncertainty, record, 2,
-                                        &workspace, &report, &invalid) == RIMEWISE_STATUS_NULL_POINTER);
-    CHECK(rimewise_diagnose_with_record(&rimewise_r290, &system_, &readings, &observations, &uncertainty, record, 2,
-                                        &workspace, NULL, &invalid) == RIMEWISE_STATUS_NULL_POINTER);
+    const int32_t cannot[2] = {RIMEWISE_MEASUREMENT_RECOVERED, RIMEWISE_CANNOT_ACTION + RIMEWISE_ACTION_LEAK_SEARCH};
+    RimewiseCall call;
+    RimewiseAccess access;
+    RimewiseCosts costs;
+    CHECK(rimewise_call_clear(&call, sizeof call) == RIMEWISE_OK && call.complaint == RIMEWISE_NOT_KNOWN);
+    CHECK(rimewise_access_clear(&access, sizeof access) == RIMEWISE_OK && access.tools == RIMEWISE_NOT_KNOWN);
+    CHECK(rimewise_costs_clear(&costs, sizeof costs) == RIMEWISE_OK && isnan(costs.repair[1]));
+    CHECK(rimewise_call_clear(NULL, sizeof call) == RIMEWISE_STATUS_NULL_POINTER);
+    CHECK(rimewise_access_clear(NULL, sizeof access) == RIMEWISE_STATUS_NULL_POINTER);
+    CHECK(rimewise_costs_clear(NULL, sizeof costs) == RIMEWISE_STATUS_NULL_POINTER);
+    call.complaint = 1 << RIMEWISE_COMPLAINT_NOT_COLD | 1 << RIMEWISE_COMPLAINT_NEVER_STOPS;
+    access.tools = 1 << RIMEWISE_TOOL_GAUGES;
+    access.suction_port = 1;
+    costs.repair[RIMEWISE_CAUSE_UNDERCHARGE] = 300.0f;
+    RimewiseVisit visit = {.size = sizeof visit,
+                           .record_count = 2,
+                           .cannot_count = 2,
+                           .system = &system_,
+                           .readings = &readings,
+                           .observations = &observations,
+                           .uncertainty = &uncertainty,
+                           .call = &call,
+                           .access = &access,
+                           .costs = &costs,
+                           .record = record,
+                           .cannot = cannot};
+    const RimewiseVisit whole = visit;
+#define VISIT() rimewise_diagnose_visit(&rimewise_r290, &visit, &workspace, &report, &invalid)
+    CHECK(VISIT() == RIMEWISE_OK);
+    visit.record_count = visit.cannot_count = 0;
+    visit.record = NULL;
+    visit.cannot = NULL;
+    CHECK(VISIT() == RIMEWISE_OK);
+    visit.record_count = 2;
+    CHECK(VISIT() == RIMEWISE_STATUS_NULL_POINTER);
+    visit.record_count = 0;
+    visit.cannot_count = 2;
+    CHECK(VISIT() == RIMEWISE_STATUS_NULL_POINTER);
+    visit = whole;
+    CHECK(rimewise_diagnose_visit(&rimewise_r290, NULL, &workspace, &report, &invalid) == RIMEWISE_STATUS_NULL_POINTER);
+    CHECK(rimewise_diagnose_visit(&rimewise_r290, &visit, NULL, &report, &invalid) == RIMEWISE_STATUS_NULL_POINTER);
+    CHECK(rimewise_diagnose_visit(&rimewise_r290, &visit, &workspace, NULL, &invalid) == RIMEWISE_STATUS_NULL_POINTER);
+    visit.record_count = RIMEWISE_RECORD_MAX + 1;
+    CHECK(VISIT() == RIMEWISE_STATUS_OUT_OF_RANGE);
+    visit = whole;
+    visit.cannot_count = RIMEWISE_CANNOT_MAX + 1;
+    CHECK(VISIT() == RIMEWISE_STATUS_OUT_OF_RANGE);
+    visit = whole;
+    visit.readings = NULL;
+    CHECK(VISIT() == RIMEWISE_STATUS_NULL_POINTER);
+    visit = whole;
+    visit.size = 8;
+    CHECK(VISIT() == RIMEWISE_STATUS_WRONG_SIZE);
+    visit.size = sizeof visit + 8;
+    CHECK(VISIT() == RIMEWISE_STATUS_WRONG_SIZE);
+    visit = whole;
+    const int32_t nothing = 999;
+    visit.cannot = &nothing;
+    visit.cannot_count = 1;
+    CHECK(VISIT() == RIMEWISE_STATUS_UNKNOWN_CODE && invalid.field == 506);
+    visit = whole;
+    costs.repair[RIMEWISE_CAUSE_UNDERCHARGE] = -1.0f;
+    CHECK(VISIT() == RIMEWISE_STATUS_INVALID_INPUT && invalid.field == 548);
+    costs.repair[RIMEWISE_CAUSE_UNDERCHARGE] = 300.0f;
+    access.liquid_port = 2;
+    CHECK(VISIT() == RIMEWISE_STATUS_UNKNOWN_CODE && invalid.field == 502);
+    access.liquid_port = RIMEWISE_NOT_KNOWN;
     record[1].ambient_c = 999.0f;
-    CHECK(rimewise_diagnose_with_record(&rimewise_r290, &system_, &readings, &observations, &uncertainty, record, 2,
-                                        &workspace, &report, &invalid) == RIMEWISE_STATUS_INVALID_INPUT);
+    CHECK(VISIT() == RIMEWISE_STATUS_INVALID_INPUT);
     CHECK(invalid.record == 1 && invalid.field == RIMEWISE_MEASUREMENT_AMBIENT);
-    record[1].size -= 4;
-    CHECK(rimewise_diagnose_with_record(&rimewise_r290, &system_, &readings, &observations, &uncertainty, record, 2,
-                                        &workspace, &report, &invalid) == RIMEWISE_STATUS_WRONG_SIZE);
+    CHECK(invalid.unit == RIMEWISE_UNIT_C && invalid.value == 999.0f && invalid.max == 300.0f);
+    CHECK(invalid.valid == (RIMEWISE_FACT_VALUE | RIMEWISE_FACT_MIN | RIMEWISE_FACT_MAX));
+    record[1].size -= 1;
+    CHECK(VISIT() == RIMEWISE_STATUS_WRONG_SIZE);
 }
 
 /* Each size that no release had, in each struct that carries one. */
@@ -410,19 +471,22 @@ static void sizes(void)
     struct {
         uint32_t *size;
         uint32_t right;
+        uint32_t first; /* in the first release */
     } structs[] = {
-        {&system_.size, sizeof system_},           {&readings.size, sizeof readings},
-        {&observations.size, sizeof observations}, {&uncertainty.size, sizeof uncertainty},
-        {&report.size, sizeof report},             {&invalid.size, sizeof invalid},
+        {&system_.size, sizeof system_, 112},          {&readings.size, sizeof readings, 200},
+        {&observations.size, sizeof observations, 56}, {&uncertainty.size, sizeof uncertainty, 24},
+        {&report.size, sizeof report, 2908},           {&invalid.size, sizeof invalid, 36},
     };
     fill();
     for (unsigned i = 0; i < sizeof structs / sizeof *structs; i++) {
         uint32_t right = structs[i].right;
-        const uint32_t wrong[] = {0, 1, 4, right - 4, right - 1, right + 1, right + 4, 2 * right, 0xFFFFFFFF};
+        const uint32_t wrong[] = {0, 1, 4, structs[i].first - 4, right - 1, right + 1, right + 4, 2 * right, 0xFFFFFFFF};
         for (unsigned k = 0; k < sizeof wrong / sizeof *wrong; k++) {
             *structs[i].size = wrong[k];
             CHECK(diagnose() == RIMEWISE_STATUS_WRONG_SIZE);
         }
+        *structs[i].size = structs[i].first;
+        CHECK(diagnose() == RIMEWISE_OK);
         *structs[i].size = right;
         CHECK(diagnose() == RIMEWISE_OK);
     }
@@ -459,21 +523,21 @@ static void refusals(void)
         int32_t right = *codes[i].code;
         *codes[i].code = 77;
         CHECK(diagnose() == RIMEWISE_STATUS_UNKNOWN_CODE);
-        CHECK(invalid.field == codes[i].field && invalid.problem == RIMEWISE_PROBLEM_UNKNOWN_CODE);
+        CHECK(invalid.field == codes[i].field && invalid.code == RIMEWISE_ERROR_CODE_UNKNOWN_CODE);
         *codes[i].code = -2;
         CHECK(diagnose() == RIMEWISE_STATUS_UNKNOWN_CODE);
         *codes[i].code = right;
     }
     readings.suction_pressure_kpa = -5.0f;
     CHECK(diagnose() == RIMEWISE_STATUS_INVALID_INPUT && invalid.field == RIMEWISE_MEASUREMENT_SUCTION_PRESSURE);
-    CHECK(invalid.record == -1 && invalid.problem == RIMEWISE_PROBLEM_OUT_OF_RANGE);
+    CHECK(invalid.record == -1 && invalid.code == RIMEWISE_ERROR_CODE_OUT_OF_RANGE);
     readings.suction_pressure_kpa = 1900.0f;
-    CHECK(diagnose() == RIMEWISE_STATUS_INVALID_INPUT && invalid.problem == RIMEWISE_PROBLEM_ABOVE_DISCHARGE);
+    CHECK(diagnose() == RIMEWISE_STATUS_INVALID_INPUT && invalid.code == RIMEWISE_ERROR_CODE_ABOVE_DISCHARGE);
     readings.suction_pressure_kpa = 9000.0f;
-    CHECK(diagnose() == RIMEWISE_STATUS_INVALID_INPUT && invalid.problem == RIMEWISE_PROBLEM_OUTSIDE_TABLE);
+    CHECK(diagnose() == RIMEWISE_STATUS_INVALID_INPUT && invalid.code == RIMEWISE_ERROR_CODE_OUTSIDE_TABLE);
     CHECK(invalid.max > 3000.0f && invalid.max < 4300.0f);
     readings.suction_pressure_kpa = INFINITY;
-    CHECK(diagnose() == RIMEWISE_STATUS_INVALID_INPUT && invalid.problem == RIMEWISE_PROBLEM_NOT_FINITE);
+    CHECK(diagnose() == RIMEWISE_STATUS_INVALID_INPUT && invalid.code == RIMEWISE_ERROR_CODE_NOT_FINITE);
     readings.suction_pressure_kpa = 210.0f;
     readings.winding_run_ohm = INFINITY; /* reads open */
     CHECK(diagnose() == RIMEWISE_OK);
@@ -482,7 +546,7 @@ static void refusals(void)
     CHECK(diagnose() == RIMEWISE_STATUS_INVALID_INPUT && invalid.field == RIMEWISE_MEASUREMENT_LINE_VOLTAGES);
     readings.line_voltages_v[1] = NAN;
     system_.compressor_phases = 2.0f;
-    CHECK(diagnose() == RIMEWISE_STATUS_INVALID_INPUT && invalid.problem == RIMEWISE_PROBLEM_PHASES_UNKNOWN);
+    CHECK(diagnose() == RIMEWISE_STATUS_INVALID_INPUT && invalid.code == RIMEWISE_ERROR_CODE_PHASES_UNKNOWN);
     const char *section, *name;
     CHECK(rimewise_field_text(invalid.field, &section, &name) == RIMEWISE_OK);
     CHECK(strcmp(section, "system.compressor") == 0 && strcmp(name, "phases") == 0);

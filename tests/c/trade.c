@@ -218,37 +218,45 @@ static void charge(void)
 
 static void decision(void)
 {
-    RimewiseCosts costs = {.size = sizeof costs,
-                           .visit = 100.0f,
-                           .test = 20.0f,
-                           .repair = {0, 150, 80, 180, 200, 90, 0, 60, 60, 220},
-                           .compressor = 900.0f,
-                           .product_at_risk = 400.0f};
+    static const float repairs[10] = {0, 150, 80, 180, 200, 90, 0, 60, 60, 220};
+    RimewiseCosts costs;
+    CHECK(rimewise_costs_clear(&costs, sizeof costs) == RIMEWISE_OK);
+    costs.visit = 100.0f;
+    costs.test = 20.0f;
+    memcpy(costs.repair, repairs, sizeof repairs);
+    costs.compressor = 900.0f;
+    costs.product_at_risk = 400.0f;
     RimewiseDecision decision = {.size = sizeof decision};
     float probabilities[10] = {0.0f, 1.0f};
-    CHECK(rimewise_decide(probabilities, &costs, 0.5f, &decision) == RIMEWISE_OK);
-    CHECK((decision.valid & RIMEWISE_DECISION_RECOMMENDED) && decision.recommended == RIMEWISE_ACTION_REPAIR);
+    CHECK(rimewise_decide(probabilities, 10, &costs, 0.5f, &decision) == RIMEWISE_OK);
+    CHECK((decision.valid & RIMEWISE_DECISION_RECOMMENDED) && decision.recommended == RIMEWISE_WAY_REPAIR);
     CHECK(decision.recommended_cause == RIMEWISE_CAUSE_UNDERCHARGE);
     CHECK(decision.alternative_count >= 4 && decision.alternative_count <= RIMEWISE_ALTERNATIVES_MAX);
     for (uint32_t i = 0; i < decision.alternative_count; i++) {
         const RimewiseAlternative *way = &decision.alternatives[i];
         CHECK((way->valid & RIMEWISE_ALTERNATIVE_COST) && isfinite(way->expected_cost));
-        if (way->action == RIMEWISE_ACTION_REPAIR && way->cause == RIMEWISE_CAUSE_UNDERCHARGE)
+        if (way->action == RIMEWISE_WAY_REPAIR && way->cause == RIMEWISE_CAUSE_UNDERCHARGE)
             CHECK(NEAR(way->expected_cost, 150.0f, 1.0f));
     }
+    /* One that is not known stands in its usual ratio to the others; where none is, nothing is recommended. */
     costs.product_at_risk = NAN;
-    CHECK(rimewise_decide(probabilities, &costs, 0.5f, &decision) == RIMEWISE_OK);
+    CHECK(rimewise_decide(probabilities, 10, &costs, 0.5f, &decision) == RIMEWISE_OK);
+    CHECK(decision.valid & RIMEWISE_DECISION_RECOMMENDED);
+    RimewiseCosts none;
+    CHECK(rimewise_costs_clear(&none, sizeof none) == RIMEWISE_OK);
+    CHECK(rimewise_decide(probabilities, 10, &none, 0.5f, &decision) == RIMEWISE_OK);
     CHECK(decision.valid == 0 && decision.recommended == 0);
+    CHECK(rimewise_decide(probabilities, 11, &costs, 0.5f, &decision) == RIMEWISE_STATUS_OUT_OF_RANGE);
     probabilities[1] = NAN;
-    CHECK(rimewise_decide(probabilities, &costs, 0.5f, &decision) == RIMEWISE_OK && decision.valid == 0);
-    CHECK(rimewise_decide(NULL, &costs, 0.5f, &decision) == RIMEWISE_STATUS_NULL_POINTER);
-    CHECK(rimewise_decide(probabilities, NULL, 0.5f, &decision) == RIMEWISE_STATUS_NULL_POINTER);
-    CHECK(rimewise_decide(probabilities, &costs, 0.5f, NULL) == RIMEWISE_STATUS_NULL_POINTER);
+    CHECK(rimewise_decide(probabilities, 10, &costs, 0.5f, &decision) == RIMEWISE_OK && decision.valid == 0);
+    CHECK(rimewise_decide(NULL, 10, &costs, 0.5f, &decision) == RIMEWISE_STATUS_NULL_POINTER);
+    CHECK(rimewise_decide(probabilities, 10, NULL, 0.5f, &decision) == RIMEWISE_STATUS_NULL_POINTER);
+    CHECK(rimewise_decide(probabilities, 10, &costs, 0.5f, NULL) == RIMEWISE_STATUS_NULL_POINTER);
     costs.size++;
-    CHECK(rimewise_decide(probabilities, &costs, 0.5f, &decision) == RIMEWISE_STATUS_WRONG_SIZE);
+    CHECK(rimewise_decide(probabilities, 10, &costs, 0.5f, &decision) == RIMEWISE_STATUS_WRONG_SIZE);
     costs.size--;
     decision.size = 4;
-    CHECK(rimewise_decide(probabilities, &costs, 0.5f, &decision) == RIMEWISE_STATUS_WRONG_SIZE);
+    CHECK(rimewise_decide(probabilities, 10, &costs, 0.5f, &decision) == RIMEWISE_STATUS_WRONG_SIZE);
 }
 
 static void monitor(void)

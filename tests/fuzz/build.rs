@@ -122,6 +122,8 @@ fn call(
             "uint32_t" => writeln!(draw, "    uint32_t {n} = draw_byte();"),
             "constuint8_t*" => writeln!(draw, "    const uint8_t *{n} = bytes_here();"),
             "constchar*" => writeln!(draw, "    const char *{n} = draw_text();"),
+            "constRimewiseTexts*" => writeln!(draw, "    const RimewiseTexts *{n} = draw_texts();"),
+            "constRimewiseVisit*" => writeln!(draw, "    const RimewiseVisit *{n} = draw_visit();"),
             "constfloat*" => writeln!(draw, "    const float *{n} = draw_floats();"),
             "constchar**" => {
                 writeln!(check, "    if (answered == 0 && out_{n} == 0) return \"{name}: {n} is NULL\";").expect("memory");

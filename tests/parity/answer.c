@@ -3,6 +3,7 @@
  * The digest goes through the C structs field by field, so that padding, order or a lost bit would show. */
 #include "rimewise.h"
 
+#include <stddef.h>
 #include <stdio.h>
 #include <string.h>
 
@@ -75,7 +76,7 @@ static uint32_t report_digest(const RimewiseReport *r)
     word((uint32_t)r->decided);
     word((uint32_t)r->leading);
     optional(r->valid & RIMEWISE_REPORT_FITS, r->fits);
-    for (unsigned i = 0; i < RIMEWISE_CAUSES; i++) {
+    for (unsigned i = 0; i < r->cause_count; i++) {
         word((uint32_t)r->causes[i].cause);
         number(r->causes[i].probability);
         optional(r->causes[i].valid & RIMEWISE_CAUSE_SEVERITY, r->causes[i].severity);
@@ -96,15 +97,18 @@ static uint32_t report_digest(const RimewiseReport *r)
     measurements(r->still_open_count, r->still_open);
     word(r->warning_count);
     for (uint32_t i = 0; i < r->warning_count; i++) {
-        word((uint32_t)r->warnings[i].kind);
+        word((uint32_t)r->warnings[i].code);
         if (rimewise_field_text(r->warnings[i].field, &section, &name) == RIMEWISE_OK)
             letters(name);
+        word((uint32_t)r->warnings[i].unit);
+        optional(r->warnings[i].valid & RIMEWISE_FACT_VALUE, r->warnings[i].value);
+        optional(r->warnings[i].valid & RIMEWISE_FACT_LIMIT, r->warnings[i].limit);
     }
     word(r->electrical_count);
     for (uint32_t i = 0; i < r->electrical_count; i++) {
         const RimewiseFinding *f = &r->electrical[i];
         word((uint32_t)f->finding);
-        if (rimewise_unit_text(f->unit, &name) == RIMEWISE_OK)
+        if (rimewise_text(&rimewise_unit_names, f->unit, &name) == RIMEWISE_OK)
             letters(name);
         optional(f->valid & RIMEWISE_FINDING_VALUE, f->value);
         optional(f->valid & RIMEWISE_FINDING_LIMIT, f->limit);
@@ -115,9 +119,9 @@ static uint32_t report_digest(const RimewiseReport *r)
         word((uint32_t)r->cautions[i].step);
     }
     estimates(r->cycle.valid, &r->cycle.suction_saturation_c,
-              (sizeof r->cycle - sizeof r->cycle.valid) / sizeof(RimewiseEstimate));
+              (offsetof(RimewiseCycle, reserved) - sizeof r->cycle.valid) / sizeof(RimewiseEstimate));
     estimates(r->expected.valid, &r->expected.suction_saturation_c,
-              (sizeof r->expected - sizeof r->expected.valid) / sizeof(RimewiseEstimate));
+              (offsetof(RimewiseExpected, reserved) - sizeof r->expected.valid) / sizeof(RimewiseEstimate));
     return hash;
 }
 
@@ -131,14 +135,16 @@ static uint32_t invalid_digest(const RimewiseInvalid *invalid)
     int32_t known = invalid->field;
     for (int32_t code = 1; code < 300; code++) {
         const char *measurement;
-        if (rimewise_measurement_text(code, &measurement) == RIMEWISE_OK && strcmp(measurement, name) == 0)
+        if (rimewise_text(&rimewise_measurement_names, code, &measurement) == RIMEWISE_OK && strcmp(measurement, name) == 0)
             known = code;
     }
     word(known < 300 ? (uint32_t)known : 0);
     word((uint32_t)invalid->record);
-    word((uint32_t)invalid->problem);
-    number(invalid->min);
-    number(invalid->max);
+    word((uint32_t)invalid->code);
+    word((uint32_t)invalid->unit);
+    optional(invalid->valid & RIMEWISE_FACT_VALUE, invalid->value);
+    optional(invalid->valid & RIMEWISE_FACT_MIN, invalid->min);
+    optional(invalid->valid & RIMEWISE_FACT_MAX, invalid->max);
     return hash;
 }
 
@@ -156,13 +162,15 @@ int main(void)
         }
         report.size = sizeof report;
         invalid.size = sizeof invalid;
+        const RimewiseVisit whole = {.size = sizeof whole,
+                                     .record_count = visit->record_count,
+                                     .system = &visit->system,
+                                     .readings = &visit->readings,
+                                     .observations = &visit->observations,
+                                     .uncertainty = &visit->uncertainty,
+                                     .record = visit->record};
         RimewiseStatus status =
-            visit->record_count
-                ? rimewise_diagnose_with_record(refrigerant, &visit->system, &visit->readings, &visit->observations,
-                                                &visit->uncertainty, visit->record, visit->record_count, &workspace, &report,
-                                                &invalid)
-                : rimewise_diagnose(refrigerant, &visit->system, &visit->readings, &visit->observations,
-                                    &visit->uncertainty, &workspace, &report, &invalid);
+            rimewise_diagnose_visit(refrigerant, &whole, &workspace, &report, &invalid);
         if (status == RIMEWISE_OK)
             printf("%u report %08lx\n", index, (unsigned long)report_digest(&report));
         else if (status == RIMEWISE_STATUS_INVALID_INPUT)

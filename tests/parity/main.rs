@@ -8,7 +8,7 @@
 
 use rimewise::diagnosis::CauseAndMeasurements;
 use rimewise::estimate::Estimate;
-use rimewise::invalid::Problem;
+use rimewise::field::{Section, Shape, Value as Held};
 use rimewise::json::{answer_visit, read_visit};
 use rimewise::measurement::Measurement;
 use rimewise::readings::{Readings, Visit};
@@ -157,71 +157,59 @@ fn image(designation: &str, visit: &Visit<'_>) -> Vec<u8> {
     let mut bytes = designation.as_bytes().to_vec();
     bytes.resize(24, 0);
     let system = &visit.system;
-    let mut words = vec![
-        0,
-        code(system.metering.map(|m| m.code())),
-        flag(system.receiver),
-        flag(system.suction_pressure_regulator),
-        code(system.duty.map(|d| d.code())),
-        float(system.charge_kg),
-        float(system.run_capacitor_tolerance_percent),
-    ];
-    words.extend(system.design.numbers().map(float));
-    words.extend(system.compressor.numbers().map(float));
-    sized(&mut bytes, words);
-    sized(&mut bytes, readings_words(&visit.readings));
-    let seen = &visit.observations;
-    sized(
-        &mut bytes,
-        vec![
-            0,
-            code(seen.start_noise.map(|c| c.code())),
-            flag(seen.frost_on_compressor),
-            code(seen.sight_glass.map(|c| c.code())),
-            flag(seen.coil_iced),
-        ],
-    );
-    let mut words = vec![0];
-    words.extend(visit.uncertainty.numbers().map(float));
-    sized(&mut bytes, words);
+    let known = |name: &str| {
+        if let Some(name) = name.strip_prefix("design_") {
+            return words_of(&system.design, name);
+        }
+        match name.strip_prefix("compressor_") {
+            Some(name) => words_of(&system.compressor, name),
+            None => words_of(system, name),
+        }
+    };
+    laid(&mut bytes, "System", &known);
+    laid(&mut bytes, "Readings", &|name| words_of(&visit.readings, name));
+    laid(&mut bytes, "Observations", &|name| words_of(&visit.observations, name));
+    laid(&mut bytes, "Uncertainty", &|name| words_of(&visit.uncertainty, name));
     bytes.extend((visit.record.len().min(RECORD) as u32).to_le_bytes());
     for position in 0..RECORD {
         let blank = Readings::default();
-        sized(&mut bytes, readings_words(visit.record.get(position).unwrap_or(&blank)));
+        let readings = visit.record.get(position).unwrap_or(&blank);
+        laid(&mut bytes, "Readings", &|name| words_of(readings, name));
     }
     bytes
 }
 
-fn readings_words(readings: &Readings) -> Vec<u32> {
-    let mut words = vec![
-        0,
-        flag(readings.running),
-        code(readings.pump_down_valve.map(|v| v.code())),
-        code(readings.pump_down_ended_by.map(|e| e.code())),
-    ];
-    words.extend(readings.numbers().map(float));
-    for three in [readings.line_voltages_v, readings.line_currents_a] {
-        words.extend(three.unwrap_or([f32::NAN; 3]).map(f32::to_bits));
+/// The order of the members of C's structs.
+const LAYOUT: &str = include_str!("../../ffi/layout.txt");
+
+/// Appends a struct in the order that is laid out for C.
+fn laid(bytes: &mut Vec<u8>, name: &str, words: &dyn Fn(&str) -> Vec<u32>) {
+    let mut lines = LAYOUT.lines();
+    lines.by_ref().find(|line| line.split(' ').next() == Some(name)).expect("every struct is laid out");
+    let members = lines.map_while(|line| line.strip_prefix("  "));
+    let words = std::iter::once(0).chain(members.flat_map(words)).collect();
+    sized(bytes, words);
+}
+
+/// The words of one field as C holds it.
+fn words_of<S: Section>(section: &S, name: &str) -> Vec<u32> {
+    let position = S::ENTRIES.iter().position(|entry| entry.name == name).expect("the layout holds fields");
+    let three = matches!(S::ENTRIES[position].shape, Shape::Three(_));
+    match (section.get(position), S::ENTRIES[position].shape) {
+        (Some(Held::Number(value)), _) => vec![value.to_bits()],
+        (Some(Held::Three(values)), _) => values.map(f32::to_bits).to_vec(),
+        (Some(Held::Flag(flag)), _) => vec![flag.into()],
+        (Some(Held::Choice(code)), _) => vec![code as u32],
+        (Some(Held::Set(bits)), _) => vec![bits],
+        (None, Shape::Number(_) | Shape::Three(_)) => vec![f32::NAN.to_bits(); if three { 3 } else { 1 }],
+        (None, _) => vec![u32::MAX],
     }
-    words
 }
 
 /// Appends a struct with its size in the first word.
 fn sized(bytes: &mut Vec<u8>, mut words: Vec<u32>) {
     words[0] = 4 * words.len() as u32;
     bytes.extend(words.iter().flat_map(|w| w.to_le_bytes()));
-}
-
-fn code(code: Option<i32>) -> u32 {
-    code.unwrap_or(-1) as u32
-}
-
-fn flag(flag: Option<bool>) -> u32 {
-    flag.map_or(-1, i32::from) as u32
-}
-
-fn float(value: Option<f32>) -> u32 {
-    value.unwrap_or(f32::NAN).to_bits()
 }
 
 /// FNV-1a over the little-endian bytes of the words (Fowler, Noll, Vo; 32-bit parameters of RFC 9923).
@@ -272,6 +260,9 @@ fn report_words(report: &Report) -> Vec<u32> {
     for w in &report.warnings {
         words.push(w.kind.code() as u32);
         words.extend(w.field.bytes().map(u32::from));
+        words.push(w.unit.code() as u32);
+        optional(&mut words, w.value);
+        optional(&mut words, w.limit);
     }
     words.push(report.electrical.len() as u32);
     for f in &report.electrical {
@@ -287,26 +278,7 @@ fn report_words(report: &Report) -> Vec<u32> {
     for (_, quantity) in report.cycle.quantities() {
         estimate(&mut words, quantity);
     }
-    let expected = &report.expected;
-    for quantity in [
-        expected.suction_saturation_c,
-        expected.condensing_c,
-        expected.suction_pressure_kpa,
-        expected.discharge_pressure_kpa,
-        expected.superheat_k,
-        expected.compressor_superheat_k,
-        expected.subcooling_k,
-        expected.pressure_ratio,
-        expected.evaporator_outlet_c,
-        expected.suction_line_c,
-        expected.discharge_line_c,
-        expected.liquid_line_c,
-        expected.drier_outlet_c,
-        expected.supply_air_c,
-        expected.condenser_exhaust_c,
-        expected.current_a,
-        expected.pump_down_kpa,
-    ] {
+    for (_, quantity) in report.expected.quantities() {
         estimate(&mut words, quantity);
     }
     words
@@ -314,17 +286,13 @@ fn report_words(report: &Report) -> Vec<u32> {
 
 /// The words of a refusal: the field, the record's position, the problem and its range.
 fn invalid_words(invalid: &rimewise::Invalid) -> Vec<u32> {
-    let (problem, min, max) = match invalid.problem {
-        Problem::NotFinite => (1, 0.0, 0.0),
-        Problem::OutOfRange { min, max } => (2, min, max),
-        Problem::OutsideTable { min_kpa, max_kpa } => (3, min_kpa, max_kpa),
-        Problem::AboveDischarge => (4, 0.0, 0.0),
-        Problem::PhasesUnknown => (5, 0.0, 0.0),
-        _ => (7, 0.0, 0.0),
-    };
+    let facts = invalid.facts();
     let mut words: Vec<u32> = invalid.field.bytes().map(u32::from).collect();
     let known = Measurement::from_name(invalid.field).map_or(0, Measurement::code);
-    words.extend([known as u32, invalid.record.map_or(-1, |n| n as i32) as u32, problem]);
-    words.extend([min.to_bits(), max.to_bits()]);
+    words.extend([known as u32, invalid.record.map_or(-1, |n| n as i32) as u32, facts.code.code() as u32]);
+    words.push(facts.unit.code() as u32);
+    for number in [facts.value.filter(|value| value.is_finite()), facts.min, facts.max] {
+        words.extend([u32::from(number.is_some()), number.unwrap_or(0.0).to_bits()]);
+    }
     words
 }

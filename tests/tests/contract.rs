@@ -54,10 +54,11 @@ fn with(path: &str, value: Value) -> String {
 }
 
 #[track_caller]
-fn names(line: &str, field: &str) {
+fn names(line: &str, field: &str, code: &str) {
     let answer = answer(line);
     assert_eq!(answer["status"], "error", "{answer}");
     assert_eq!(answer["field"], field, "{answer}");
+    assert_eq!(answer["code"], code, "{answer}");
     assert!(answer["error"].as_str().is_some_and(|e| !e.is_empty()), "{answer}");
 }
 
@@ -118,37 +119,61 @@ fn one_gauge_gives_a_posterior_and_a_next_measurement() {
 
 #[test]
 fn every_wrong_input_names_its_field() {
-    names("this is not JSON", "");
-    names("{\"system\":", "");
-    names("[]", "");
-    names("{\"readings\":{\"current_a\":NaN}}", "");
-    names("{\"readings\":{\"current_a\":1,\"current_a\":2}}", "readings.current_a");
-    names("{\"readings\":{\"current_a\":1e400}}", "readings.current_a");
-    names("{\"readings\":{\"line_voltages_v\":[230,231,-1e400]}}", "readings.line_voltages_v[2]");
-    names(&with("system.refrigerant", json!("R9999")), "system.refrigerant");
-    names(&with("system.refrigerant", json!(404)), "system.refrigerant");
-    names(&with("system.metering", json!("magic")), "system.metering");
-    names(&with("system.receiver", json!("no")), "system.receiver");
-    names(&with("system.design.spaec_c", json!(1.0)), "system.design.spaec_c");
-    names(&with("system.design.evaporator_td_k", json!(-8.0)), "system.design.evaporator_td_k");
-    names(&with("system.compressor.phases", json!(2)), "system.compressor.phases");
-    names(&with("readings.suction_presure_kpa", json!(1.0)), "readings.suction_presure_kpa");
-    names(&with("readings.suction_pressure_kpa", json!(0.0)), "readings.suction_pressure_kpa");
-    names(&with("readings.suction_pressure_kpa", json!(-10.0)), "readings.suction_pressure_kpa");
-    names(&with("readings.suction_pressure_kpa", json!("210")), "readings.suction_pressure_kpa");
-    names(&with("readings.suction_pressure_kpa", json!(1e300)), "readings.suction_pressure_kpa");
-    names(&with("readings.discharge_pressure_kpa", json!(19000.0)), "readings.discharge_pressure_kpa");
-    names(&with("readings.suction_pressure_kpa", json!(1500.0)), "readings.suction_pressure_kpa");
-    names(&with("readings.space_c", json!(-300.0)), "readings.space_c");
-    names(&with("readings.line_voltages_v", json!([230.0, 231.0])), "readings.line_voltages_v");
-    names(&with("readings.winding_run_ohm", json!("opened")), "readings.winding_run_ohm");
-    names(&with("observations.sight_glass", json!(true)), "observations.sight_glass");
-    names(&with("uncertainty.pressure_percent", json!(-1.0)), "uncertainty.pressure_percent");
-    names(&with("weather", json!({})), "weather");
+    names("this is not JSON", "", "not_json");
+    names("{\"system\":", "", "not_json");
+    names("[]", "", "wrong_type");
+    names("{\"readings\":{\"current_a\":NaN}}", "", "not_json");
+    names("{\"readings\":{\"current_a\":1,\"current_a\":2}}", "readings.current_a", "duplicate");
+    names("{\"readings\":{\"current_a\":1e400}}", "readings.current_a", "too_large");
+    names("{\"readings\":{\"line_voltages_v\":[230,231,-1e400]}}", "readings.line_voltages_v[2]", "too_large");
+    names(&with("system.refrigerant", json!("R9999")), "system.refrigerant", "unknown_refrigerant");
+    names(&with("system.refrigerant", json!(404)), "system.refrigerant", "wrong_type");
+    names(&with("system.metering", json!("magic")), "system.metering", "unknown_name");
+    names(&with("system.receiver", json!("no")), "system.receiver", "wrong_type");
+    names(&with("system.design.spaec_c", json!(1.0)), "system.design.spaec_c", "unknown_field");
+    names(&with("system.design.evaporator_td_k", json!(-8.0)), "system.design.evaporator_td_k", "out_of_range");
+    names(&with("system.compressor.phases", json!(2)), "system.compressor.phases", "phases_unknown");
+    names(&with("readings.suction_presure_kpa", json!(1.0)), "readings.suction_presure_kpa", "unknown_field");
+    names(&with("readings.suction_pressure_kpa", json!(0.0)), "readings.suction_pressure_kpa", "out_of_range");
+    names(&with("readings.suction_pressure_kpa", json!(-10.0)), "readings.suction_pressure_kpa", "out_of_range");
+    names(&with("readings.suction_pressure_kpa", json!("210")), "readings.suction_pressure_kpa", "wrong_type");
+    names(&with("readings.suction_pressure_kpa", json!(1e300)), "readings.suction_pressure_kpa", "too_large");
+    names(&with("readings.discharge_pressure_kpa", json!(19000.0)), "readings.discharge_pressure_kpa", "outside_table");
+    names(&with("readings.suction_pressure_kpa", json!(1500.0)), "readings.suction_pressure_kpa", "above_discharge");
+    names(&with("readings.space_c", json!(-300.0)), "readings.space_c", "out_of_range");
+    names(&with("readings.line_voltages_v", json!([230.0, 231.0])), "readings.line_voltages_v", "wrong_length");
+    names(&with("readings.winding_run_ohm", json!("opened")), "readings.winding_run_ohm", "wrong_type");
+    names(&with("observations.sight_glass", json!(true)), "observations.sight_glass", "wrong_type");
+    names(&with("uncertainty.pressure_percent", json!(-1.0)), "uncertainty.pressure_percent", "out_of_range");
+    names(&with("weather", json!({})), "weather", "unknown_field");
+    names(&with("access.cannot", json!(["juggle"])), "access.cannot[0]", "unknown_measurement");
+    names(&with("language", json!("xx")), "language", "unknown_name");
     names(
         &with("system.record", json!([{ "readings": {} }, { "readings": { "current_a": "x" } }])),
         "system.record[1].readings.current_a",
+        "wrong_type",
     );
+}
+
+#[test]
+fn a_broken_limit_stands_beside_the_value_in_the_language_asked_for() {
+    let refused = answer(&with("readings.space_c", json!(-300.0)));
+    assert_eq!((&refused["value"], &refused["limit"]), (&json!(-300), &json!(-120)), "{refused}");
+    assert_eq!(refused["unit"], "degC");
+    let mut visit: Value = serde_json::from_str(&with("readings.space_c", json!(-300.0))).unwrap();
+    visit["language"] = json!("es");
+    let spanish = answer(&visit.to_string());
+    assert_eq!(spanish["code"], refused["code"]);
+    assert_ne!(spanish["error"], refused["error"]);
+    visit["readings"]["space_c"] = json!(-17.5);
+    let report = answer(&visit.to_string());
+    visit["language"] = json!("en");
+    let english = answer(&visit.to_string());
+    let texts = |report: &Value| -> Vec<String> {
+        report["cautions"].as_array().unwrap().iter().map(|c| c["text"].to_string()).collect()
+    };
+    assert!(texts(&report).iter().zip(texts(&english)).all(|(es, en)| *es != en) && !texts(&report).is_empty());
+    assert_eq!(report["causes"], english["causes"]);
 }
 
 #[test]
@@ -170,9 +195,11 @@ fn a_gauge_pressure_is_answered_with_a_warning() {
     visit["readings"]["liquid_line_c"] = json!(33.5);
     let report = answer(&visit.to_string());
     assert_eq!(report["status"], "ok", "{report}");
-    let warned = report["warnings"].as_array().unwrap().iter().any(|w| {
-        w["field"] == "readings.suction_pressure_kpa" && w["text"].as_str().unwrap().contains("gauge")
-    });
+    let warned = report["warnings"]
+        .as_array()
+        .unwrap()
+        .iter()
+        .any(|w| w["field"] == "readings.suction_pressure_kpa" && w["code"] == "reads_like_gauge");
     assert!(warned, "{}", report["warnings"]);
 }
 
@@ -191,8 +218,7 @@ fn space_and_ambient_the_wrong_way_round_are_not_decided_on() {
     assert_eq!(report["decided"], false, "{report}");
     for field in ["readings.space_c", "readings.ambient_c"] {
         let warned = report["warnings"].as_array().unwrap().iter();
-        let swapped =
-            |w: &&Value| w["field"] == field && w["text"].as_str().unwrap().contains("were swapped");
+        let swapped = |w: &&Value| w["field"] == field && w["code"] == "reads_like_the_other";
         assert_eq!(warned.filter(swapped).count(), 1, "{}", report["warnings"]);
     }
 }

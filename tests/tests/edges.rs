@@ -321,12 +321,6 @@ fn visits(cover: &mut Cover) {
     cover.run("caution::text", |[]: [f32; 0]| {
         CautionCode::ALL.iter().map(|c| Caution { code: *c, step: Step::Look }.text()).collect::<Vec<_>>()
     });
-    cover.run("caution::sentence", |[]: [f32; 0]| {
-        CautionCode::ALL.iter().map(|c| c.sentence()).collect::<Vec<_>>()
-    });
-    cover.run("caution::c_sentence", |[]: [f32; 0]| {
-        CautionCode::ALL.iter().map(|c| c.c_sentence()).collect::<Vec<_>>()
-    });
     cover.run("decision/weigh::weigh", |[a, b, c, d, f, g, h, i]| {
         let mut probabilities = [0.0; Cause::COUNT];
         probabilities[0] = a;

@@ -4,7 +4,7 @@
  * Call `await init()` once; every other function is synchronous after it. Nothing leaves the device.
  */
 import * as module from "./glue/rimewise.js";
-import { answer, line, RimewiseError, started } from "./boundary.js";
+import { answer, fields, flag, line, lineOf, number, RimewiseError, started, text } from "./boundary.js";
 import type { Report, Visit } from "./types.js";
 
 export { init, RimewiseError, type ModuleSource } from "./boundary.js";
@@ -26,11 +26,12 @@ export function diagnose(visit: Visit): Report {
 /**
  * Answers one line of JSON with one line of JSON, errors included, exactly as the command-line example does.
  *
- * For JSON Lines from a file or a socket; {@link diagnose} is the same for objects.
+ * For JSON Lines from a file or a socket; {@link diagnose} is the same for objects. Throws where it is given no string,
+ * or one longer than a million characters.
  */
 export function diagnoseLine(json: string): string {
   started();
-  return module.answerVisit(json);
+  return module.answerVisit(lineOf(json));
 }
 
 /** Bubble and dew temperature at a pressure. */
@@ -131,7 +132,7 @@ export interface Saturation {
 /** Finds both saturated states of a refrigerant at a pressure, kPa absolute. */
 export function saturation(refrigerant: string, pressure_kpa: number): Saturation {
   started();
-  return answer(module.saturation(refrigerant, pressure_kpa));
+  return answer(module.saturation(text(refrigerant, "refrigerant"), number(pressure_kpa, "pressure_kpa")));
 }
 
 /** What the table of a refrigerant covers. */
@@ -154,21 +155,23 @@ export interface TableRange {
 /** Reads what the table of a refrigerant covers. */
 export function tableRange(refrigerant: string): TableRange {
   started();
-  return answer(module.tableRange(refrigerant));
+  return answer(module.tableRange(text(refrigerant, "refrigerant")));
 }
 
 /** Finds the temperature (degC) of superheated vapor from its pressure, kPa absolute, and its entropy, kJ/(kg K). */
 export function vaporTemperatureAtEntropy(refrigerant: string, pressure_kpa: number, entropy_kj_kg_k: number): number {
   started();
-  return answer<{ temperature_c: number }>(module.vaporAtEntropy(refrigerant, pressure_kpa, entropy_kj_kg_k))
-    .temperature_c;
+  return answer<{ temperature_c: number }>(
+    module.vaporAtEntropy(text(refrigerant, "refrigerant"), number(pressure_kpa, "pressure_kpa"), number(entropy_kj_kg_k, "entropy_kj_kg_k")),
+  ).temperature_c;
 }
 
 /** Finds the temperature (degC) of superheated vapor from its pressure, kPa absolute, and its enthalpy, kJ/kg. */
 export function vaporTemperatureAtEnthalpy(refrigerant: string, pressure_kpa: number, enthalpy_kj_kg: number): number {
   started();
-  return answer<{ temperature_c: number }>(module.vaporAtEnthalpy(refrigerant, pressure_kpa, enthalpy_kj_kg))
-    .temperature_c;
+  return answer<{ temperature_c: number }>(
+    module.vaporAtEnthalpy(text(refrigerant, "refrigerant"), number(pressure_kpa, "pressure_kpa"), number(enthalpy_kj_kg, "enthalpy_kj_kg")),
+  ).temperature_c;
 }
 
 /** The designations of every refrigerant there is a table for. */
@@ -190,30 +193,32 @@ export interface PressureScale {
 
 const PRESSURE_UNITS: readonly PressureUnit[] = ["kPa", "bar", "psi"];
 
-function pressureUnit(scale: PressureScale): number {
-  const index = PRESSURE_UNITS.indexOf(scale.unit);
+/** Takes a scale apart: the number of its unit, whether it is a gauge's, and the altitude. */
+function scaleParts(scale: PressureScale): [unit: number, gauge: boolean, altitude_m: number] {
+  const { unit, gauge, altitude_m } = fields(scale, "scale");
+  const index = PRESSURE_UNITS.indexOf(unit);
   if (index < 0) {
     throw new RimewiseError(`the unit is one of ${PRESSURE_UNITS.join(", ")}`, "unit");
   }
-  return index;
+  return [index, flag(gauge, "gauge"), number(altitude_m ?? 0, "altitude_m")];
 }
 
 /** Turns a pressure as it was read into kPa absolute. */
 export function pressureToKpa(value: number, scale: PressureScale): number {
   started();
-  return module.pressureToKpa(value, pressureUnit(scale), scale.gauge ?? false, scale.altitude_m ?? 0);
+  return module.pressureToKpa(number(value, "value"), ...scaleParts(scale));
 }
 
 /** Turns kPa absolute into the pressure as it reads on a scale. */
 export function pressureFromKpa(kpa: number, scale: PressureScale): number {
   started();
-  return module.pressureFromKpa(kpa, pressureUnit(scale), scale.gauge ?? false, scale.altitude_m ?? 0);
+  return module.pressureFromKpa(number(kpa, "kpa"), ...scaleParts(scale));
 }
 
 /** Pressure of the ICAO standard atmosphere at an altitude (m), kPa. */
 export function atmosphereKpa(altitude_m: number): number {
   started();
-  return module.atmosphereKpa(altitude_m);
+  return module.atmosphereKpa(number(altitude_m, "altitude_m"));
 }
 
 /** A temperature unit. */
@@ -229,25 +234,29 @@ function fahrenheit(unit: TemperatureUnit): boolean {
 /** Turns a temperature into degC. */
 export function temperatureToC(value: number, unit: TemperatureUnit): number {
   started();
-  return fahrenheit(unit) ? module.celsiusFromFahrenheit(value) : value;
+  const figure = number(value, "value");
+  return fahrenheit(unit) ? module.celsiusFromFahrenheit(figure) : figure;
 }
 
 /** Turns degC into a temperature in a unit. */
 export function temperatureFromC(celsius: number, unit: TemperatureUnit): number {
   started();
-  return fahrenheit(unit) ? module.fahrenheitFromCelsius(celsius) : celsius;
+  const figure = number(celsius, "celsius");
+  return fahrenheit(unit) ? module.fahrenheitFromCelsius(figure) : figure;
 }
 
 /** Turns a temperature difference into K. A difference is not a temperature: 18 degF of superheat are 10 K. */
 export function differenceToK(value: number, unit: TemperatureUnit): number {
   started();
-  return fahrenheit(unit) ? module.kelvinsFromFahrenheit(value) : value;
+  const figure = number(value, "value");
+  return fahrenheit(unit) ? module.kelvinsFromFahrenheit(figure) : figure;
 }
 
 /** Turns K into a temperature difference in a unit. */
 export function differenceFromK(kelvins: number, unit: TemperatureUnit): number {
   started();
-  return fahrenheit(unit) ? module.fahrenheitFromKelvins(kelvins) : kelvins;
+  const figure = number(kelvins, "kelvins");
+  return fahrenheit(unit) ? module.fahrenheitFromKelvins(figure) : figure;
 }
 
 /** The library's version, equal to the package's. */

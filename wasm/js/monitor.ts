@@ -1,13 +1,13 @@
 /** The monitor: watches a machine run, sample by sample. */
 import * as module from "./glue/rimewise.js";
-import { answer, refuse, RimewiseError, started } from "./boundary.js";
+import { answer, fields, RimewiseError, started } from "./boundary.js";
 import type {
   MonitorEventKind,
   MonitorSettings,
   MonitorState,
   Readings,
   SampleNumbers,
-  SampleProblem,
+  MonitorSampleProblem,
   Uncertainty,
 } from "./types.js";
 
@@ -36,7 +36,7 @@ export interface Pushed {
   /** The channels that could not be used. */
   unusable: (keyof SampleNumbers)[];
   /** Why the sample could not be used, whole or in part. */
-  problem: SampleProblem | null;
+  problem: MonitorSampleProblem | null;
 }
 
 /** Averaged readings, ready for a visit. */
@@ -71,22 +71,21 @@ export class Monitor {
 
   constructor(settings: MonitorSettings = {}) {
     started();
-    if (typeof settings !== "object" || settings === null) throw new RimewiseError("must be an object", "settings");
-    refuse(settings, "");
-    for (const [name, value] of Object.entries(settings)) {
-      const type = SETTINGS[name];
+    const given = fields(settings, "settings");
+    for (const [name, value] of Object.entries(given)) {
+      const type = Object.hasOwn(SETTINGS, name) ? SETTINGS[name] : undefined;
       if (type === undefined) throw new RimewiseError("is not a setting known here", name);
       if (value !== null && value !== undefined && typeof value !== type) {
         throw new RimewiseError(`must be a ${type}`, name);
       }
     }
-    const plate = [settings.rated_load_a, settings.locked_rotor_a, settings.rated_v].map((value) => value ?? Number.NaN);
+    const plate = [given.rated_load_a, given.locked_rotor_a, given.rated_v].map((value) => value ?? Number.NaN);
     try {
       this.#watch = new module.Watch(
-        settings.refrigerant ?? "",
+        given.refrigerant ?? "",
         new Float32Array(plate),
-        settings.suction_pressure_regulator ?? false,
-        settings.pump_down_valve ?? "",
+        given.suction_pressure_regulator ?? false,
+        given.pump_down_valve ?? "",
       );
     } catch (error) {
       answer(String(error));
@@ -100,7 +99,8 @@ export class Monitor {
   push(sample: Sample): Pushed {
     const watch = this.#alive();
     if (typeof sample !== "object" || sample === null) throw new RimewiseError("must be an object", "sample");
-    if (!Number.isSafeInteger(sample.time_ms) || sample.time_ms < 0) {
+    const time_ms = sample.time_ms;
+    if (!Number.isSafeInteger(time_ms) || time_ms < 0) {
       throw new RimewiseError("must be a whole number of milliseconds, not negative", "time_ms");
     }
     this.#values.fill(Number.NaN);
@@ -112,7 +112,7 @@ export class Monitor {
       // NaN stands for not measured inside; given as a number it is unusable, as infinity is.
       this.#values[at] = Number.isNaN(value) ? Number.POSITIVE_INFINITY : value;
     }
-    return answer<Pushed>(watch.push(sample.time_ms, this.#values));
+    return answer<Pushed>(watch.push(time_ms, this.#values));
   }
 
   /** What the machine does, after the last sample. */

@@ -1,14 +1,16 @@
 /** Calculations beside the diagnosis: supply, capacitors, windings, rating maps, charge, costs. */
 import * as module from "./glue/rimewise.js";
-import { answer, refuse, RimewiseError, started } from "./boundary.js";
-import type { Cause, Estimate, PumpDownEnd, PumpDownValve, Report } from "./types.js";
+import { answer, fields, flag, line, number, numbersOf, plain, RimewiseError, started, text } from "./boundary.js";
+import type { Costs, Decision, Estimate, PumpDownEnd, PumpDownValve, Report } from "./types.js";
 
 /** A figure: exact, or with its standard uncertainty. */
 export type Figure = number | Estimate;
 
 function parts(figure: Figure, name: string): [value: number, u: number] {
-  refuse(figure, name);
-  return typeof figure === "number" ? [figure, 0] : [figure.value, figure.u];
+  const given = plain(figure, name);
+  if (typeof given === "number") return [given, 0];
+  if (typeof given !== "object" || given === null) throw new RimewiseError("must be a number or an estimate", name);
+  return [number(given.value, `${name}.value`), number(given.u, `${name}.u`)];
 }
 
 function estimate(pair: Float32Array): Estimate | null {
@@ -20,22 +22,32 @@ function orNull(value: number): number | null {
   return Number.isNaN(value) ? null : value;
 }
 
+type Three = [number, number, number];
+
+function three(values: readonly [number, number, number]): Three {
+  if (!Array.isArray(values) || values.length !== 3) throw new RimewiseError("must be three numbers", "values");
+  return [0, 1, 2].map((n) => number(values[n], `values.${n}`)) as Three;
+}
+
 /** Computes the unbalance of three values, percent (NEMA MG 1); null where they are not finite, or all zero. */
 export function unbalancePercent(values: readonly [number, number, number]): number | null {
   started();
-  return orNull(module.unbalancePercent(...values));
+  return orNull(module.unbalancePercent(...three(values)));
 }
 
 /** Computes the fraction of its rating a three-phase motor may carry at a voltage unbalance; null above 5 %. */
 export function derating(unbalance_percent: number): number | null {
   started();
-  return orNull(module.derating(unbalance_percent));
+  return orNull(module.derating(number(unbalance_percent, "unbalance_percent")));
 }
 
 /** Computes a capacitance, microfarad, from the current through it and the voltage across it. */
 export function capacitanceUf(of: { current_a: Figure; voltage_v: Figure; hz: number }): Estimate | null {
   started();
-  return estimate(module.capacitance(...parts(of.current_a, "current_a"), ...parts(of.voltage_v, "voltage_v"), of.hz));
+  const { current_a, voltage_v, hz } = fields(of, "of");
+  return estimate(
+    module.capacitance(...parts(current_a, "current_a"), ...parts(voltage_v, "voltage_v"), number(hz, "hz")),
+  );
 }
 
 /** The constant of a winding's metal, degC: copper (IEEE 112), copper (IEC 60034-1), aluminium. */
@@ -49,22 +61,28 @@ export function windingReferred(of: {
   metal?: keyof typeof WINDING_CONSTANT_C;
 }): Estimate | null {
   started();
-  const constant = WINDING_CONSTANT_C[of.metal ?? "copper"];
+  const { resistance_ohm, from_c, to_c, metal } = fields(of, "of");
+  const name = text(metal ?? "copper", "metal");
+  if (!Object.hasOwn(WINDING_CONSTANT_C, name)) {
+    throw new RimewiseError(`is one of ${Object.keys(WINDING_CONSTANT_C).join(", ")}`, "metal");
+  }
+  const constant = WINDING_CONSTANT_C[name as keyof typeof WINDING_CONSTANT_C];
   return estimate(
-    module.windingReferred(...parts(of.resistance_ohm, "resistance_ohm"), ...parts(of.from_c, "from_c"), of.to_c, constant),
+    module.windingReferred(...parts(resistance_ohm, "resistance_ohm"), ...parts(from_c, "from_c"), number(to_c, "to_c"), constant),
   );
 }
 
 /** Refers an insulation resistance (megohm) to 40 degC; it halves for every 10 K more. */
 export function insulationAt40C(megohm: number, winding_c: number): number | null {
   started();
-  return orNull(module.insulationAt40C(megohm, winding_c));
+  return orNull(module.insulationAt40C(number(megohm, "megohm"), number(winding_c, "winding_c")));
 }
 
 /** Computes the locked-rotor current at the voltage the motor gets, A. */
 export function lockedRotorAt(of: { locked_rotor_a: number; rated_v: number; voltage_v: number }): Estimate | null {
   started();
-  return estimate(module.lockedRotorAt(of.locked_rotor_a, of.rated_v, of.voltage_v));
+  const [locked_rotor_a, rated_v, voltage_v] = numbersOf(of, "locked_rotor_a", "rated_v", "voltage_v") as Three;
+  return estimate(module.lockedRotorAt(locked_rotor_a, rated_v, voltage_v));
 }
 
 /** What the first moments after a start show; null where an input cannot be used. */
@@ -77,7 +95,11 @@ export function startVerdict(of: {
   settled_a: number;
 }): "good" | "slow" | "locked_rotor" | "inrush_low" | null {
   started();
-  const verdict = module.startVerdict(of.inrush_a, of.locked_rotor_a, of.seconds_to_drop, of.settled_a);
+  const [inrush, locked, seconds, settled] = numbersOf(of, "inrush_a", "locked_rotor_a", "seconds_to_drop", "settled_a") as [
+    ...Three,
+    number,
+  ];
+  const verdict = module.startVerdict(inrush, locked, seconds, settled);
   return (verdict ?? null) as ReturnType<typeof startVerdict>;
 }
 
@@ -94,9 +116,12 @@ export function identifyTerminals(of: {
   terminal_13_ohm: number | "open";
 }): Identification {
   started();
-  refuse(of, "");
-  const ohm = (value: number | "open") => (value === "open" ? Number.POSITIVE_INFINITY : value);
-  return answer(module.identifyTerminals(ohm(of.terminal_12_ohm), ohm(of.terminal_23_ohm), ohm(of.terminal_13_ohm)));
+  const given = fields(of, "of");
+  const ohm = (name: keyof typeof given) => {
+    const value = given[name];
+    return value === "open" ? Number.POSITIVE_INFINITY : number(value, name);
+  };
+  return answer(module.identifyTerminals(ohm("terminal_12_ohm"), ohm("terminal_23_ohm"), ohm("terminal_13_ohm")));
 }
 
 /** What a pump-down says by itself. */
@@ -122,17 +147,17 @@ export function pumpDown(of: {
   gauge_u_kpa?: number;
 }): PumpDownAnswer {
   started();
-  refuse(of, "");
+  const given = fields(of, "of");
   const { value, u, verdict } = answer<Estimate & Pick<PumpDownAnswer, "verdict">>(
     module.pumpDown(
-      of.lowest_kpa ?? Number.NaN,
-      of.rise_kpa_per_min ?? Number.NaN,
-      of.valve ?? "",
-      of.ended_by ?? "",
-      of.discharge_kpa,
-      of.running_suction_kpa,
-      of.running_discharge_kpa,
-      of.gauge_u_kpa ?? 2,
+      number(given.lowest_kpa ?? Number.NaN, "lowest_kpa"),
+      number(given.rise_kpa_per_min ?? Number.NaN, "rise_kpa_per_min"),
+      text(given.valve ?? "", "valve"),
+      text(given.ended_by ?? "", "ended_by"),
+      number(given.discharge_kpa, "discharge_kpa"),
+      number(given.running_suction_kpa, "running_suction_kpa"),
+      number(given.running_discharge_kpa, "running_discharge_kpa"),
+      number(given.gauge_u_kpa ?? 2, "gauge_u_kpa"),
     ),
   );
   return { expected_kpa: { value, u }, verdict };
@@ -151,16 +176,18 @@ export function chargeDeviation(
   has: { receiver?: boolean; accumulator?: boolean; valve?: boolean } = {},
 ): { deviation: Estimate; blind: null } | { deviation: null; blind: "receiver" | "accumulator" | "no_subcooling" | "no_superheat" } {
   started();
-  const figures = [measured, rated].flatMap((state, n) => [
+  const states = [fields(measured, "measured"), fields(rated, "rated")];
+  const { receiver, accumulator, valve } = fields(has, "has");
+  const figures = states.flatMap((state, n) => [
     ...parts(state.superheat_k, `${n === 0 ? "measured" : "rated"}.superheat_k`),
     ...parts(state.subcooling_k, `${n === 0 ? "measured" : "rated"}.subcooling_k`),
   ]);
   const got = answer<Estimate & { blind: "receiver" | "accumulator" | "no_subcooling" | "no_superheat" | null }>(
     module.chargeDeviation(
       new Float32Array(figures),
-      has.receiver ?? false,
-      has.accumulator ?? false,
-      has.valve ?? false,
+      flag(receiver, "receiver"),
+      flag(accumulator, "accumulator"),
+      flag(valve, "valve"),
     ),
   );
   return got.blind === null
@@ -180,18 +207,25 @@ export interface RatingMap {
   spread?: number;
 }
 
+function list(values: readonly number[], name: string): Float32Array {
+  if (!Array.isArray(values)) throw new RimewiseError("must be a list of numbers", name);
+  return new Float32Array(values.map((value, n) => number(value, `${name}.${n}`)));
+}
+
 /** Reads a rating map at two dew temperatures, degC, in the map's unit. Throws outside its envelope. */
 export function rate(map: RatingMap, at: { evaporating_c: number; condensing_c: number }): Estimate {
   started();
-  refuse(map, "");
+  const { coefficients, scale, envelope_c, spread } = fields(map, "map");
+  const [evaporating_c, condensing_c] = numbersOf(at, "evaporating_c", "condensing_c") as [number, number];
+  if (!Array.isArray(envelope_c)) throw new RimewiseError("must be a list of corners", "envelope_c");
   const { value, u } = answer<Estimate>(
     module.rate(
-      map.scale === "fahrenheit",
-      new Float32Array(map.coefficients),
-      new Float32Array(map.envelope_c.flat()),
-      map.spread ?? Number.NaN,
-      at.evaporating_c,
-      at.condensing_c,
+      scale === "fahrenheit",
+      list(coefficients, "coefficients"),
+      list(envelope_c.flat(), "envelope_c"),
+      number(spread ?? Number.NaN, "spread"),
+      evaporating_c,
+      condensing_c,
     ),
   );
   return { value, u };
@@ -214,8 +248,10 @@ export function standingPressure(
   of: { pressure_kpa: Figure; temperature_c: Figure },
 ): StandingAnswer {
   started();
+  const name = text(refrigerant, "refrigerant");
+  const { pressure_kpa, temperature_c } = fields(of, "of");
   return answer(
-    module.standingPressure(refrigerant, ...parts(of.pressure_kpa, "pressure_kpa"), ...parts(of.temperature_c, "temperature_c")),
+    module.standingPressure(name, ...parts(pressure_kpa, "pressure_kpa"), ...parts(temperature_c, "temperature_c")),
   );
 }
 
@@ -225,7 +261,15 @@ export function hoseContents(
   of: { length_m: number; inner_diameter_mm: number; pressure_kpa: number; temperature_c: number },
 ): { status: "ok"; mass_kg: number; phase: "vapor" | "liquid" } {
   started();
-  return answer(module.hoseContents(refrigerant, of.length_m, of.inner_diameter_mm, of.pressure_kpa, of.temperature_c));
+  const name = text(refrigerant, "refrigerant");
+  const [length, diameter, pressure, temperature] = numbersOf(
+    of,
+    "length_m",
+    "inner_diameter_mm",
+    "pressure_kpa",
+    "temperature_c",
+  ) as [...Three, number];
+  return answer(module.hoseContents(name, length, diameter, pressure, temperature));
 }
 
 /** What to do at the scale. */
@@ -251,12 +295,13 @@ export function weighIn(of: {
   scale_u_kg?: number;
 }): WeighInPlan {
   started();
+  const { nameplate_kg, residual_kg, left_in_hoses_kg, scale_u_kg } = fields(of, "of");
   const got = answer<{ plan: "charge" | "recover"; value: number; u: number; relative_u: number }>(
     module.weighIn(
-      of.nameplate_kg,
-      ...parts(of.residual_kg ?? 0, "residual_kg"),
-      ...parts(of.left_in_hoses_kg ?? 0, "left_in_hoses_kg"),
-      of.scale_u_kg ?? 0,
+      number(nameplate_kg, "nameplate_kg"),
+      ...parts(residual_kg ?? 0, "residual_kg"),
+      ...parts(left_in_hoses_kg ?? 0, "left_in_hoses_kg"),
+      number(scale_u_kg ?? 0, "scale_u_kg"),
     ),
   );
   const { plan, value, u, relative_u } = got;
@@ -279,64 +324,15 @@ export interface Handling {
 /** Tells how to handle a refrigerant when it is charged or has leaked. */
 export function handling(refrigerant: string): Handling {
   started();
-  return answer(module.handling(refrigerant));
+  return answer(module.handling(text(refrigerant, "refrigerant")));
 }
-
-/** What things cost, in one currency of your choice; left out is not known. */
-export interface Costs {
-  /** Coming out once more. */
-  visit?: number;
-  /** The next test, its time and parts. */
-  test?: number;
-  /** The repair of each cause; a weak compressor's is `compressor`. */
-  repair?: Partial<Record<Exclude<Cause, "none" | "weak_compressor">, number>>;
-  /** A new compressor, fitted. */
-  compressor?: number;
-  /** What is lost when the machine is left with its fault. */
-  product_at_risk?: number;
-}
-
-/** A way to go on. */
-export interface Way {
-  action: "leave" | "test" | "repair" | "replace_compressor";
-  /** The cause that is repaired. */
-  cause: Cause | null;
-}
-
-/** All ways to go on with their expected costs, and the cheapest where every cost that matters is known. */
-export interface Decision {
-  status: "ok";
-  alternatives: (Way & { expected_cost: number | null })[];
-  recommended: Way | null;
-}
-
-const CAUSES: readonly Cause[] = [
-  "none",
-  "undercharge",
-  "overcharge",
-  "liquid_line_restriction",
-  "metering_underfeed",
-  "flood_back",
-  "weak_compressor",
-  "condenser_airflow",
-  "evaporator_airflow",
-  "non_condensables",
-];
 
 /** Weighs every way to go on by its expected cost; `test_settles` is the chance that the next test settles it. */
 export function weigh(causes: Report["causes"], costs: Costs, test_settles = 0): Decision {
   started();
-  refuse(costs, "");
-  const chance = (cause: Cause) => causes.find((entry) => entry.cause === cause)?.probability ?? Number.NaN;
-  const repairs: Partial<Record<string, number>> = costs.repair ?? {};
-  const unknown = Object.keys(repairs).find((name) => !CAUSES.includes(name as Cause));
-  if (unknown !== undefined) throw new RimewiseError("is not a cause known here", `repair.${unknown}`);
-  return answer(
-    module.weigh(
-      new Float32Array(CAUSES.map(chance)),
-      new Float32Array(CAUSES.map((cause) => repairs[cause] ?? Number.NaN)),
-      new Float32Array([costs.visit, costs.test, costs.compressor, costs.product_at_risk].map((cost) => cost ?? Number.NaN)),
-      test_settles,
-    ),
+  if (!Array.isArray(causes)) throw new RimewiseError("must be a report's causes", "causes");
+  const probabilities = Object.fromEntries(
+    plain(causes, "causes").map(({ cause, probability }) => [cause, number(probability, "causes")]),
   );
+  return answer(module.weigh(line({ probabilities, costs, test_settles })));
 }

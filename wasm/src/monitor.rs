@@ -5,6 +5,7 @@ use rimewise::field::Field;
 use rimewise::monitor::{self, Sample, Settings};
 use rimewise::readings::{PumpDownValve, Readings, Uncertainty};
 use rimewise::refrigerant::{Refrigerant, find};
+use rimewise::text::Language;
 use std::fmt::Write;
 use wasm_bindgen::prelude::wasm_bindgen;
 
@@ -82,7 +83,7 @@ impl Watch {
             rated_load_a: at(0),
             locked_rotor_a: at(1),
             rated_v: at(2),
-            suction_pressure_regulator,
+            suction_pressure_regulator: Some(suction_pressure_regulator),
             pump_down_valve: match pump_down_valve {
                 "" => None,
                 name => Some(
@@ -98,8 +99,9 @@ impl Watch {
                     Answer::error("refrigerant", "is not a designation there is a table for")
                 })?),
             };
-        let monitor = monitor::Monitor::new(&settings)
-            .map_err(|invalid| Answer::error(invalid.field, &invalid.reason().to_string()))?;
+        let monitor = monitor::Monitor::new(&settings).map_err(|invalid| {
+            Answer::error(invalid.field, &invalid.reason(Language::English).to_string())
+        })?;
         Ok(Self { monitor, refrigerant })
     }
 

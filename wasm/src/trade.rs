@@ -3,10 +3,8 @@
 
 use crate::answer::Answer;
 use crate::refrigerant::with;
-use rimewise::cause::Cause;
 use rimewise::charge::{composition, hose, indicator, standing, weigh_in};
 use rimewise::compressor::{pump_down, rating, start};
-use rimewise::decision::{self, Action, Costs};
 use rimewise::estimate::Estimate;
 use rimewise::motor::{balance, capacitor, insulation, ohmmeter, temperature, terminals};
 use rimewise::quantity::{Pressure, Temperature};
@@ -315,60 +313,8 @@ pub fn handling(name: &str) -> String {
     })
 }
 
-/// Weighs every way to go on by its expected cost. Probabilities and repairs in the order of the causes, then visit,
-/// test, compressor, product at risk; not known is NaN.
+/// Weighs every way to go on by its expected cost (a line of JSON in, a line of JSON out).
 #[wasm_bindgen]
-pub fn weigh(probabilities: &[f32], repair: &[f32], other: &[f32], test_settles: f32) -> String {
-    let known = |list: &[f32], n: usize| list.get(n).copied().filter(|cost| !cost.is_nan());
-    let costs = Costs {
-        visit: known(other, 0),
-        test: known(other, 1),
-        repair: std::array::from_fn(|n| known(repair, n)),
-        compressor: known(other, 2),
-        product_at_risk: known(other, 3),
-        ..Costs::default()
-    };
-    let chances: [f32; Cause::COUNT] =
-        std::array::from_fn(|n| probabilities.get(n).copied().unwrap_or(f32::NAN));
-    let decided = decision::weigh(&chances, &costs, test_settles);
-    let way = |text: &mut String, action: Action| {
-        let (name, cause) = match action {
-            Action::Leave => ("leave", None),
-            Action::Test => ("test", None),
-            Action::Repair(cause) => ("repair", Some(cause)),
-            Action::ReplaceCompressor => ("replace_compressor", Some(Cause::WeakCompressor)),
-            Action::ReplaceMachine => ("replace_machine", None),
-        };
-        text.push_str("{\"action\":\"");
-        text.push_str(name);
-        text.push_str("\",\"cause\":");
-        match cause {
-            Some(cause) => {
-                text.push('"');
-                text.push_str(cause.name());
-                text.push('"');
-            }
-            None => text.push_str("null"),
-        }
-    };
-    let mut ways = String::from("[");
-    for alternative in &decided.alternatives {
-        if ways.len() > 1 {
-            ways.push(',');
-        }
-        way(&mut ways, alternative.action);
-        ways.push_str(",\"expected_cost\":");
-        crate::answer::number(&mut ways, or_nan(alternative.expected_cost));
-        ways.push('}');
-    }
-    ways.push(']');
-    let mut best = String::new();
-    match decided.recommended {
-        Some(action) => {
-            way(&mut best, action);
-            best.push('}');
-        }
-        None => best.push_str("null"),
-    }
-    Answer::ok().json("alternatives", &ways).json("recommended", &best).end()
+pub fn weigh(question: &str) -> String {
+    rimewise::json::answer_decision(question)
 }

@@ -4,6 +4,7 @@
 pub(crate) mod words;
 
 use rimewise::estimate::Estimate;
+use rimewise::invalid::ErrorCode;
 use rimewise::json::FieldError;
 use rimewise::quantity::{Atmosphere, Pressure, Temperature};
 use std::io::{Read, Write};
@@ -94,10 +95,10 @@ pub(crate) fn arguments(args: impl Iterator<Item = String>) -> Result<Options, S
 /// A byte order mark in front is skipped. Text that opens an object over several lines and holds no whole one in any
 /// line is one value with a mistake in it, and gives one error, not one a line.
 pub(crate) fn lines(input: &[u8]) -> Vec<Result<String, FieldError>> {
-    let unreadable = |error: &str| Err(FieldError { field: String::new(), error: error.to_owned() });
+    let unreadable = |error: &str| Err(FieldError::of_text(ErrorCode::NotJson, error));
     let input = input.strip_prefix(b"\xef\xbb\xbf").unwrap_or(input);
     if input.starts_with(b"\xff\xfe") || input.starts_with(b"\xfe\xff") {
-        return vec![unreadable("is not JSON: it is UTF-16, save it as UTF-8")];
+        return vec![unreadable("it is UTF-16, save it as UTF-8")];
     }
     if let Ok(whole) = std::str::from_utf8(input)
         && (is_json(whole) || is_one_broken_object(whole))
@@ -109,7 +110,7 @@ pub(crate) fn lines(input: &[u8]) -> Vec<Result<String, FieldError>> {
         .filter(|line| !line.trim_ascii().is_empty())
         .map(|line| match std::str::from_utf8(line) {
             Ok(line) => Ok(line.to_owned()),
-            Err(_) => unreadable("is not JSON: not UTF-8"),
+            Err(_) => unreadable("not UTF-8"),
         })
         .collect()
 }

@@ -357,7 +357,7 @@ fn shape<S: Section>(field: &str) -> Option<Shape> {
 }
 
 fn names(shape: Option<Shape>) -> String {
-    let of = |choices: &Choices| choices.list.iter().map(|(_, name, _)| *name).collect::<Vec<_>>().join(", ");
+    let of = |choices: &Choices| choices.list.iter().map(|member| member.name).collect::<Vec<_>>().join(", ");
     match shape {
         Some(Shape::Choice(choices) | Shape::Set(choices)) => of(choices),
         Some(Shape::Flag) => "yes, no".to_owned(),

@@ -18,6 +18,7 @@ mod stream;
 
 use common::{Input, Options, arguments, lines};
 use page::Page;
+use rimewise::invalid::ErrorCode;
 use rimewise::json::{FieldError, answer_visit, read_visit, write_error};
 use std::io::BufReader;
 use std::process::ExitCode;
@@ -103,10 +104,8 @@ fn for_people(line: &str, options: &Options) -> Result<String, FieldError> {
     let visit = read_visit(line)?;
     let report = rimewise::diagnose(visit.refrigerant, &visit.visit())?;
     if let Some(path) = &options.report {
-        leave_behind::write(path, &options.units, &visit, &report, &[]).map_err(|error| FieldError {
-            field: String::new(),
-            error: format!("is answered, but the page cannot be written to {path}: {error}"),
-        })?;
+        leave_behind::write(path, &options.units, &visit, &report, &[])
+            .map_err(|error| FieldError::of_text(ErrorCode::NotWritten, &format!("{path}: {error}")))?;
     }
     Ok(Page::new(&options.units, &visit, &report, options.all).write())
 }

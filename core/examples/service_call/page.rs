@@ -9,6 +9,7 @@ use rimewise::json::OwnedVisit;
 use rimewise::measurement::Effort;
 use rimewise::plan::{Change, Step, StepKind, Subject};
 use rimewise::report::Report;
+use rimewise::text::{Language, Told};
 use rimewise::verdict::{CompressorState, Statement};
 use rimewise::warning::WarningKind;
 
@@ -72,7 +73,7 @@ impl<'a> Page<'a> {
             } else {
                 format!("{}.{}", warning.section, warning.field)
             };
-            self.line(&format!("  ! {field}: {}", warning.kind.name()));
+            self.line(&format!("  ! {field}: {}", warning.kind.text(Language::English)));
         }
     }
 

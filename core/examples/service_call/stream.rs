@@ -3,6 +3,7 @@
 //! A line that no visit needs is refused before it is read as JSON: one longer than a megabyte, or with an object or a
 //! list of more members than any visit has.
 
+use rimewise::invalid::ErrorCode;
 use rimewise::json::{FieldError, answer_visit, write_error};
 use std::io::{BufRead, Write};
 
@@ -26,8 +27,12 @@ pub(crate) enum Ended {
     Unread,
 }
 
-fn refused(error: &str) -> FieldError {
-    FieldError { field: String::new(), error: error.to_owned() }
+fn not_json(what: &str) -> FieldError {
+    FieldError::of_text(ErrorCode::NotJson, what)
+}
+
+fn too_long(what: &str) -> FieldError {
+    FieldError::of_text(ErrorCode::TooLong, what)
 }
 
 /// Reads one line of at most [`LONGEST`] bytes and passes over the rest; nothing at the end.
@@ -55,18 +60,18 @@ pub(crate) fn line(input: &mut impl BufRead) -> std::io::Result<Option<Result<Ve
             break;
         }
     }
-    Ok(any.then(|| if long { Err(refused("is longer than 1 MB")) } else { Ok(bytes) }))
+    Ok(any.then(|| if long { Err(too_long("a line of more than 1 MB")) } else { Ok(bytes) }))
 }
 
 /// Refuses what no visit holds before anything is made of it: other text than UTF-8, control characters, too many members.
 pub(crate) fn cheap(bytes: &[u8]) -> Result<&str, FieldError> {
-    let text = std::str::from_utf8(bytes).map_err(|_| refused("is not JSON: not UTF-8"))?;
+    let text = std::str::from_utf8(bytes).map_err(|_| not_json("not UTF-8"))?;
     let mut members: Vec<usize> = Vec::new();
     let (mut quoted, mut escaped) = (false, false);
     let text = text.strip_prefix('\u{feff}').unwrap_or(text);
     for byte in text.as_bytes() {
         if byte.is_ascii_control() && !matches!(byte, b'\t' | b'\r' | b'\n') {
-            return Err(refused("is not JSON: it holds control characters"));
+            return Err(not_json("it holds control characters"));
         }
         match byte {
             _ if escaped => escaped = false,
@@ -76,7 +81,7 @@ pub(crate) fn cheap(bytes: &[u8]) -> Result<&str, FieldError> {
             b'{' | b'[' => {
                 members.push(1);
                 if members.len() > MEMBERS {
-                    return Err(refused("is nested too deep"));
+                    return Err(too_long("nested too deep"));
                 }
             }
             b'}' | b']' => {
@@ -86,7 +91,7 @@ pub(crate) fn cheap(bytes: &[u8]) -> Result<&str, FieldError> {
                 if let Some(count) = members.last_mut() {
                     *count += 1;
                     if *count > MEMBERS {
-                        return Err(refused("has an object or list of more than 256 members"));
+                        return Err(too_long("an object or list of more than 256 members"));
                     }
                 }
             }
@@ -109,7 +114,7 @@ pub(crate) fn printable(text: &str) -> String {
 
 /// An error that repeats no more than it has to.
 fn short(error: FieldError) -> FieldError {
-    FieldError { field: printable(&error.field), error: printable(&error.error) }
+    error.rewritten(printable)
 }
 
 /// Answers one line with one line of JSON that begins with its number.
@@ -127,7 +132,7 @@ fn answer(number: usize, bytes: Result<Vec<u8>, FieldError>) -> (String, bool) {
 }
 
 fn refused_long() -> FieldError {
-    refused("holds a name or text that is longer than any of a visit")
+    too_long("a name or text")
 }
 
 /// How many objects and lists a text leaves open; nothing where it closes more than it opens.

@@ -3,28 +3,83 @@
 use super::tree::Tree;
 use crate::cause::Cause;
 use crate::decision::Costs;
-use crate::field::{Choices, Kind, Section, Shape, Value};
-use crate::invalid::Invalid;
+use crate::field::{Choice, Choices, Kind, Section, Shape, Value};
+use crate::invalid::{ErrorCode, Facts, Invalid};
 use crate::readings::{Access, Call, Doable, Readings, Visit};
 use crate::refrigerant::{self, Refrigerant};
 use crate::system::{CompressorPlate, Design, System};
+use crate::text::{Language, Phrase, Sentence, Told, ValueType};
 
 /// An error about one field of the input.
-#[derive(Clone, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, PartialEq)]
 pub struct FieldError {
     /// The path of the field, such as `readings.suction_pressure_kpa`; empty where the input is not JSON.
     pub field: String,
-    /// What is wrong with it.
-    pub error: String,
+    /// The code and the numbers of the error.
+    pub facts: Facts,
+    /// The language that its sentence is wanted in.
+    pub language: Language,
+    /// What was given instead, where it is no number.
+    pub(super) given: Part,
+    /// What is known or expected.
+    pub(super) known: Part,
+}
+
+/// A part of an error's sentence.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub(super) enum Part {
+    Nothing,
+    Text(String),
+    Type(ValueType),
+    In(Phrase, String),
+}
+
+impl Part {
+    fn text(&self, language: Language) -> String {
+        match self {
+            Self::Nothing => String::new(),
+            Self::Text(text) => text.clone(),
+            Self::Type(value) => value.text(language).to_owned(),
+            Self::In(phrase, text) => phrase.text(language).replace("{known}", text),
+        }
+    }
+}
+
+impl FieldError {
+    /// An error that is told by its code alone.
+    pub(super) fn of(field: &str, code: ErrorCode) -> Self {
+        Self::with(field, Facts::of(code))
+    }
+    /// An error that is told by its code and its numbers.
+    pub(super) fn with(field: &str, facts: Facts) -> Self {
+        let (given, known) = (Part::Nothing, Part::Nothing);
+        Self { field: field.to_owned(), facts, language: Language::English, given, known }
+    }
+    /// An error about the whole text, with what is said of it: not JSON, too long, not written.
+    pub fn of_text(code: ErrorCode, given: &str) -> Self {
+        Self { given: Part::Text(given.to_owned()), ..Self::of("", code) }
+    }
+    /// The same error with every text that it repeats rewritten, such as shortened.
+    pub fn rewritten(mut self, rewrite: impl Fn(&str) -> String) -> Self {
+        self.field = rewrite(&self.field);
+        for part in [&mut self.given, &mut self.known] {
+            if let Part::Text(text) | Part::In(_, text) = part {
+                *text = rewrite(text);
+            }
+        }
+        self
+    }
+    /// What is wrong, in words.
+    pub fn text(&self) -> String {
+        let (given, known) = (self.given.text(self.language), self.known.text(self.language));
+        Sentence { facts: self.facts, language: self.language, given: &given, known: &known }.to_string()
+    }
 }
 
 impl core::fmt::Display for FieldError {
     fn fmt(&self, f: &mut core::fmt::Formatter<'_>) -> core::fmt::Result {
-        if self.field.is_empty() {
-            write!(f, "the text {}", self.error)
-        } else {
-            write!(f, "{} {}", self.field, self.error)
-        }
+        let field = if self.field.is_empty() { "the text" } else { &self.field };
+        write!(f, "{field} {}", self.text())
     }
 }
 
@@ -32,16 +87,14 @@ impl core::error::Error for FieldError {}
 
 impl From<Invalid> for FieldError {
     fn from(invalid: Invalid) -> Self {
-        let path = match invalid.record {
-            Some(n) => format!("system.record[{n}].{}.{}", invalid.section, invalid.field),
-            None => format!("{}.{}", invalid.section, invalid.field),
-        };
-        Self { field: path, error: invalid.reason().to_string() }
+        let record = invalid.record.map_or(String::new(), |n| format!("system.record[{n}]."));
+        let dot = if invalid.section.is_empty() { "" } else { "." };
+        Self::with(&format!("{record}{}{dot}{}", invalid.section, invalid.field), invalid.facts())
     }
 }
 
 /// A visit as read from JSON, which owns its lists.
-#[derive(Clone, Debug, Default)]
+#[derive(Clone, Debug)]
 pub struct OwnedVisit {
     /// The refrigerant, where it is known.
     pub refrigerant: Option<&'static Refrigerant<'static>>,
@@ -49,6 +102,8 @@ pub struct OwnedVisit {
     pub record: Vec<Readings>,
     /// What cannot be taken or done on this visit.
     pub cannot: Vec<Doable>,
+    /// The language that sentences are wanted in.
+    pub language: Language,
     /// What was read on this visit before something was changed.
     pub before: Option<Readings>,
     visit: Visit<'static>,
@@ -61,6 +116,9 @@ impl OwnedVisit {
     }
 }
 
+/// The member of a visit that says in which language its answer is wanted.
+const LANGUAGE: &str = "language";
+
 type Members = Vec<(String, Tree)>;
 
 /// Reads one visit from one JSON object.
@@ -69,16 +127,37 @@ type Members = Vec<(String, Tree)>;
 /// The first field that is unknown, of a wrong type, or names what is not known here.
 pub fn read_visit(line: &str) -> Result<OwnedVisit, FieldError> {
     let tree = Tree::read(line)?;
-    let mut owned = OwnedVisit::default();
+    let language = read_language(&tree)?;
+    read_tree(tree, language).map_err(|error| FieldError { language, ..error })
+}
+
+/// Reads the language first, because errors are told in it too.
+fn read_language(tree: &Tree) -> Result<Language, FieldError> {
+    let Tree::Object(members) = tree else { return Ok(Language::English) };
+    let member = members.iter().find(|(name, _)| name == LANGUAGE);
+    let read = member.map(|(name, value)| choice(name, value.clone(), Language::CHOICES));
+    Ok(read.transpose()?.flatten().and_then(Language::from_code).unwrap_or(Language::English))
+}
+
+fn read_tree(tree: Tree, language: Language) -> Result<OwnedVisit, FieldError> {
+    let mut owned = OwnedVisit {
+        refrigerant: None,
+        record: Vec::new(),
+        cannot: Vec::new(),
+        before: None,
+        language,
+        visit: Visit::default(),
+    };
     let mut call = Call::default();
     read_section(
         &mut call,
         "",
         tree,
-        &["system", "readings", "observations", "uncertainty", "access", "costs", "before"],
+        &["system", "readings", "observations", "uncertainty", "access", "costs", "before", LANGUAGE],
         |path, value| {
             let visit = &mut owned.visit;
             match path {
+                LANGUAGE => {}
                 "system" => read_system(value, &mut owned)?,
                 "readings" => visit.readings = read_plain(path, value)?,
                 "observations" => visit.observations = read_plain(path, value)?,
@@ -152,7 +231,7 @@ fn read_system(value: Tree, owned: &mut OwnedVisit) -> Result<(), FieldError> {
                 "system.design" => design = read_plain(path, value)?,
                 "system.compressor" => compressor = read_plain(path, value)?,
                 _ => {
-                    for (n, entry) in list(path, "an array", value)?.into_iter().enumerate() {
+                    for (n, entry) in list(path, ValueType::Array, value)?.into_iter().enumerate() {
                         let path = format!("{path}[{n}]");
                         let mut readings = Readings::default();
                         for (name, value) in object(&path, entry)? {
@@ -188,12 +267,12 @@ fn read_before(path: &str, value: Tree) -> Result<Option<Readings>, FieldError> 
 fn read_access(value: Tree, owned: &mut OwnedVisit) -> Result<(), FieldError> {
     let mut access = Access::default();
     read_section(&mut access, "access", value, &["cannot"], |path, value| {
-        for (n, item) in list(path, "an array of names", value)?.into_iter().enumerate() {
+        for (n, item) in list(path, ValueType::Names, value)?.into_iter().enumerate() {
             let path = format!("{path}[{n}]");
-            let Tree::Text(name) = item else { return Err(wrong_type(&path, "a name", &item)) };
+            let Tree::Text(name) = item else { return Err(wrong_type(&path, ValueType::Name, &item)) };
             let doable = Doable::from_name(&name).ok_or_else(|| FieldError {
-                field: path,
-                error: format!("\"{name}\" is no reading, observation or action known here"),
+                given: Part::Text(name),
+                ..FieldError::of(&path, ErrorCode::UnknownMeasurement)
             })?;
             owned.cannot.push(doable);
         }
@@ -203,7 +282,7 @@ fn read_access(value: Tree, owned: &mut OwnedVisit) -> Result<(), FieldError> {
     Ok(())
 }
 
-fn read_costs(value: Tree, costs: &mut Costs) -> Result<(), FieldError> {
+pub(super) fn read_costs(value: Tree, costs: &mut Costs) -> Result<(), FieldError> {
     let mut repair = [None; Cause::COUNT];
     read_section(costs, "costs", value, &["repair"], |path, value| {
         for (name, value) in object(path, value)? {
@@ -222,7 +301,7 @@ fn read_costs(value: Tree, costs: &mut Costs) -> Result<(), FieldError> {
 }
 
 /// Reads an array; null is an empty one.
-fn list(path: &str, expected: &str, value: Tree) -> Result<Vec<Tree>, FieldError> {
+fn list(path: &str, expected: ValueType, value: Tree) -> Result<Vec<Tree>, FieldError> {
     match value {
         Tree::List(items) => Ok(items),
         Tree::Null => Ok(Vec::new()),
@@ -239,10 +318,14 @@ pub(super) fn read_refrigerant(
         Tree::Null => Ok(None),
         Tree::Text(text) => refrigerant::find(&text).map(Some).ok_or_else(|| {
             let known: Vec<&str> = refrigerant::data::ALL.iter().map(|r| r.designation()).collect();
-            let error = format!("\"{text}\" is not a refrigerant known here{}", alike(&text, &known));
-            FieldError { field: path.to_owned(), error }
+            let known = alike(&text, &known);
+            FieldError {
+                given: Part::Text(text),
+                known,
+                ..FieldError::of(path, ErrorCode::UnknownRefrigerant)
+            }
         }),
-        other => Err(wrong_type(path, "a designation", &other)),
+        other => Err(wrong_type(path, ValueType::Designation, &other)),
     }
 }
 
@@ -251,7 +334,7 @@ pub(super) fn object(path: &str, value: Tree) -> Result<Members, FieldError> {
         Tree::Object(members) => Ok(members),
         // A whole section may be missing, and then null stands for it.
         Tree::Null if !path.is_empty() => Ok(Vec::new()),
-        other => Err(wrong_type(path, "an object", &other)),
+        other => Err(wrong_type(path, ValueType::Object, &other)),
     }
 }
 
@@ -263,13 +346,12 @@ pub(super) fn number(path: &str, kind: Kind, value: Tree) -> Result<Option<f32>,
             if rounded.is_finite() {
                 Ok(Some(rounded))
             } else {
-                let error = "is outside what a 32-bit number holds".to_owned();
-                Err(FieldError { field: path.to_owned(), error })
+                Err(FieldError::of(path, ErrorCode::TooLarge))
             }
         }
         Tree::Text(text) if kind.takes_open() && text == "open" => Ok(Some(f32::INFINITY)),
-        other if kind.takes_open() => Err(wrong_type(path, "a number or \"open\"", &other)),
-        other => Err(wrong_type(path, "a number", &other)),
+        other if kind.takes_open() => Err(wrong_type(path, ValueType::NumberOrOpen, &other)),
+        other => Err(wrong_type(path, ValueType::Number, &other)),
     }
 }
 
@@ -277,20 +359,21 @@ fn triple(path: &str, kind: Kind, value: Tree) -> Result<Option<[f32; 3]>, Field
     let items = match value {
         Tree::Null => return Ok(None),
         Tree::List(items) => items,
-        other => return Err(wrong_type(path, "an array of three numbers", &other)),
+        other => return Err(wrong_type(path, ValueType::ThreeNumbers, &other)),
     };
     let mut numbers = Vec::new();
     for item in items {
         match number(path, kind, item)? {
             Some(n) => numbers.push(n),
-            None => return Err(wrong_type(path, "an array of three numbers", &Tree::Null)),
+            None => return Err(wrong_type(path, ValueType::ThreeNumbers, &Tree::Null)),
         }
     }
     match <[f32; 3]>::try_from(numbers) {
         Ok(three) => Ok(Some(three)),
         Err(others) => Err(FieldError {
-            field: path.to_owned(),
-            error: format!("must be an array of three numbers, not of {}", others.len()),
+            given: Part::Text(others.len().to_string()),
+            known: Part::Type(ValueType::ThreeNumbers),
+            ..FieldError::of(path, ErrorCode::WrongLength)
         }),
     }
 }
@@ -299,23 +382,26 @@ fn boolean(path: &str, value: Tree) -> Result<Option<bool>, FieldError> {
     match value {
         Tree::Null => Ok(None),
         Tree::Bool(value) => Ok(Some(value)),
-        other => Err(wrong_type(path, "true or false", &other)),
+        other => Err(wrong_type(path, ValueType::Boolean, &other)),
     }
 }
 
 /// Reads the permanent number of a choice by its name.
 fn choice(path: &str, value: Tree, choices: &Choices) -> Result<Option<i32>, FieldError> {
-    let list = || choices.list.iter().map(|(_, name, _)| *name).collect::<Vec<_>>().join(", ");
+    let list = || choices.list.iter().map(|member| member.name).collect::<Vec<_>>().join(", ");
     match value {
         Tree::Null => Ok(None),
         Tree::Text(text) => {
-            let known = choices.list.iter().find(|(_, name, _)| *name == text);
-            known.map(|(code, _, _)| Some(*code)).ok_or_else(|| FieldError {
-                field: path.to_owned(),
-                error: format!("\"{text}\" is none of: {}", list()),
+            choices.of_name(&text).map(|member| Some(member.code)).ok_or_else(|| FieldError {
+                given: Part::Text(text),
+                known: Part::Text(list()),
+                ..FieldError::of(path, ErrorCode::UnknownName)
             })
         }
-        other => Err(wrong_type(path, &format!("one of: {}", list()), &other)),
+        other => Err(FieldError {
+            known: Part::In(Phrase::OneOf, list()),
+            ..wrong_type(path, ValueType::Name, &other)
+        }),
     }
 }
 
@@ -325,10 +411,10 @@ fn set(path: &str, value: Tree, choices: &Choices) -> Result<Option<u32>, FieldE
         return Ok(None);
     }
     let mut bits = 0;
-    for (n, item) in list(path, "an array of names", value)?.into_iter().enumerate() {
+    for (n, item) in list(path, ValueType::Names, value)?.into_iter().enumerate() {
         let path = format!("{path}[{n}]");
         if item == Tree::Null {
-            return Err(wrong_type(&path, "a name", &item));
+            return Err(wrong_type(&path, ValueType::Name, &item));
         }
         let code = choice(&path, item, choices)?;
         bits |= code.and_then(|code| u32::try_from(code).ok()).and_then(|n| 1u32.checked_shl(n)).unwrap_or(0);
@@ -336,17 +422,21 @@ fn set(path: &str, value: Tree, choices: &Choices) -> Result<Option<u32>, FieldE
     Ok(Some(bits))
 }
 
-pub(super) fn wrong_type(path: &str, expected: &str, got: &Tree) -> FieldError {
-    FieldError { field: path.to_owned(), error: format!("must be {expected}, not {}", got.kind()) }
+pub(super) fn wrong_type(path: &str, expected: ValueType, got: &Tree) -> FieldError {
+    FieldError {
+        given: Part::Type(got.kind()),
+        known: Part::Type(expected),
+        ..FieldError::of(path, ErrorCode::WrongType)
+    }
 }
 
 pub(super) fn unknown(path: &str, known: &[&str]) -> FieldError {
     let name = path.rsplit('.').next().unwrap_or(path);
-    FieldError { field: path.to_owned(), error: format!("is not a field known here{}", nearest(name, known)) }
+    FieldError { known: nearest(name, known), ..FieldError::of(path, ErrorCode::UnknownField) }
 }
 
 /// Says which designations begin as this one does, such as R407A for R407, else which one is nearest.
-fn alike(text: &str, known: &[&str]) -> String {
+fn alike(text: &str, known: &[&str]) -> Part {
     const LISTED: usize = 12;
     let bare = text.chars().filter(char::is_ascii_alphanumeric).collect::<String>().to_ascii_uppercase();
     let bare = if bare.starts_with(|c: char| c.is_ascii_digit()) { format!("R{bare}") } else { bare };
@@ -360,18 +450,18 @@ fn alike(text: &str, known: &[&str]) -> String {
     if bare.len() < 3 || longer.is_empty() {
         nearest(&bare, known)
     } else {
-        format!("; known are {}", longer.join(", "))
+        Part::In(Phrase::KnownAre, longer.join(", "))
     }
 }
 
 /// Says which known name is nearest, where one is near.
-fn nearest(name: &str, known: &[&str]) -> String {
+fn nearest(name: &str, known: &[&str]) -> Part {
     let best = known.iter().map(|k| (edits(&name.to_ascii_lowercase(), &k.to_ascii_lowercase()), *k)).min();
     match best {
         Some((edits, near)) if edits <= 1.max(name.chars().count() / 3) => {
-            format!("; the nearest is \"{near}\"")
+            Part::In(Phrase::Nearest, near.to_owned())
         }
-        _ => String::new(),
+        _ => Part::Nothing,
     }
 }
 
@@ -395,33 +485,35 @@ fn edits(a: &str, b: &str) -> usize {
 mod tests {
     use super::*;
 
-    fn says(text: &str) -> String {
+    fn known_for(text: &str) -> Part {
         match read_refrigerant("refrigerant", Tree::Text(text.to_owned())) {
             Ok(found) => panic!("{text} is {found:?}"),
-            Err(error) => error.error,
+            Err(error) => {
+                assert_eq!(error.facts.code, ErrorCode::UnknownRefrigerant);
+                error.known
+            }
         }
     }
 
     #[test]
     fn a_designation_without_its_letter_is_answered_with_those_that_have_one() {
-        assert!(says("R-507").ends_with("; known are R507A"), "{}", says("R-507"));
-        assert!(says("407").contains("; known are R407A, R407B"), "{}", says("407"));
-        assert!(says("R44A").ends_with("; the nearest is \"R404A\""), "{}", says("R44A"));
-        assert!(says("R999").ends_with("known here"), "{}", says("R999"));
+        let longer = |text: &str, first: &str| matches!(known_for(text), Part::In(Phrase::KnownAre, list) if list.starts_with(first));
+        assert!(longer("R-507", "R507A") && longer("407", "R407A, R407B"));
+        assert_eq!(known_for("R44A"), Part::In(Phrase::Nearest, "R404A".to_owned()));
+        assert_eq!(known_for("R999"), Part::Nothing);
     }
 
     #[test]
     fn a_mistake_deep_in_the_text_names_its_place() {
-        let error = |text: &str| read_visit(text).map(|_| ()).unwrap_err().to_string();
-        assert_eq!(
-            error(r#"{"readings":{"current_a":2,"current_a":2}}"#),
-            "readings.current_a is given twice"
-        );
-        assert!(error(r#"{"readings":{"current_a":NaN}}"#).ends_with(", in readings.current_a"));
-        assert_eq!(
-            error(r#"{"readings":{"current_a":1e999}}"#),
-            "readings.current_a is outside what a 32-bit number holds"
-        );
-        assert_eq!(error("[]"), "the text must be an object, not an array");
+        let error = |text: &str| read_visit(text).map(|_| ()).unwrap_err();
+        let twice = error(r#"{"readings":{"current_a":2,"current_a":2}}"#);
+        assert_eq!((twice.facts.code, twice.field.as_str()), (ErrorCode::Duplicate, "readings.current_a"));
+        let no_json = error(r#"{"readings":{"current_a":NaN}}"#);
+        assert_eq!((no_json.facts.code, no_json.field.as_str()), (ErrorCode::NotJson, ""));
+        assert_eq!(no_json.known, Part::In(Phrase::InField, "readings.current_a".to_owned()));
+        let large = error(r#"{"readings":{"current_a":1e999}}"#);
+        assert_eq!((large.facts.code, large.field.as_str()), (ErrorCode::TooLarge, "readings.current_a"));
+        let list = error("[]");
+        assert_eq!((list.facts.code, list.given), (ErrorCode::WrongType, Part::Type(ValueType::Array)));
     }
 }

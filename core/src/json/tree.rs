@@ -1,6 +1,8 @@
 //! A JSON value that keeps every member in order and refuses a name given twice.
 
-use super::read::FieldError;
+use super::read::{FieldError, Part};
+use crate::invalid::ErrorCode;
+use crate::text::{Phrase, ValueType};
 use serde::de::{DeserializeSeed, Deserializer, Error, MapAccess, SeqAccess, Visitor};
 use std::fmt;
 
@@ -32,27 +34,33 @@ impl Tree {
         let tree = Reader(&mut path).deserialize(&mut reader).and_then(|tree| reader.end().map(|()| tree));
         tree.map_err(|error| {
             let message = error.to_string();
-            let field = |error: &str| FieldError { field: path.0.clone(), error: error.to_owned() };
             if message.starts_with(TWICE) {
-                field(TWICE)
+                FieldError::of(&path.0, ErrorCode::Duplicate)
             } else if message.starts_with(TOO_LARGE) {
-                field("is outside what a 32-bit number holds")
+                FieldError::of(&path.0, ErrorCode::TooLarge)
             } else {
-                let near = if path.0.is_empty() { String::new() } else { format!(", in {}", path.0) };
-                FieldError { field: String::new(), error: format!("is not JSON: {message}{near}") }
+                FieldError {
+                    given: Part::Text(format!("{}:{}", error.line(), error.column())),
+                    known: if path.0.is_empty() {
+                        Part::Nothing
+                    } else {
+                        Part::In(Phrase::InField, path.0.clone())
+                    },
+                    ..FieldError::of("", ErrorCode::NotJson)
+                }
             }
         })
     }
 
     /// What this value is, for an error text.
-    pub(super) fn kind(&self) -> &'static str {
+    pub(super) fn kind(&self) -> ValueType {
         match self {
-            Self::Null => "null",
-            Self::Bool(_) => "a boolean",
-            Self::Number(_) => "a number",
-            Self::Text(_) => "a string",
-            Self::List(_) => "an array",
-            Self::Object(_) => "an object",
+            Self::Null => ValueType::Null,
+            Self::Bool(_) => ValueType::Boolean,
+            Self::Number(_) => ValueType::Number,
+            Self::Text(_) => ValueType::String,
+            Self::List(_) => ValueType::Array,
+            Self::Object(_) => ValueType::Object,
         }
     }
 }

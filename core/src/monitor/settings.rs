@@ -1,24 +1,27 @@
 //! What the monitor is told about the machine it watches.
 
 use super::fixed_point::fixed;
-use crate::field::Kind;
+use crate::field::{Kind, section};
 use crate::invalid::{Invalid, Problem};
 use crate::readings::PumpDownValve;
 use crate::system::System;
 
-/// What is known of the machine; all of it optional, all of it from the compressor's plate or the technician.
-#[derive(Clone, Copy, Debug, Default, PartialEq)]
-pub struct Settings {
-    /// Rated-load current of the plate, A.
-    pub rated_load_a: Option<f32>,
-    /// Locked-rotor current of the plate at rated voltage, A.
-    pub locked_rotor_a: Option<f32>,
-    /// Rated voltage of the plate, V.
-    pub rated_v: Option<f32>,
-    /// Whether a regulator holds the compressor's inlet pressure down.
-    pub suction_pressure_regulator: bool,
-    /// Which valve a pump-down will be made against.
-    pub pump_down_valve: Option<PumpDownValve>,
+section! {
+    /// What is known of the machine; all of it optional, all of it from the compressor's plate or the technician.
+    Settings at "settings" {
+        /// Rated-load current of the plate, A.
+        rated_load_a: Current = 380,
+        /// Locked-rotor current of the plate at rated voltage, A.
+        locked_rotor_a: Current = 381,
+        /// Rated voltage of the plate, V.
+        rated_v: Voltage = 382,
+    }
+    others {
+        /// Whether a regulator holds the compressor's inlet pressure down; not known: no.
+        suction_pressure_regulator: bool = 383,
+        /// Which valve a pump-down will be made against.
+        pump_down_valve: PumpDownValve = 384,
+    }
 }
 
 impl Settings {
@@ -28,7 +31,7 @@ impl Settings {
             rated_load_a: system.compressor.rated_load_a,
             locked_rotor_a: system.compressor.locked_rotor_a,
             rated_v: system.compressor.rated_v,
-            suction_pressure_regulator: system.suction_pressure_regulator.unwrap_or(false),
+            suction_pressure_regulator: system.suction_pressure_regulator,
             pump_down_valve: None,
         }
     }
@@ -40,15 +43,15 @@ impl Settings {
         let check = |field: &'static str, kind: Kind, value: Option<f32>, places: u32| match value {
             None => Ok(0),
             Some(value) if !value.is_finite() => {
-                Err(Invalid { section: "settings", field, record: None, problem: Problem::NotFinite })
+                Err(Invalid::new("settings", field, kind.unit(), Problem::NotFinite))
             }
             Some(value) => {
                 let (min, max) = (0.01, kind.range().1);
                 if value >= min && value <= max {
                     Ok(fixed(value, places))
                 } else {
-                    let problem = Problem::OutOfRange { min, max };
-                    Err(Invalid { section: "settings", field, record: None, problem })
+                    let problem = Problem::OutOfRange { value, min, max };
+                    Err(Invalid::new("settings", field, kind.unit(), problem))
                 }
             }
         };
@@ -56,7 +59,7 @@ impl Settings {
             rated: check("rated_load_a", Kind::Current, self.rated_load_a, 10)?,
             locked: check("locked_rotor_a", Kind::Current, self.locked_rotor_a, 10)?,
             volts: check("rated_v", Kind::Voltage, self.rated_v, 8)?,
-            regulator: self.suction_pressure_regulator,
+            regulator: self.suction_pressure_regulator.unwrap_or(false),
             valve: self.pump_down_valve,
         })
     }

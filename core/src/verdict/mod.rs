@@ -13,7 +13,7 @@ pub use crate::job::{Family, Job};
 pub use compressor::{CLEARED_BELOW, CONDEMNED_FROM, CompressorAnswer, CompressorState};
 pub use job::{Families, FamilyProbability, JobProbability, Jobs};
 pub(crate) use job::{families, jobs};
-pub use stopped::needs_running;
+pub use stopped::{needs_running, runs};
 
 use crate::alarm::{AlarmCode, Alarms};
 use crate::cause::Cause;

@@ -20,10 +20,10 @@ static RimewiseSystem machine;
 static RimewiseReport report;
 static RimewiseWorkspace workspace;
 
-static const char *text(RimewiseStatus (*name_of)(int32_t, const char **), int32_t code)
+static const char *text(const RimewiseTexts *texts, int32_t code)
 {
     const char *name = "?";
-    (void)name_of(code, &name);
+    (void)rimewise_text(texts, code, &name);
     return name;
 }
 
@@ -53,7 +53,7 @@ static RimewiseStatus enter_machine(void)
 
 static void show(const RimewiseMonitorEvent *event)
 {
-    printf("%5u s  %s", (unsigned)(event->time_ms_low / 1000u), text(rimewise_monitor_event_kind_text, event->kind));
+    printf("%5u s  %s", (unsigned)(event->time_ms_low / 1000u), text(&rimewise_monitor_event_kind_names, event->kind));
     /* What the figures are stands beside the kinds in the header. */
     for (uint32_t i = 0; i < 3; i++)
         if (event->valid >> i & 1u)
@@ -79,7 +79,7 @@ static void take(const Row *row)
         return;
     if (events.problem != 0)
         printf("%5u s  ! %s\n", (unsigned)(row->time_ms / 1000u),
-               text(rimewise_monitor_sample_problem_text, events.problem));
+               text(&rimewise_monitor_sample_problem_names, events.problem));
     for (uint32_t i = 0; i < events.count; i++)
         show(&events.events[i]);
     /* The averages are there while the machine holds still; the latest ones stay. */
@@ -99,15 +99,15 @@ static int tell(void)
     RimewiseStatus status = rimewise_diagnose(&rimewise_r404a, &machine, &readings, NULL, &uncertainty, &workspace,
                                               &report, NULL);
     if (status != RIMEWISE_OK) {
-        printf("no diagnosis: %s\n", text(rimewise_status_text, status));
+        printf("no diagnosis: %s\n", text(&rimewise_status_en, status));
         return 1;
     }
     printf("%s: %s, %.0f %%\n", report.decided ? "decided" : "not decided, most probable",
-           text(rimewise_cause_text, report.leading), (double)(100.0f * report.causes[0].probability));
+           text(&rimewise_cause_names, report.leading), (double)(100.0f * report.causes[0].probability));
     printf("take care:\n");
     for (uint32_t i = 0; i < report.caution_count; i++)
-        printf("  %s: %s\n", text(rimewise_step_text, report.cautions[i].step),
-               text(rimewise_caution_text, report.cautions[i].code));
+        printf("  %s: %s\n", text(&rimewise_step_names, report.cautions[i].step),
+               text(&rimewise_caution_code_en, report.cautions[i].code));
     return 0;
 }
 

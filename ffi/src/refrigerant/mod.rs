@@ -1,9 +1,5 @@
 //! Refrigerants: opaque constants, lookup by designation, and tables that a caller brings.
 
-mod built_in;
-
-pub use built_in::*;
-
 use crate::boundary::put;
 use crate::status::{RimewiseStatus, RimewiseStatus as Status};
 use core::ffi::{c_char, c_void};

@@ -22,7 +22,7 @@ int main(void)
         return 2;
     if (rimewise_diagnose(&rimewise_r134a, NULL, &readings, NULL, NULL, &workspace, &report, &invalid) != RIMEWISE_OK)
         return 3;
-    if (rimewise_cause_text(report.leading, &cause) != RIMEWISE_OK)
+    if (rimewise_text(&rimewise_cause_names, report.leading, &cause) != RIMEWISE_OK)
         return 4;
     printf("superheat %.1f K, leading %s\n", (double)(readings.suction_line_c - dew_c), cause);
     return 0;

@@ -208,4 +208,60 @@ static const char *fuzz_calls(const uint8_t *data, size_t length, const Call *ca
     return 0;
 }
 
+/* One of the lists of texts. */
+static const RimewiseTexts *draw_texts(void)
+{
+    static const RimewiseTexts *const all[] = {&rimewise_cause_names, &rimewise_warning_kind_en, &rimewise_unit_es,
+                                               &rimewise_measure_es};
+    return draw_null() ? 0 : all[draw_byte() % 4];
+}
+
+/* A visit whose parts are drawn one by one. */
+static const RimewiseVisit *draw_visit(void)
+{
+    static RimewiseSystem system;
+    static RimewiseReadings readings, record[RIMEWISE_RECORD_MAX];
+    static RimewiseObservations observations;
+    static RimewiseUncertainty uncertainty;
+    static RimewiseCall call;
+    static RimewiseAccess reach;
+    static RimewiseCosts costs;
+    static int32_t cannot[RIMEWISE_CANNOT_MAX];
+    static RimewiseVisit visit;
+    if (draw_null())
+        return 0;
+#define DRAWN(part, name)                                  \
+    rimewise_##name##_clear(&(part), sizeof(part));        \
+    disturb(&(part), sizeof(part), (uint32_t)sizeof(part))
+    DRAWN(system, system);
+    DRAWN(readings, readings);
+    DRAWN(observations, observations);
+    DRAWN(uncertainty, uncertainty);
+    DRAWN(call, call);
+    DRAWN(reach, access);
+    DRAWN(costs, costs);
+    for (unsigned i = 0; i < RIMEWISE_RECORD_MAX; i++) {
+        rimewise_readings_clear(&record[i], sizeof record[i]);
+        disturb(&record[i], sizeof record[i], (uint32_t)sizeof record[i]);
+        /* The next one begins where this one says that it ends. */
+        record[i].size = sizeof record[i];
+    }
+#undef DRAWN
+    for (unsigned i = 0; i < RIMEWISE_CANNOT_MAX; i++)
+        cannot[i] = draw_byte() % 2 ? draw_code() : RIMEWISE_CANNOT_ACTION + draw_byte() % 9;
+    visit.size = draw_size((uint32_t)sizeof visit);
+    visit.record_count = draw_byte() % 8;
+    visit.cannot_count = draw_byte() % 48;
+    visit.system = draw_null() ? 0 : &system;
+    visit.readings = draw_null() ? 0 : &readings;
+    visit.observations = draw_null() ? 0 : &observations;
+    visit.uncertainty = draw_null() ? 0 : &uncertainty;
+    visit.call = draw_null() ? 0 : &call;
+    visit.access = draw_null() ? 0 : &reach;
+    visit.costs = draw_null() ? 0 : &costs;
+    visit.record = draw_null() ? 0 : record;
+    visit.cannot = draw_null() ? 0 : cannot;
+    return &visit;
+}
+
 #endif

@@ -52,7 +52,7 @@ pub fn target(bytes: &[u8]) {
             crate::assert_finite("averages", &steady);
             let visit = Visit { readings, uncertainty, system, ..Visit::default() };
             if let Ok(found) = diagnose(refrigerant, &visit) {
-                report::check(&rimewise::json::write_report(&found), true);
+                report::check(&rimewise::json::write_report(&found, rimewise::text::Language::English), true);
             }
         }
         crate::assert_finite("what tests found", &monitor.found());

@@ -206,7 +206,7 @@ pub fn structs(data: &[u8]) {
     let visit = Visit { system, readings, observations, uncertainty, record: &record, ..Visit::default() };
     match rimewise::diagnose(refrigerant, &visit) {
         Ok(found) => {
-            let line = write_report(&found);
+            let line = write_report(&found, rimewise::text::Language::English);
             // JSON writes null for what is no number: that would hide one.
             crate::assert_finite("a report", &found);
             report::check(&line, true);

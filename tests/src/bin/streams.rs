@@ -51,7 +51,7 @@ fn image(stream: &Stream, bytes: &mut Vec<u8>) {
     bytes.extend(designation);
     let plate = &stream.settings;
     bytes.extend((stream.samples.len() as u32).to_le_bytes());
-    bytes.extend(u32::from(plate.suction_pressure_regulator).to_le_bytes());
+    bytes.extend(u32::from(plate.suction_pressure_regulator == Some(true)).to_le_bytes());
     for value in [plate.rated_load_a, plate.locked_rotor_a, plate.rated_v] {
         bytes.extend(value.unwrap_or(f32::NAN).to_le_bytes());
     }

@@ -1,286 +1,154 @@
-/** The pressure-enthalpy diagram: the saturation dome, this machine's cycle and the healthy one's beside it. */
-import {
-  pressureFromKpa,
-  property,
-  saturation,
-  tableRange,
-  RimewiseError,
-  type Report,
-  type Visit,
-} from "rimewise";
-import uPlot from "uplot";
-import "uplot/dist/uPlot.min.css";
-import { altitudeM, figure, show, type Units } from "./units.js";
+/** Draws the pressure-enthalpy diagram: what the machine does, what a healthy one would, and what both mean. */
+import { app } from "./app.js";
+import { corners, type Corner, type CornerName, type Cycle, type Diagram, type Point } from "./cycle.js";
+import { h, s } from "./dom.js";
+import { openEntry } from "./entry.js";
+import { fieldOf, type Field } from "./fields.js";
+import { scaleOf } from "./figures.js";
+import { t } from "./text.js";
+import { altitudeM, figure, fromContract, scaleFor, show, toContract, unitName, type Scale } from "./units.js";
 
-/** One corner of a cycle. */
-export interface Corner {
-  label: string;
-  /** Enthalpy, kJ/kg. */
-  h: number;
-  /** Pressure, kPa absolute. */
-  p: number;
-  /** Temperature, degC. */
-  t?: number;
-}
+/** The width of the drawing in its own units, which are a phone's pixels: on a wide screen it grows with its box. */
+let W = 480;
+const H = 340;
+const LEFT = 58;
+const RIGHT = 14;
+const TOP = 12;
+const BOTTOM = 40;
 
-/** A cycle as far as it is known: corners in the order of the flow; a gap where a reading is missing. */
-export type Cycle = (Corner | null)[];
+/** The readings that make a corner. */
+const READINGS: Readonly<Record<CornerName, readonly string[]>> = {
+  evaporator_inlet: ["suction_pressure_kpa", "liquid_line_c"],
+  evaporator_outlet: ["suction_pressure_kpa", "evaporator_outlet_c"],
+  compressor_inlet: ["suction_pressure_kpa", "suction_line_c"],
+  compressor_outlet: ["discharge_pressure_kpa", "discharge_line_c"],
+  liquid_line: ["discharge_pressure_kpa", "liquid_line_c"],
+};
 
-export interface Diagram {
-  dome: Cycle;
-  measured: Cycle;
-  healthy: Cycle;
-}
-
-/** Runs a property question; nothing where the state has no answer (two phases, outside the table). */
-function maybe<T>(ask: () => T): T | undefined {
-  try {
-    return ask();
-  } catch (error) {
-    if (error instanceof RimewiseError) return undefined;
-    throw error;
-  }
-}
-
-const DOME_POINTS = 48;
-
-/** The two saturation curves with a gap between them: the tables end just below the critical point. */
-function dome(refrigerant: string): Cycle {
-  const range = tableRange(refrigerant);
-  const liquid: Corner[] = [];
-  const vapor: Corner[] = [];
-  const low = Math.log(Math.max(range.min_kpa, 20));
-  const high = Math.log(range.max_kpa * 0.9999);
-  for (let n = 0; n < DOME_POINTS; n++) {
-    // Points gather toward the top, where the dome bends.
-    const x = 1 - (1 - n / (DOME_POINTS - 1)) ** 2;
-    const p = Math.exp(low + (high - low) * x);
-    const at = maybe(() => saturation(refrigerant, p));
-    if (at === undefined) continue;
-    liquid.push({ label: "", h: at.liquid_enthalpy_kj_kg, p });
-    vapor.push({ label: "", h: at.vapor_enthalpy_kj_kg, p });
-  }
-  return [...liquid, null, ...vapor.reverse()];
-}
-
-function vaporOrLiquid(refrigerant: string, label: string, p: number | undefined, t: number | undefined): Corner | null {
-  if (p === undefined || t === undefined) return null;
-  const state = maybe(() => property({ refrigerant, pressure_kpa: p, temperature_c: t }));
-  return state === undefined || state.phase === "two_phase" ? null : { label, h: state.enthalpy_kj_kg, p, t };
-}
-
-interface Points {
-  suction?: number | undefined;
-  evaporator?: number | undefined;
-  discharge?: number | undefined;
-  liquid?: number | undefined;
-  evaporatorOutlet?: number | undefined;
-  suctionLine?: number | undefined;
-  dischargeLine?: number | undefined;
-  liquidLine?: number | undefined;
-}
-
-function cycle(refrigerant: string, at: Points): Cycle {
-  const low = at.evaporator ?? at.suction;
-  const high = at.liquid ?? at.discharge;
-  const liquid = vaporOrLiquid(refrigerant, "liquid line", high, at.liquidLine);
-  const inlet: Corner | null =
-    liquid !== null && low !== undefined ? { label: "evaporator inlet", h: liquid.h, p: low } : null;
-  return [
-    inlet,
-    vaporOrLiquid(refrigerant, "evaporator outlet", low, at.evaporatorOutlet),
-    vaporOrLiquid(refrigerant, "compressor inlet", at.suction, at.suctionLine),
-    vaporOrLiquid(refrigerant, "compressor outlet", at.discharge, at.dischargeLine),
-    liquid,
-    inlet,
-  ];
-}
-
-/** Makes the diagram of a visit; nothing where the refrigerant is not known. */
-export function diagram(visit: Visit, report: Report): Diagram | undefined {
-  const refrigerant = visit.system?.refrigerant;
-  if (refrigerant === undefined || refrigerant === null) return undefined;
-  const r = visit.readings ?? {};
-  const e = report.expected;
-  return {
-    dome: maybe(() => dome(refrigerant)) ?? [],
-    measured: cycle(refrigerant, {
-      suction: r.suction_pressure_kpa ?? undefined,
-      evaporator: r.evaporator_pressure_kpa ?? undefined,
-      discharge: r.discharge_pressure_kpa ?? undefined,
-      liquid: r.liquid_pressure_kpa ?? undefined,
-      evaporatorOutlet: r.evaporator_outlet_c ?? undefined,
-      suctionLine: r.suction_line_c ?? undefined,
-      dischargeLine: r.discharge_line_c ?? undefined,
-      liquidLine: r.liquid_line_c ?? undefined,
-    }),
-    healthy: cycle(refrigerant, {
-      suction: e.suction_pressure_kpa?.value,
-      discharge: e.discharge_pressure_kpa?.value,
-      evaporatorOutlet: e.evaporator_outlet_c?.value,
-      suctionLine: e.suction_line_c?.value,
-      dischargeLine: e.discharge_line_c?.value,
-      liquidLine: e.liquid_line_c?.value,
-    }),
-  };
-}
-
-/** A cycle's corners that are known. */
-export function corners(cycle: Cycle): Corner[] {
-  return cycle.filter((corner, n): corner is Corner => corner !== null && cycle.indexOf(corner) === n);
-}
-
-interface Colours {
-  ink: string;
-  faint: string;
-  grid: string;
-  measured: string;
-  healthy: string;
-}
-
-function colours(print: boolean): Colours {
-  if (print) return { ink: "#000", faint: "#666", grid: "#ddd", measured: "#000", healthy: "#666" };
-  const style = getComputedStyle(document.documentElement);
-  const read = (name: string) => style.getPropertyValue(name).trim();
-  return {
-    ink: read("--ink"),
-    faint: read("--soft"),
-    grid: read("--line"),
-    measured: read("--measured"),
-    healthy: read("--healthy"),
-  };
-}
-
-type Facet = [number[], number[]];
-
-/** Draws one path through the points of a series, with gaps, corners marked. */
-function path(dash: number[], width: number, marks: boolean, colour: () => string): uPlot.Series.PathBuilder {
-  return (u, series) => {
-    const [hs, ps] = u.data[series] as unknown as Facet;
-    const ctx = u.ctx;
-    const ratio = uPlot.pxRatio;
-    ctx.save();
-    ctx.beginPath();
-    ctx.rect(u.bbox.left, u.bbox.top, u.bbox.width, u.bbox.height);
-    ctx.clip();
-    ctx.strokeStyle = colour();
-    ctx.fillStyle = colour();
-    ctx.lineWidth = width * ratio;
-    ctx.setLineDash(dash.map((n) => n * ratio));
-    ctx.lineJoin = "round";
-    ctx.beginPath();
-    let drawing = false;
-    const dots: [number, number][] = [];
-    hs.forEach((value, n) => {
-      const p = ps[n] as number;
-      if (!Number.isFinite(value) || !Number.isFinite(p)) {
-        drawing = false;
-        return;
-      }
-      const x = u.valToPos(value, "h", true);
-      const y = u.valToPos(p, "p", true);
-      if (drawing) ctx.lineTo(x, y);
-      else ctx.moveTo(x, y);
-      drawing = true;
-      dots.push([x, y]);
-    });
-    ctx.stroke();
-    if (marks) {
-      ctx.setLineDash([]);
-      for (const [x, y] of dots) {
-        ctx.beginPath();
-        ctx.arc(x, y, 4 * ratio, 0, 2 * Math.PI);
-        ctx.fill();
-      }
+/** Round figures of a gauge between two pressures, so far apart that they can be read. */
+export function pressureTicks(low: number, high: number, y: (kpa: number) => number): { kpa: number; text: string }[] {
+  const scale = scaleFor("pressure", app.units) as Extract<Scale, { of: "pressure" }>;
+  const altitude = altitudeM(app.units);
+  const [from, to] = [fromContract(low, scale, altitude), fromContract(high, scale, altitude)];
+  const ticks: { kpa: number; text: string }[] = [];
+  const range = Math.max(to - Math.min(from, 0), Number.EPSILON);
+  const steps = [1, 2, 5].flatMap((k) => [-3, -2, -1, 0, 1, 2, 3, 4].map((d) => k * 10 ** d)).sort((a, b) => b - a);
+  // Coarse figures first; finer ones only where there is room left.
+  for (const step of steps) {
+    if (step > range || range / step > 60) continue;
+    for (let n = Math.ceil(from / step); n * step <= to; n++) {
+      const value = n * step;
+      const kpa = toContract(value, scale, altitude);
+      if (!(kpa > low && kpa < high) || ticks.some((other) => Math.abs(y(other.kpa) - y(kpa)) < 26)) continue;
+      ticks.push({ kpa, text: figure(value, step >= 1 ? 0 : step >= 0.1 ? 1 : step >= 0.01 ? 2 : 3) });
     }
-    ctx.restore();
-    return null;
+  }
+  return ticks.sort((a, b) => a.kpa - b.kpa);
+}
+
+/** Draws the diagram for a box so wide; nothing where there is none. */
+export function drawDiagram(made: Diagram | undefined, width: number): SVGElement | undefined {
+  W = Math.min(480, Math.max(300, width));
+  if (made === undefined || made.liquid.length < 5) return undefined;
+  const all: Point[] = [...corners(made.measured), ...corners(made.healthy), ...(made.band?.flatMap(corners) ?? [])];
+  const lowest = Math.min(...(all.length === 0 ? [made.critical.p / 20] : all.map((point) => point.p))) / 1.8;
+  const highest = Math.max(made.critical.p, ...all.map((point) => point.p)) * 1.12;
+  const inside = (points: Point[]) => points.filter((point) => point.p >= lowest);
+  const [liquid, vapor] = [inside(made.liquid), inside(made.vapor)];
+  const hs = [...liquid, ...vapor, ...all].map((point) => point.h);
+  const margin = (Math.max(...hs) - Math.min(...hs)) * 0.05;
+  const [left, right] = [Math.min(...hs) - margin, Math.max(...hs) + margin];
+  if (![lowest, highest, left, right].every(Number.isFinite) || lowest <= 0) return undefined;
+  const x = (value: number) => LEFT + ((value - left) / (right - left)) * (W - LEFT - RIGHT);
+  const y = (kpa: number) => H - BOTTOM - (Math.log(kpa / lowest) / Math.log(highest / lowest)) * (H - TOP - BOTTOM);
+  const at = (point: Point) => `${x(point.h).toFixed(1)},${y(point.p).toFixed(1)}`;
+
+  const grid = pressureTicks(lowest, highest, y).flatMap(({ kpa, text }) => [
+    s("line", { class: "grid", x1: LEFT, x2: W - RIGHT, y1: y(kpa), y2: y(kpa) }),
+    s("text", { class: "tick", x: LEFT - 6, y: y(kpa) + 4, "text-anchor": "end" }, text),
+  ]);
+  const span = right - left;
+  const step = [10, 20, 25, 50, 100, 200].find((one) => span / one <= 6) ?? 500;
+  const across: SVGElement[] = [];
+  for (let value = Math.ceil(left / step) * step; value <= right; value += step) {
+    across.push(s("line", { class: "grid", x1: x(value), x2: x(value), y1: TOP, y2: H - BOTTOM }), s("text", { class: "tick", x: x(value), y: H - BOTTOM + 15, "text-anchor": "middle" }, figure(value, 0)));
+  }
+  // Between the tables' end and the critical point the dome is drawn as a round cap, not computed.
+  const cap = (from: Point, side: number) => `Q${(x(from.h) * 0.45 + x(made.critical.h) * 0.55 + side).toFixed(1)},${y(made.critical.p).toFixed(1)} ${at(made.critical)}`;
+  const curve = (points: Point[]) => points.map((point, n) => `${n === 0 ? "M" : "L"}${at(point)}`).join("");
+  const dome = [
+    s("path", { class: "dome", d: `${curve(liquid)}${cap(liquid.at(-1) as Point, -2)}` }),
+    s("path", { class: "dome", d: `${curve(vapor)}${cap(vapor.at(-1) as Point, 2)}` }),
+    s("circle", { class: "critical", cx: x(made.critical.h), cy: y(made.critical.p), r: 2.5 }, s("title", {}, t("critical"))),
+  ];
+  const ring = (cycle: Cycle) => `${corners(cycle).map((point, n) => `${n === 0 ? "M" : "L"}${at(point)}`).join("")}Z`;
+  const band = made.band === undefined ? [] : [s("path", { class: "band", "fill-rule": "evenodd", d: made.band.map(ring).join("") })];
+  const path = (cycle: Cycle) => cycle.map((point, n) => (point === null ? "" : `${n === 0 || cycle[n - 1] === null ? "M" : "L"}${at(point)}`)).join("");
+
+  const scale = scaleOf("superheat_k", app.units);
+  const length = (name: "superheat_k" | "compressor_superheat_k" | "subcooling_k") => {
+    const value = app.report?.cycle[name] ?? null;
+    return value === null ? undefined : `${show(fromContract(value.value, scale, 0), scale)} ${unitName(scale)}`;
   };
+  // Above the high side and below the low side, where the cycle itself leaves room; words turn at the drawing's edge.
+  const bracket = (ends: [Point, Point] | undefined, text: string | undefined, label: string, way: number): SVGElement[] => {
+    if (ends === undefined || text === undefined) return [];
+    const [a, b] = [x(ends[0].h), x(ends[1].h)];
+    const line = y(ends[0].p) + way * 13;
+    const middle = (a + b) / 2;
+    const anchor = middle > W - 110 ? "end" : middle < LEFT + 80 ? "start" : "middle";
+    const where = anchor === "end" ? Math.min(W - RIGHT, Math.max(a, b) + 20) : anchor === "start" ? Math.max(LEFT + 2, Math.min(a, b) - 20) : middle;
+    return [
+      s("path", { class: "length", d: `M${a},${line - 5}v10M${a},${line}H${b}M${b},${line - 5}v10` }),
+      s("text", { class: "length-text", x: where, y: line + (way > 0 ? 17 : -8), "text-anchor": anchor }, `${label} ${text}`),
+    ];
+  };
+  const lengths = [
+    ...bracket(made.superheat, length("superheat_k") ?? length("compressor_superheat_k"), t("sh"), 1),
+    ...bracket(made.subcooling, length("subcooling_k"), t("sc"), -1),
+  ];
+  const axis = unitName(scaleFor("pressure", app.units));
+  return s(
+    "svg",
+    { viewBox: `0 0 ${W} ${H}`, role: "group", "aria-label": t("diagram_about") },
+    ...grid,
+    ...across,
+    s("text", { class: "axis", x: (LEFT + W - RIGHT) / 2, y: H - 6, "text-anchor": "middle" }, t("enthalpy")),
+    s("text", { class: "axis", x: 12, y: (TOP + H - BOTTOM) / 2, "text-anchor": "middle", transform: `rotate(-90 12 ${(TOP + H - BOTTOM) / 2})` }, t("pressure_axis", { unit: axis })),
+    ...dome,
+    ...band,
+    s("path", { class: "healthy", d: path(made.healthy) }),
+    s("path", { class: "measured", d: path(made.measured) }),
+    ...lengths,
+    ...corners(made.healthy).filter((one) => !corners(made.measured).some((other) => other.name === one.name)).map((one) => dot(one, "missing", x, y)),
+    ...corners(made.measured).map((one) => dot(one, "taken", x, y)),
+  );
 }
 
-function facet(points: Cycle, scale: (kpa: number) => number): Facet {
-  return [points.map((c) => c?.h ?? Number.NaN), points.map((c) => (c === null ? Number.NaN : scale(c.p)))];
-}
-
-/** Labels a logarithmic axis at 1, 2 and 5 of each decade. */
-function tick(value: number | null): string {
-  if (value === null) return "";
-  const first = value.toExponential(3);
-  return /^[125]\.000/.test(first) ? String(Number(value.toPrecision(3))) : "";
-}
-
-let plot: uPlot | undefined;
-
-/** Draws the diagram into a box; `print` draws it black on white. */
-export function draw(box: HTMLElement, made: Diagram | undefined, units: Units, print = false): void {
-  plot?.destroy();
-  plot = undefined;
-  box.replaceChildren();
-  if (made === undefined || made.dome.length === 0) return;
-  const c = colours(print);
-  // The axis is logarithmic, so it is absolute whatever the gauges read.
-  const scale = (kpa: number) => pressureFromKpa(kpa, { unit: units.pressure });
-  const all = [...corners(made.measured), ...corners(made.healthy)];
-  const lowest = Math.min(...all.map((x) => x.p), ...(all.length === 0 ? [150] : []));
-  const shownDome = made.dome.filter((x) => x === null || x.p > lowest / 2.2);
-  const highest = Math.max(...corners(shownDome).map((x) => x.p));
-  const hs = [...corners(shownDome), ...all].map((x) => x.h);
-  const margin = (Math.max(...hs) - Math.min(...hs)) * 0.04;
-  const width = Math.max(280, box.clientWidth);
-  plot = new uPlot(
-    {
-      mode: 2,
-      width,
-      height: Math.min(420, Math.max(260, width * 0.62)),
-      legend: { show: false },
-      cursor: { show: false },
-      scales: {
-        h: { time: false, range: () => [Math.min(...hs) - margin, Math.max(...hs) + margin] },
-        p: { distr: 3, range: () => [scale(lowest / 2), scale(Math.max(highest, ...all.map((x) => x.p)) * 1.15)] },
-      },
-      axes: [
-        { scale: "h", label: "enthalpy, kJ/kg", stroke: c.ink, grid: { stroke: c.grid, width: 0.5 }, ticks: { stroke: c.grid }, labelSize: 22, size: 36 },
-        {
-          scale: "p",
-          side: 3,
-          label: `pressure, ${units.pressure} absolute`,
-          stroke: c.ink,
-          grid: { stroke: c.grid, width: 0.5 },
-          ticks: { stroke: c.grid },
-          labelSize: 22,
-          size: 52,
-          filter: (_u: uPlot, splits: (number | null)[]) => splits,
-          values: (_u: uPlot, splits: (number | null)[]) => splits.map(tick),
-        },
-      ],
-      series: [
-        {},
-        ...[
-          path([], 1.5, false, () => c.faint),
-          path([7, 5], 2.5, true, () => c.healthy),
-          path([], 3, true, () => c.measured),
-        ].map((paths) => ({ facets: [{ scale: "h", auto: false }, { scale: "p", auto: false }], paths })),
-      ],
-    } as unknown as uPlot.Options,
-    [null, facet(shownDome, scale), facet(made.healthy, scale), facet(made.measured, scale)] as unknown as uPlot.AlignedData,
-    box,
+/** A corner that can be tapped to enter its readings. */
+function dot(one: Corner, kind: "taken" | "missing", x: (h: number) => number, y: (p: number) => number): SVGElement {
+  const open = () => openEntry(READINGS[one.name].map(fieldOf).filter((field): field is Field => field !== undefined));
+  const press = (event: Event) => {
+    if (!["Enter", " "].includes((event as KeyboardEvent).key)) return;
+    event.preventDefault();
+    open();
+  };
+  const [cx, cy] = [x(one.h), y(one.p)];
+  return s(
+    "g",
+    { class: `corner ${kind}`, role: "button", tabindex: 0, "aria-label": `${t(one.name)}${kind === "missing" ? `, ${t("not_taken")}` : ""}`, "data-corner": one.name, click: open, keydown: press },
+    s("circle", { class: "reach", cx, cy, r: 20 }),
+    s("circle", { class: "spot", cx, cy, r: 5 }),
   );
 }
 
 /** The diagram's corners as rows, for people who do not see it and for print. */
-export function rows(made: Diagram, units: Units): { label: string; measured: string; healthy: string }[] {
-  const altitude_m = altitudeM(units);
-  const text = (corner: Corner | undefined) => {
-    if (corner === undefined) return "";
-    const scale = { of: "pressure", unit: units.pressure, gauge: units.gauge } as const;
-    const p = pressureFromKpa(corner.p, { unit: units.pressure, gauge: units.gauge, altitude_m });
-    return `${show(p, scale)} ${units.pressure}, ${figure(corner.h, 0)} kJ/kg`;
-  };
-  const labels = ["evaporator inlet", "evaporator outlet", "compressor inlet", "compressor outlet", "liquid line"];
-  const find = (cycle: Cycle, label: string) => corners(cycle).find((corner) => corner.label === label);
-  return labels.map((label) => ({
-    label,
-    measured: text(find(made.measured, label)),
-    healthy: text(find(made.healthy, label)),
-  }));
+export function diagramRows(made: Diagram): HTMLElement[] {
+  const scale = scaleFor("pressure", app.units);
+  const text = (corner: Corner | undefined) =>
+    corner === undefined ? "" : `${show(fromContract(corner.p, scale, altitudeM(app.units)), scale)} ${unitName(scale)}, ${figure(corner.h, 0)} kJ/kg`;
+  const find = (cycle: Cycle, name: CornerName) => corners(cycle).find((one) => one.name === name);
+  return (Object.keys(READINGS) as CornerName[]).map((name) =>
+    h("tr", {}, h("th", { scope: "row" }, t(name)), h("td", {}, text(find(made.measured, name))), h("td", {}, text(find(made.healthy, name)))),
+  );
 }

@@ -1,59 +1,37 @@
-/** The page: what is entered goes in, the answer comes out, at every keystroke. */
-import { init, property, refrigerants, version, RimewiseError, diagnose, type Readings, type Report, type Visit } from "rimewise";
-import { answer } from "./answer.js";
-import { diagram, draw, rows, type Diagram } from "./diagram.js";
+/** The page: what is entered goes in, the answer comes out, once a frame. */
+import { property, refrigerants, version, RimewiseError, type Readings } from "rimewise";
+import { probe } from "./accepts.js";
+import { app, changed, edit, follow, followLater, settle } from "./app.js";
+import { showBar, wireBar } from "./bar.js";
+import { showCircuit } from "./circuit.js";
+import { wireChart } from "./chart.js";
+import { diagram } from "./cycle.js";
+import { diagramRows, drawDiagram } from "./diagram.js";
 import { byId, h } from "./dom.js";
+import { wireEntry } from "./entry.js";
 import { EXAMPLES } from "./examples.js";
-import { buildForm, entered, showForm, showNotes } from "./form.js";
-import { DISCLAIMER, textReport } from "./report.js";
-import { emptyState, fromVisit, keep, kept, toVisit, type State } from "./state.js";
-import { altitudeM, parseNumber, scaleFor, type Units } from "./units.js";
 import { FIELDS } from "./fields.js";
-import { wireStream } from "./stream.js";
-import { showFault, showReport } from "./view.js";
+import { buildForm, entered, showForm } from "./form.js";
+import { restartGuide, wireGuide } from "./guide.js";
+import { wireJob } from "./job.js";
+import { LANGUAGE, chooseLanguage, type Language } from "./language.js";
+import { addSource, type Source } from "./live.js";
+import { load } from "./load.js";
+import { textReport } from "./plain.js";
+import { stopped } from "./row.js";
+import { adopt, fromLink, NotOpened, readShared, type Opened } from "./share.js";
+import { emptyState, type State } from "./state.js";
+import { forgetTab, keepUnits, keepVisit, keptUnits, keptVisit, newId, openVisit, rememberRefrigerant, startBegins, startEnds, takeVisit } from "./store.js";
+import { t, translate } from "./text.js";
+import { altitudeM, altitudeWrong, type Units } from "./units.js";
+import { download, send, wireVisits } from "./visits.js";
+import { foldCauses, showAnswer, showVerdict } from "./view.js";
+import { goView, isShown, isWide, onView, wireViews } from "./views.js";
+import { wireWhatIf } from "./whatif.js";
 import "./style.css";
 
-let { state, units } = kept();
-let report: Report | undefined;
-let drawn: Diagram | undefined;
-let before: State | undefined;
-
-function say(text: string): void {
-  byId("said").textContent = text;
-}
-
-/** Answers the visit as it stands and shows everything. */
-function refresh(force = false): void {
-  keep(state, units);
-  showForm(state, units, force);
-  showUnits();
-  const { visit, mistakes } = toVisit(state, units);
-  const answered = answer(visit, mistakes);
-  report = answered.report;
-  const homeless = showNotes(answered.mistakes, report?.warnings ?? []);
-  byId("homeless").replaceChildren(...homeless.map((text) => h("li", {}, text)));
-  if (report === undefined) {
-    showFault(answered.fault ?? "");
-    return;
-  }
-  const measured = Object.keys(visit.readings ?? {}).length + Object.keys(visit.observations ?? {}).length > 0;
-  const leftOut = [...answered.mistakes.keys()].map(labelOf);
-  showReport(report, units, leftOut, !measured);
-  drawn = diagram(visit, report);
-  byId("diagram-section").hidden = drawn === undefined || drawn.dome.length === 0;
-  draw(byId("diagram"), drawn, units);
-  byId("diagram-rows").replaceChildren(
-    ...(drawn === undefined ? [] : rows(drawn, units)).map((row) =>
-      h("tr", {}, h("th", { scope: "row" }, row.label), h("td", {}, row.measured), h("td", {}, row.healthy)),
-    ),
-  );
-  showEntered();
-  showFacts();
-  byId("record-count").textContent =
-    state.record.length === 0
-      ? "None. With readings from when it was good, the expectation is this machine’s own."
-      : `${state.record.length} set${state.record.length === 1 ? "" : "s"} of readings from when it was good.`;
-  byId("record-clear").hidden = state.record.length === 0;
+function say(text: string, ...more: (Node | string)[]): void {
+  byId("said").replaceChildren(text, ...more);
 }
 
 function labelOf(path: string): string {
@@ -61,34 +39,38 @@ function labelOf(path: string): string {
 }
 
 function showUnits(): void {
+  const { units } = app;
   byId<HTMLSelectElement>("unit-pressure").value = units.pressure;
   byId<HTMLSelectElement>("unit-gauge").value = units.gauge ? "gauge" : "absolute";
   byId<HTMLSelectElement>("unit-altitude").value = units.altitudeUnit;
   byId<HTMLSelectElement>("unit-temperature").value = units.temperature;
   const altitude = byId<HTMLInputElement>("altitude");
   if (document.activeElement !== altitude) altitude.value = units.altitude;
-  const metres = altitudeM(units);
-  byId("units-now").textContent =
-    `${units.pressure} ${units.gauge ? `gauge at ${units.altitude} ${units.altitudeUnit}` : "absolute"}, ${units.temperature === "degC" ? "°C" : "°F"}`;
-  const wrong = parseNumber(units.altitude) === undefined || metres < -500 || metres > 11000;
-  byId("altitude-note").textContent = wrong
-    ? parseNumber(units.altitude) === undefined
-      ? "not a number: sea level is assumed"
-      : "between −500 and 11,000 m"
-    : "";
-  byId("altitude-note").className = wrong ? "note wrong" : "note";
+  const pressure = units.gauge
+    ? t("altitude_at", { unit: units.pressure, altitude: units.altitude, altitudeUnit: units.altitudeUnit })
+    : `${units.pressure} ${t("absolute")}`;
+  byId("units-now").textContent = `${pressure}, ${units.temperature === "degC" ? "°C" : "°F"}`;
+  const wrong = altitudeWrong(units);
+  const plain = units.altitude.trim();
+  byId("altitude-note").textContent =
+    wrong === undefined
+      ? ""
+      : wrong === "range"
+        ? t("altitude_range")
+        : wrong === "thousands"
+          ? t("thousands", { one: plain.replace(/[.,]/g, ""), other: String(Number(plain.replace(",", "."))) })
+          : t("altitude_none");
+  byId("altitude-note").className = wrong === undefined ? "note" : "note wrong";
 }
 
 function showFacts(): void {
   const facts = byId("refrigerant-facts");
   facts.textContent = "";
-  if (state.refrigerant === "") {
-    return;
-  }
+  if (app.state.refrigerant === "") return;
   try {
-    const known = property({ refrigerant: state.refrigerant });
+    const known = property({ refrigerant: app.state.refrigerant });
     const mix = known.composition.length > 1 ? `${known.composition.map((c) => `${c.component} ${c.mass_percent} %`).join(", ")}. ` : "";
-    facts.textContent = `${mix}Safety class ${known.safety_class ?? "not known: treated as flammable and toxic"}.`;
+    facts.textContent = `${mix}${t("safety_class", { class: known.safety_class ?? t("safety_unknown") })}`;
   } catch (error) {
     if (!(error instanceof RimewiseError)) throw error;
   }
@@ -96,203 +78,399 @@ function showFacts(): void {
 
 function showEntered(): void {
   byId("print-entered").replaceChildren(
-    h("h2", {}, "Entered"),
-    h("p", {}, `Refrigerant: ${state.refrigerant || "not known"}`),
-    ...entered(state, units).flatMap((group) => [
+    h("h2", {}, t("entered")),
+    h("p", {}, `${t("refrigerant")}: ${app.state.refrigerant || t("not_known")}`),
+    ...entered().flatMap((group) => [
       h("h3", {}, group.group),
       h("table", {}, h("tbody", {}, ...group.rows.map(([label, text]) => h("tr", {}, h("th", { scope: "row" }, label), h("td", {}, text))))),
     ]),
   );
 }
 
+/** Draws the diagram while it is in sight; else it waits until it comes into sight. */
+let diagramSeen = false;
+let diagramStale = true;
+
+function showDiagram(): void {
+  if (!diagramSeen || !diagramStale || app.report === undefined) return;
+  diagramStale = false;
+  const made = diagram(app.accepted, app.report, stopped());
+  const drawn = drawDiagram(made, byId("diagram").clientWidth);
+  byId("diagram").replaceChildren(...(drawn === undefined ? [] : [drawn]));
+  byId("diagram-rows").replaceChildren(...(made === undefined || drawn === undefined ? [] : diagramRows(made)));
+}
+
+function watchDiagram(): void {
+  const section = byId("diagram-section");
+  new IntersectionObserver((seen) => {
+    diagramSeen = seen.some((one) => one.isIntersecting);
+    showDiagram();
+  }, { rootMargin: "100px" }).observe(section);
+  follow(() => {
+    section.hidden = app.accepted.system?.refrigerant === undefined || app.accepted.system?.refrigerant === null;
+    diagramStale = true;
+    showDiagram();
+  });
+  addEventListener("resize", () => {
+    diagramStale = true;
+    showDiagram();
+  });
+  const print = () => {
+    settle();
+    diagramSeen = true;
+    showAll();
+  };
+  addEventListener("beforeprint", print);
+  matchMedia("print").addEventListener("change", (event) => event.matches && print());
+}
+
+/** Shows everything that follows the answer, seen or not: for paper. */
+function showAll(): void {
+  showAnswer();
+  showDiagram();
+  showEntered();
+}
+
+/** Puts a visit before this one, which stays kept; one word takes it back. */
 function replace(next: State, text: string): void {
-  before = state;
-  state = next;
-  refresh(true);
-  say(text);
-  byId("said").append(
-    " ",
-    h(
-      "button",
-      {
-        type: "button",
-        class: "link",
-        id: "undo",
-        click: () => {
-          if (before !== undefined) state = before;
-          refresh(true);
-          say("Back to what was there.");
-        },
-      },
-      "Undo",
-    ),
-  );
+  settle();
+  keepNow();
+  const from = { id: app.id, state: app.state };
+  // Nobody else can hold a new name, so nothing has to be waited for.
+  const id = newId();
+  show(id, next);
+  void takeVisit(id);
+  say(text, " ", back(from, t("undo"), t("undone")));
 }
 
-function download(name: string, text: string): void {
-  const url = URL.createObjectURL(new Blob([text], { type: "application/json" }));
-  const link = h("a", { href: url, download: name });
-  document.body.append(link);
-  link.click();
-  link.remove();
-  setTimeout(() => URL.revokeObjectURL(url), 10_000);
+/** A word that goes back to another visit, and can itself be taken back: nothing that was entered is lost. */
+function back(to: { id: string; state: State }, word: string, text: string): HTMLElement {
+  const click = async () => {
+    settle();
+    keepNow();
+    const from = { id: app.id, state: app.state };
+    await change(to.id, to.state);
+    say(text, " ", back(from, word === t("undo") ? t("redo") : t("undo"), text));
+  };
+  return h("button", { type: "button", class: "link", id: "undo", click: () => void click() }, word);
 }
 
-/** Reads a visit from text; what the library refuses is not opened, so that nothing is lost in silence. */
-function read(text: string): Visit | undefined {
-  let visit: Visit;
+async function change(id: string, state: State): Promise<void> {
+  keepNow();
+  show(await takeVisit(id), state);
+}
+
+function show(id: string, state: State): void {
+  app.id = id;
+  app.state = state;
+  restartGuide();
+  foldCauses();
+  changed(true);
+  settle();
+}
+
+function opened(from: Opened, text: string): void {
+  if (from.units !== undefined) app.units = from.units;
+  replace(from.state, text);
+}
+
+/** Opens what a text holds, or says why not. */
+function openText(text: string, words: string): void {
   try {
-    visit = JSON.parse(text) as Visit;
-    diagnose(visit);
+    opened(readShared(text), words);
   } catch (error) {
-    const why = error instanceof RimewiseError ? `${error.field} ${error.message}` : "it is no JSON";
-    say(`Not opened: ${why.trim()}.`);
-    return undefined;
+    if (!(error instanceof NotOpened)) throw error;
+    say(t("not_opened", { why: error.message }));
   }
-  return visit;
 }
 
-function fileInput(id: string, then: (visit: Visit, name: string) => void): void {
+function fileInput(id: string, then: (text: string, name: string) => void): void {
   const input = byId<HTMLInputElement>(id);
   input.addEventListener("change", () => {
     const file = input.files?.[0];
-    if (file === undefined) return;
-    void file.text().then((text) => {
-      const visit = read(text);
-      if (visit !== undefined) then(visit, file.name);
-      input.value = "";
-    });
+    if (file !== undefined) void file.text().then((text) => then(text, file.name));
+    input.value = "";
   });
 }
 
-/** Changes units; the altitude keeps its height when its unit changes. */
-function setUnits(change: Partial<Units>): void {
-  units = { ...units, ...change };
-  refresh(true);
+function setUnits(units: Partial<Units>): void {
+  app.units = { ...app.units, ...units };
+  keepUnits(app.units);
+  changed(true);
+  settle();
 }
 
-function wire(): void {
-  for (const name of refrigerants()) byId("refrigerant").append(h("option", { value: name }, name));
-  byId("refrigerant").addEventListener("change", () => {
-    state.refrigerant = byId<HTMLSelectElement>("refrigerant").value;
-    refresh();
-  });
-  buildForm({
-    number(path, text) {
-      const field = FIELDS.get(path);
-      if (field?.type !== "number") return;
-      if (text.trim() === "") delete state.numbers[path];
-      else state.numbers[path] = { text, scale: scaleFor(field.kind, units) };
-      refresh();
-    },
-    choice(path, value) {
-      if (value === undefined) delete state.choices[path];
-      else state.choices[path] = value;
-      refresh();
-    },
-  });
-  byId("form").addEventListener("submit", (event) => event.preventDefault());
-
-  const select = (id: string, change: (value: string) => Partial<Units>) =>
-    byId(id).addEventListener("change", () => setUnits(change(byId<HTMLSelectElement>(id).value)));
+function wireUnits(): void {
+  const select = (id: string, change: (value: string) => Partial<Units>) => byId(id).addEventListener("change", () => setUnits(change(byId<HTMLSelectElement>(id).value)));
   select("unit-pressure", (value) => ({ pressure: value as Units["pressure"] }));
   select("unit-gauge", (value) => ({ gauge: value === "gauge" }));
   select("unit-temperature", (value) => ({ temperature: value as Units["temperature"] }));
+  // The height stays what it is when its unit changes.
   select("unit-altitude", (value) => {
     const unit = value as Units["altitudeUnit"];
-    const metres = altitudeM(units);
+    const metres = altitudeM(app.units);
     return { altitudeUnit: unit, altitude: String(Math.round(unit === "ft" ? metres / 0.3048 : metres)) };
   });
   byId("altitude").addEventListener("input", () => {
-    units = { ...units, altitude: byId<HTMLInputElement>("altitude").value };
-    refresh();
+    app.units = { ...app.units, altitude: byId<HTMLInputElement>("altitude").value.slice(0, 40) };
+    keepUnits(app.units);
+    changed();
   });
+  const language = byId<HTMLSelectElement>("language");
+  language.value = LANGUAGE;
+  language.addEventListener("change", () => {
+    settle();
+    chooseLanguage(language.value as Language);
+  });
+  follow(showUnits);
+}
 
+const COMMON = ["R290", "R600a", "R134a", "R404A", "R448A", "R449A", "R452A", "R454C", "R455A", "R410A", "R32", "R22"];
+
+function wireRefrigerant(): void {
+  const select = byId<HTMLSelectElement>("refrigerant");
+  const all = refrigerants();
+  const common = COMMON.filter((name) => all.includes(name));
+  const option = (name: string) => h("option", { value: name }, name);
+  select.append(...common.map(option), h("hr"), ...all.filter((name) => !common.includes(name)).map(option));
+  select.addEventListener("change", () => {
+    if (select.value !== "") rememberRefrigerant(select.value);
+    edit((state) => (state.refrigerant = select.value));
+  });
+  follow(showFacts);
+}
+
+function wireVisit(): void {
   for (const example of EXAMPLES) {
-    byId("examples").append(
-      h(
-        "button",
-        {
-          type: "button",
-          "data-example": example.id,
-          click: () => replace(adopt(example.visit), `Opened the invented example: ${example.title}.`),
-        },
-        example.title,
-      ),
-    );
+    const click = () => replace(adopt(example.visit), t("opened_example", { title: example.title }));
+    byId("examples").append(h("button", { type: "button", "data-example": example.id, click }, example.title));
   }
-  byId("new").addEventListener("click", () => replace(emptyState(), "A new visit."));
+  byId("new").addEventListener("click", () => replace(emptyState(), t("new_visit")));
   byId("open").addEventListener("click", () => byId("file").click());
-  fileInput("file", (visit, name) => replace(adopt(visit), `Opened ${name}.`));
+  fileInput("file", (text, name) => openText(text, t("opened", { name })));
   byId("save").addEventListener("click", () => {
-    const { visit, mistakes } = toVisit(state, units);
-    download("visit.json", `${JSON.stringify(visit, null, 2)}\n`);
-    say(mistakes.size === 0 ? "Saved." : `Saved without what could not be read: ${[...mistakes.keys()].map(labelOf).join("; ")}.`);
+    settle();
+    download("visit.json", `${JSON.stringify(app.visit, null, 2)}\n`);
+    say(app.mistakes.size === 0 ? t("saved") : t("saved_without", { fields: [...app.mistakes.keys()].map(labelOf).join("; ") }));
   });
   byId("save-report").addEventListener("click", () => {
-    if (report !== undefined) download("report.json", `${JSON.stringify(report, null, 2)}\n`);
+    settle();
+    if (app.report !== undefined) download("report.json", `${JSON.stringify(app.report, null, 2)}\n`);
   });
-  byId("print").addEventListener("click", () => window.print());
-  byId("send").addEventListener("click", () => void send());
+  byId("print").addEventListener("click", () => {
+    settle();
+    window.print();
+  });
+  byId("send").addEventListener("click", () => {
+    settle();
+    void send(t("report_title"), textReport(new Date()), t("sent_clipboard"));
+  });
   byId("record-add").addEventListener("click", () => byId("record-file").click());
-  fileInput("record-file", (visit, name) => {
-    state.record = [...state.record, { readings: (visit.readings ?? {}) as Readings }];
-    refresh(true);
-    say(`Added ${name} to this machine’s record.`);
+  fileInput("record-file", (text, name) => {
+    try {
+      const { state } = readShared(text);
+      const visit = state.refrigerant === "" && Object.keys(state.numbers).length === 0 ? {} : (JSON.parse(text) as { visit?: { readings?: Readings }; readings?: Readings });
+      edit((now) => (now.record = [...now.record, { readings: ((visit as { visit?: { readings?: Readings } }).visit ?? visit).readings ?? {} }]));
+      settle();
+      say(t("record_added", { name }));
+    } catch (error) {
+      if (!(error instanceof NotOpened)) throw error;
+      say(t("not_opened", { why: error.message }));
+    }
   });
   byId("record-clear").addEventListener("click", () => {
-    state.record = [];
-    refresh(true);
+    edit((state) => (state.record = []));
+    settle();
   });
+  follow(() => {
+    const count = app.state.record.length;
+    byId("record-count").textContent = count === 0 ? t("record_none") : t("record_some", { count });
+    byId("record-clear").hidden = count === 0;
+  });
+  addEventListener("paste", (event) => {
+    if (event.target instanceof HTMLInputElement || event.target instanceof HTMLTextAreaElement) return;
+    const text = event.clipboardData?.getData("text") ?? "";
+    if (text.trim().startsWith("{")) openText(text, t("opened_paste"));
+    else if (/#v=[\w-]+$/.test(text.trim())) void openLink(text.trim().slice(text.indexOf("#")));
+  });
+  addEventListener("dragover", (event) => event.preventDefault());
+  addEventListener("drop", (event) => {
+    event.preventDefault();
+    const file = event.dataTransfer?.files[0];
+    if (file !== undefined) void file.text().then((text) => openText(text, t("opened", { name: file.name })));
+  });
+  addEventListener("hashchange", () => {
+    if (location.hash === "#clean") location.reload();
+    else void openLink(location.hash);
+  });
+}
+
+/** Opens the visit that a link holds, and takes it out of the address. */
+async function openLink(hash: string): Promise<void> {
+  if (!hash.startsWith("#v=")) return;
+  history.replaceState(null, "", location.pathname + location.search);
+  try {
+    const held = await fromLink(hash);
+    if (held !== undefined) opened(held, t("opened_link"));
+  } catch (error) {
+    if (!(error instanceof NotOpened)) throw error;
+    say(t("not_opened", { why: error.message }));
+  }
+}
+
+/** The recordings and what draws them are loaded when they are first asked for. */
+let stream: Promise<typeof import("./stream.js")> | undefined;
+
+function openStream(): void {
+  if (stream !== undefined) return;
+  stream = import("./stream.js");
+  void stream.then((loaded) => {
+    loaded.wireStream((visit) => replace(adopt(visit), t("stream_used")));
+    byId("view-live").dataset["ready"] = "true";
+  });
+}
+
+function wireTheme(): void {
   byId("theme").addEventListener("click", () => {
     const root = document.documentElement;
     const dark = root.dataset["theme"] === "dark" || (root.dataset["theme"] === undefined && matchMedia("(prefers-color-scheme: dark)").matches);
     root.dataset["theme"] = dark ? "light" : "dark";
-    draw(byId("diagram"), drawn, units);
+    void stream?.then((loaded) => loaded.redrawStream());
   });
-  wireStream(
-    () => units,
-    (visit) => replace(adopt(visit), "The averages of the recording are in the visit."),
-  );
-  addEventListener("beforeprint", () => draw(byId("diagram"), drawn, units, true));
-  addEventListener("afterprint", () => draw(byId("diagram"), drawn, units));
-  addEventListener("resize", () => draw(byId("diagram"), drawn, units));
-  matchMedia("(prefers-color-scheme: dark)").addEventListener("change", () => draw(byId("diagram"), drawn, units));
 }
 
-/** Takes a visit over; its refrigerant takes the library's way of writing it. */
-function adopt(visit: Visit): State {
-  const next = fromVisit(visit);
-  if (next.refrigerant !== "") next.refrigerant = property({ refrigerant: next.refrigerant }).designation;
-  return next;
+/** Lets a host of the page add its own sources of live samples. */
+function wireHost(): void {
+  const host = globalThis as { rimewise?: { addSource(source: Source): void }; rimewiseSources?: Source[] };
+  for (const source of host.rimewiseSources ?? []) addSource(source);
+  host.rimewise = Object.freeze({ addSource });
 }
 
-async function send(): Promise<void> {
-  if (report === undefined) return;
-  const text = textReport(state, units, report, new Date());
-  try {
-    if (typeof navigator.share === "function") {
-      await navigator.share({ title: "Rimewise visit report", text });
-    } else {
-      await navigator.clipboard.writeText(text);
-      say("The report is on the clipboard, as text.");
-    }
-  } catch {
-    say("Not sent. Print, or save the report instead.");
-  }
+let keeping: ReturnType<typeof setTimeout> | undefined;
+
+/** Keeps what waits to be kept. */
+function keepNow(): void {
+  if (keeping === undefined) return;
+  clearTimeout(keeping);
+  keeping = undefined;
+  if (!keepVisit(app.id, app.state)) say(t("full"));
+}
+
+function wire(): void {
+  // In the order in which they follow the answer: the guide chooses the next step, the bar shows it.
+  wireEntry();
+  wireGuide();
+  wireBar();
+  follow(showBar);
+  buildForm();
+  follow(showVerdict);
+  followLater(() => {
+    if (isShown("answer")) showAnswer();
+  });
+  follow(() => {
+    if (isShown("machine")) showCircuit();
+  });
+  watchDiagram();
+  wireJob();
+  wireWhatIf();
+  wireChart();
+  wireVisits((kept) => void change(kept.id, kept.state).then(() => goView(isWide() ? "sheet" : "answer", true)));
+  wireUnits();
+  wireRefrigerant();
+  wireVisit();
+  wireTheme();
+  wireHost();
+  // Last: what was entered is kept only once it was answered and drawn, a moment after the last key.
+  follow(() => {
+    clearTimeout(keeping);
+    keeping = setTimeout(keepNow, 150);
+  });
+  addEventListener("pagehide", keepNow);
+  document.addEventListener("visibilitychange", keepNow);
+  onView((view) => {
+    if (view === "sheet") showForm(false);
+    if (view === "machine") showCircuit();
+    if (view === "answer") changed();
+    if (view === "live") openStream();
+  });
+  wireViews();
+  const menu = byId<HTMLDetailsElement>("menu");
+  const open = () => (menu.open = isWide());
+  open();
+  matchMedia("(min-width: 60rem)").addEventListener("change", open);
+}
+
+/** Says once which units were taken from the browser's region, with a way to others. */
+function askUnits(): void {
+  const click = () => {
+    byId<HTMLDetailsElement>("menu").open = true;
+    byId<HTMLDetailsElement>("units-box").open = true;
+    byId("unit-pressure").focus();
+  };
+  say(t("units_taken", { units: byId("units-now").textContent ?? "" }), " ", h("button", { type: "button", class: "link", id: "units-change", click }, t("guide_back")));
+}
+
+/** Asks whether to open the visit whose last start never came to its end. */
+function askStuck(id: string): Promise<boolean> {
+  return new Promise((resolve) => {
+    const answered = (anyway: boolean) => () => {
+      byId("stuck").replaceChildren();
+      resolve(anyway);
+    };
+    byId("verdict-title").textContent = t("no_answer");
+    byId("stuck").replaceChildren(
+      h("p", {}, t("stuck")),
+      h("button", { type: "button", id: "start-clean", click: answered(false) }, t("start_clean")),
+      " ",
+      h("button", { type: "button", id: "start-anyway", "data-visit": id, click: answered(true) }, t("open_anyway")),
+    );
+  });
 }
 
 async function main(): Promise<void> {
-  byId("disclaimer").textContent = DISCLAIMER;
-  await init();
+  document.documentElement.lang = LANGUAGE;
+  translate(document);
+  const stuck = startBegins();
+  // A page that hangs never gets here: only its own end is no end of a start.
+  addEventListener("pagehide", startEnds);
+  await load();
+  probe();
   byId("version").textContent = version();
+  const kept = keptUnits();
+  app.units = kept.units;
+  if (location.hash === "#clean") {
+    history.replaceState(null, "", location.pathname + location.search);
+    forgetTab();
+    app.id = await takeVisit(newId());
+  } else {
+    const first = await openVisit();
+    app.id = first.id;
+    app.state = first.state;
+    if (stuck && keptVisit(first.id) !== undefined && !(await askStuck(first.id))) {
+      app.id = await takeVisit(newId());
+      app.state = emptyState();
+    }
+  }
   wire();
-  refresh(true);
+  changed(true);
+  settle();
+  // What was only read has not to be written.
+  clearTimeout(keeping);
+  keeping = undefined;
+  startEnds();
+  if (!kept.asked) askUnits();
+  keepUnits(app.units);
   performance.mark("first-result");
   document.documentElement.dataset["ready"] = "true";
+  await openLink(location.hash);
   if (import.meta.env.PROD && "serviceWorker" in navigator) {
-    await navigator.serviceWorker.register("./sw.js").catch(() => say("This browser keeps no copy for offline use."));
+    await navigator.serviceWorker.register("./sw.js").catch(() => say(t("no_offline")));
   }
 }
 
-main().catch((error: unknown) => showFault(`The page could not start: ${String(error)}`));
+main().catch((error: unknown) => {
+  startEnds();
+  byId("verdict-title").textContent = t("no_answer");
+  byId("verdict-text").textContent = t("could_not_start", { why: String(error) });
+  byId("strip").textContent = t("no_answer");
+});

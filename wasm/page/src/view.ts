@@ -1,162 +1,33 @@
 /** Shows the answer: the verdict, the figures, the causes with their evidence, what to do next, the cautions. */
-import type { Cause, Caution, Estimate, Measurement, Report } from "rimewise";
-import { byId, h } from "./dom.js";
-import { goTo } from "./form.js";
-import { CAUSE, CAUTION, EFFORT, FINDING, SEVERITY, STEP, measurementName } from "./words.js";
-import { altitudeM, figure, fromContract, show, unitName, type Scale, type Units } from "./units.js";
-
-/** The scale of a quantity, which its name carries. */
-export function scaleOf(name: string, units: Units): Scale {
-  if (name.endsWith("_kpa")) return { of: "pressure", unit: units.pressure, gauge: units.gauge };
-  if (name.endsWith("_c")) return { of: "temperature", unit: units.temperature };
-  if (name.endsWith("_k")) return { of: "difference", unit: units.temperature };
-  return { of: "plain" };
-}
-
-/** The unit of a quantity for people, empty for a ratio. */
-function unitOf(name: string, units: Units): string {
-  if (name.endsWith("_a")) return "A";
-  return unitName(scaleOf(name, units));
-}
-
-/** A figure with its standard uncertainty, in the units of one's choice. */
-export function estimate(name: string, value: Estimate | null | undefined, units: Units): string {
-  if (value === null || value === undefined) return "–";
-  const scale = scaleOf(name, units);
-  const spread: Scale =
-    scale.of === "pressure"
-      ? { of: "pressure_span", unit: scale.unit }
-      : scale.of === "temperature"
-        ? { of: "difference", unit: scale.unit }
-        : scale;
-  const centre = show(fromContract(value.value, scale, altitudeM(units)), scale);
-  return `${centre} ± ${show(fromContract(value.u, spread, 0), spread)}`;
-}
-
-/** One line of the table of what it does and what it should do. */
-export interface FigureRow {
-  name: string;
-  label: string;
-  unit: string;
-  does: string;
-  should: string;
-  /** How many standard deviations apart, signed; absent where one of the two is missing. */
-  apart?: number;
-}
-
-/** What a technician looks at first; the rest follows in the report's order. */
-const FIRST = ["superheat_k", "compressor_superheat_k", "subcooling_k", "suction_saturation_c", "condensing_c", "pressure_ratio"];
-
-/** The figures that can be shown. */
-export function figures(report: Report, units: Units): FigureRow[] {
-  const cycle = report.cycle as unknown as Record<string, Estimate | null>;
-  const expected = report.expected as unknown as Record<string, Estimate | null>;
-  const names = [...new Set([...FIRST, ...Object.keys(cycle)])];
-  // Without a pressure of its own the evaporator's saturation is the suction's.
-  const own = cycle["evaporator_saturation_c"]?.value !== cycle["suction_saturation_c"]?.value;
-  return names
-    .filter((name) => name !== "evaporator_saturation_c" || own)
-    .filter((name) => (cycle[name] ?? null) !== null || (name in cycle && (expected[name] ?? null) !== null))
-    .map((name) => {
-      const does = cycle[name] ?? null;
-      const should = expected[name] ?? null;
-      return {
-        name,
-        label: measurementName(name),
-        unit: unitOf(name, units),
-        does: estimate(name, does, units),
-        should: estimate(name, should, units),
-        ...(does !== null && should !== null
-          ? { apart: (does.value - should.value) / Math.hypot(does.u, should.u) }
-          : {}),
-      };
-    });
-}
-
-/** How far apart a figure is from what it should be, in words. */
-export function apartText(apart: number | undefined): string {
-  if (apart === undefined || !Number.isFinite(apart)) return "";
-  const way = apart > 0 ? "above" : "below";
-  const size = Math.abs(apart);
-  if (size < 1) return "as it should";
-  return size < 2 ? `somewhat ${way}` : size < 4 ? `clearly ${way}` : `far ${way}`;
-}
-
-export function percent(probability: number): string {
-  if (probability < 0.005) return "< 1 %";
-  if (probability > 0.995) return "> 99 %";
-  return `${Math.round(probability * 100)} %`;
-}
-
-export interface Verdict {
-  title: string;
-  text: string;
-  tone: "cleared" | "decided" | "open";
-}
-
-/** The verdict in one line and one paragraph, with its doubt. */
-export function verdict(report: Report): Verdict {
-  const leading = report.causes.find((entry) => entry.cause === report.leading);
-  const sure = leading === undefined ? "" : percent(leading.probability);
-  const odd =
-    report.fits !== null && report.fits < 0.01
-      ? "The readings do not fit together under any of the ten causes. Check them against each other, and look at load, door, controls and the refrigerant itself: the ten causes are not the whole world."
-      : "";
-  if (report.decided && report.leading === "none") {
-    return {
-      title: `Cleared, ${sure}`,
-      text: "Nothing found that costs 5 % or more of capacity or efficiency, as far as these readings tell.",
-      tone: "cleared",
-    };
-  }
-  if (report.decided) {
-    return {
-      title: `${CAUSE[report.leading]}, ${sure}`,
-      text: `Sure enough to act on. ${severity(report, report.leading)} Confirm by what you see before parts are ordered.`,
-      tone: "decided",
-    };
-  }
-  return {
-    title: odd ? "Not decided. No cause explains these readings" : `Not decided. Leading: ${CAUSE[report.leading]}, ${sure}`,
-    text: odd || "Not sure enough to act on. What to measure next is listed below.",
-    tone: "open",
-  };
-}
-
-function severity(report: Report, cause: Cause): string {
-  const entry = report.causes.find((other) => other.cause === cause);
-  if (cause === "none" || entry?.severity === null || entry?.severity === undefined) return "";
-  if (entry.severity < 0.005) return "";
-  return `Most likely about ${figure(entry.severity * 100, 0)} % ${SEVERITY[cause]}.`;
-}
+import type { Cause, Caution, Measurement, Report } from "rimewise";
+import { accepts } from "./accepts.js";
+import { app } from "./app.js";
+import { byId, h, refill, write } from "./dom.js";
+import { goTo, hasRow } from "./form.js";
+import { apartMark, apartText, figures, percent } from "./figures.js";
+import { LANGUAGE } from "./language.js";
+import { mistakeText, quoted } from "./mistakes.js";
+import { nameOf, severity, verdict, type FullReport } from "./report.js";
+import { stopped } from "./row.js";
+import { t } from "./text.js";
+import { figure } from "./units.js";
+import { ALARM, CAUSE, CAUTION, CAUTION_ES, EFFORT, FINDING, STEP, measurementName, subject } from "./words.js";
+import { FIELDS } from "./fields.js";
 
 /** What one reading says, as odds. */
 export function oddsText(weight: number): string {
   const factor = Math.exp(Math.min(Math.abs(weight), 20));
-  const times = factor >= 100 ? "more than 100" : figure(factor, factor < 10 ? 1 : 0);
-  return `${weight >= 0 ? "for" : "against"}, odds ${weight >= 0 ? "×" : "÷"} ${times}`;
-}
-
-/** A link to the field of a measurement, or its name where it has no field. */
-function reading(name: Measurement): HTMLElement {
-  const path = ["readings", "observations"].map((section) => `${section}.${name}`);
-  return h(
-    "button",
-    {
-      type: "button",
-      class: "link",
-      click: () => {
-        path.some(goTo);
-      },
-    },
-    measurementName(name),
-  );
+  const times = factor >= 100 ? t("over_100") : figure(factor, factor < 10 ? 1 : 0);
+  return t(weight >= 0 ? "odds_for" : "odds_against", { times });
 }
 
 const DERIVED = /^(suction_saturation_c|evaporator_saturation_c|condensing_c|pressure_ratio|.*_k)$/;
 
+/** A link to the field of a measurement, or its name where it has no field. */
 function named(name: Measurement): HTMLElement {
-  return DERIVED.test(name) ? h("span", {}, measurementName(name)) : reading(name);
+  if (DERIVED.test(name)) return h("span", {}, measurementName(name));
+  const click = () => void ["readings", "observations", "system"].some((section) => goTo(`${section}.${name}`));
+  return h("button", { type: "button", class: "link", click }, measurementName(name));
 }
 
 function list(names: Measurement[]): (HTMLElement | string)[] {
@@ -164,89 +35,125 @@ function list(names: Measurement[]): (HTMLElement | string)[] {
 }
 
 /** Why a measurement would help: the open causes it would close. */
-export function wouldClose(report: Report, measurement: Measurement): Cause[] {
-  return report.still_open.filter((open) => open.closed_by.includes(measurement)).map((open) => open.cause);
+export function wouldClose(report: FullReport, measurement: string): Cause[] {
+  return report.still_open.filter((open) => (open.closed_by as string[]).includes(measurement)).map((open) => open.cause);
 }
 
 /** How much a measurement is expected to tell, in words; its bits stand beside. */
 export function tells(bits: number): string {
-  if (bits >= 0.5) return "tells much";
-  if (bits >= 0.1) return "tells something";
-  return "tells little";
+  if (bits >= 0.5) return t("tells_much");
+  return t(bits >= 0.1 ? "tells_something" : "tells_little");
 }
 
-function showCauses(report: Report): void {
-  byId("causes").replaceChildren(
-    ...report.causes.map((entry) => {
-      const evidence = report.evidence.filter((item) => item.cause === entry.cause);
-      const out = report.ruled_out.find((item) => item.cause === entry.cause);
-      const open = report.still_open.find((item) => item.cause === entry.cause);
-      const items: HTMLElement[] = [];
-      const how = severity(report, entry.cause);
-      if (how !== "") items.push(h("p", {}, how));
-      if (evidence.length > 0) {
-        items.push(
-          h(
-            "ul",
-            { class: "evidence" },
-            ...evidence.map((item) =>
-              h("li", { class: item.says }, named(item.reading), h("span", { class: "odds" }, oddsText(item.weight_nats))),
-            ),
-          ),
-        );
-      }
-      if (out !== undefined) items.push(h("p", {}, "Ruled out", ...(out.by.length > 0 ? [" by: ", ...list(out.by)] : []), "."));
-      if (open !== undefined && open.closed_by.length > 0) {
-        items.push(h("p", {}, "Still open; would be settled by: ", ...list(open.closed_by), "."));
-      }
-      if (items.length === 0) items.push(h("p", {}, "No single reading speaks clearly for or against it."));
-      const bar = h("span", { class: "bar", "aria-hidden": "true" }, h("span", { class: "fill" }));
-      (bar.firstChild as HTMLElement).style.width = `${Math.max(0.5, entry.probability * 100)}%`;
-      const lead = entry.cause === report.leading;
-      return h(
-        "details",
-        { class: `cause${lead ? " leading" : ""}`, "data-cause": entry.cause, open: lead },
-        h(
-          "summary",
-          {},
-          h("span", { class: "name" }, CAUSE[entry.cause]),
-          h("span", { class: "percent" }, percent(entry.probability)),
-          bar,
-        ),
-        ...items,
-      );
-    }),
+/** The causes that someone opened or closed: they stay so while readings come in. */
+const turned = new Map<Cause, boolean>();
+
+/** Forgets what was opened, for another visit. */
+export function foldCauses(): void {
+  turned.clear();
+}
+
+/** A cause on the page, kept while its figures change. */
+interface CauseBox {
+  box: HTMLDetailsElement;
+  percent: HTMLElement;
+  full: HTMLElement;
+  body: HTMLElement;
+}
+
+const boxes = new Map<Cause, CauseBox>();
+
+function makeBox(cause: Cause): CauseBox {
+  const percentage = h("span", { class: "percent" });
+  const track = bar(0);
+  const body = h("div", {});
+  const box = h(
+    "details",
+    { class: "cause", "data-cause": cause, toggle: () => app.report !== undefined && fillBox(app.report, cause) },
+    h("summary", { click: () => void turned.set(cause, !box.open) }, h("span", { class: "name" }, CAUSE[cause]), percentage, track),
+    body,
   );
+  return { box, percent: percentage, full: track.firstElementChild as HTMLElement, body };
 }
 
-function showFigures(report: Report, units: Units): void {
-  const rows = figures(report, units);
-  byId("figures").replaceChildren(
-    ...rows.map((row) =>
-      h(
-        "tr",
-        { "data-figure": row.name },
-        h("th", { scope: "row" }, row.label, row.unit === "" ? "" : h("small", {}, ` ${row.unit}`)),
-        h("td", {}, row.does),
-        h("td", {}, row.should),
-        h("td", { class: Math.abs(row.apart ?? 0) >= 2 ? "off" : "" }, apartText(row.apart)),
-      ),
+/** Fills what is open; what is closed is filled when it is opened. */
+function fillBox(report: FullReport, cause: Cause): void {
+  const kept = boxes.get(cause);
+  if (kept === undefined || !kept.box.open) return;
+  const about = [report.evidence.filter((item) => item.cause === cause), severity(report, cause), report.ruled_out.find((item) => item.cause === cause), report.still_open.find((item) => item.cause === cause)];
+  refill(kept.body, about, () => causeItems(report, cause));
+}
+
+function showCauses(report: FullReport): void {
+  const list = byId("causes");
+  report.causes.forEach((entry, n) => {
+    const kept = boxes.get(entry.cause) ?? makeBox(entry.cause);
+    boxes.set(entry.cause, kept);
+    const lead = entry.cause === report.leading;
+    kept.box.classList.toggle("leading", lead);
+    const open = turned.get(entry.cause) ?? lead;
+    if (kept.box.open !== open) kept.box.open = open;
+    write(kept.percent, percent(entry.probability));
+    kept.full.style.width = `${Math.max(0.5, entry.probability * 100).toFixed(1)}%`;
+    if (list.children[n] !== kept.box) list.insertBefore(kept.box, list.children[n] ?? null);
+    fillBox(report, entry.cause);
+  });
+}
+
+function bar(share: number): HTMLElement {
+  const full = h("span", { class: "fill" });
+  full.style.width = `${Math.max(0.5, share * 100)}%`;
+  return h("span", { class: "bar", "aria-hidden": "true" }, full);
+}
+
+function causeItems(report: FullReport, cause: Cause): HTMLElement[] {
+  const evidence = report.evidence.filter((item) => item.cause === cause);
+  const out = report.ruled_out.find((item) => item.cause === cause);
+  const open = report.still_open.find((item) => item.cause === cause);
+  const items: HTMLElement[] = [];
+  const how = severity(report, cause);
+  if (how !== "") items.push(h("p", {}, how));
+  if (evidence.length > 0) {
+    const said = evidence.map((item) => h("li", { class: item.says }, named(item.reading), h("span", { class: "odds" }, oddsText(item.weight_nats))));
+    items.push(h("ul", { class: "evidence" }, ...said));
+  }
+  if (out !== undefined) items.push(h("p", {}, out.by.length > 0 ? t("ruled_out_by") : t("ruled_out"), ...list(out.by), "."));
+  if (open !== undefined && open.closed_by.length > 0) items.push(h("p", {}, t("still_open"), ...list(open.closed_by), "."));
+  if (items.length === 0) items.push(h("p", {}, t("no_reading")));
+  return items;
+}
+
+function showFigures(report: FullReport): void {
+  const rows = figures(report as Report, app.units, stopped());
+  const cells = (row: (typeof rows)[number]) => [row.does, row.should, apartText(row.apart) === "" ? "" : `${apartMark(row.apart)} ${apartText(row.apart)}`];
+  const list = byId("figures");
+  refill(list, rows.map((row) => [row.name, row.unit]), () =>
+    rows.map((row) =>
+      h("tr", { "data-figure": row.name }, h("th", { scope: "row" }, row.label, row.unit === "" ? "" : h("small", {}, ` ${row.unit}`)), h("td", {}), h("td", {}), h("td", {})),
     ),
   );
-  byId("figures-none").hidden = rows.length > 0;
+  rows.forEach((row, n) => {
+    const tr = list.children[n] as HTMLElement;
+    cells(row).forEach((text, at) => write(tr.children[at + 1] as Element, text));
+    (tr.children[3] as Element).classList.toggle("off", Math.abs(row.apart ?? 0) >= 2);
+  });
+  byId("figures-none").hidden = rows.length > 0 && !stopped();
+  byId("figures-none").textContent = t(stopped() ? "figures_stopped" : "figures_none");
   byId("figures-table").hidden = rows.length === 0;
 }
 
-function showNext(report: Report): void {
-  byId("next").replaceChildren(
-    ...report.next.map((item) => {
+function showNext(report: FullReport): void {
+  refill(byId("next"), [report.next, report.still_open], () =>
+    report.next.map((item) => {
       const closes = wouldClose(report, item.measurement);
+      const minutes = (item as { minutes?: number | null }).minutes ?? null;
+      const how = [EFFORT[item.effort], ...(minutes === null ? [] : [t("minutes", { minutes: figure(minutes, 0) })]), `${tells(item.information_bits)} (${figure(item.information_bits, 2)} bit)`];
       return h(
         "li",
         {},
         named(item.measurement),
-        h("span", { class: "how" }, `${EFFORT[item.effort]}; ${tells(item.information_bits)} (${figure(item.information_bits, 2)} bit)`),
-        closes.length > 0 && h("span", { class: "why" }, `could settle: ${closes.map((cause) => CAUSE[cause].toLowerCase()).join("; ")}`),
+        h("span", { class: "how" }, how.join("; ")),
+        closes.length > 0 && h("span", { class: "why" }, t("could_settle", { causes: closes.map((cause) => CAUSE[cause].toLowerCase()).join("; ") })),
       );
     }),
   );
@@ -259,29 +166,17 @@ export function findingText(finding: Report["electrical"][number]): string {
   // What is left over between windings that agree: which way it leans says nothing to people.
   const agree = finding.finding === "windings_good";
   const number = (value: number) => `${figure(agree ? Math.abs(value) : value, 2)} ${unit}`;
-  const value = finding.value === null ? "" : `${agree ? "to " : ""}${number(finding.value)}`;
-  const limit = finding.limit === null ? "" : `held against ${number(finding.limit)}`;
+  const value = finding.value === null ? "" : `${agree ? `${t("to")} ` : ""}${number(finding.value)}`;
+  const limit = finding.limit === null ? "" : t("held_against", { limit: number(finding.limit) });
   return [value, limit].filter((text) => text !== "").join(", ");
 }
 
-const GOOD = new Set([
-  "windings_good",
-  "run_capacitor_good",
-  "start_capacitor_good",
-  "current_normal",
-  "insulation_good",
-  "start_current_usual",
-]);
+const GOOD = new Set(["windings_good", "run_capacitor_good", "start_capacitor_good", "current_normal", "insulation_good", "start_current_usual"]);
 
-function showElectrical(report: Report): void {
-  byId("electrical").replaceChildren(
-    ...report.electrical.map((finding) =>
-      h(
-        "li",
-        { class: GOOD.has(finding.finding) ? "good" : "bad" },
-        h("strong", {}, FINDING[finding.finding] ?? finding.finding),
-        ` ${findingText(finding)}`,
-      ),
+function showElectrical(report: FullReport): void {
+  refill(byId("electrical"), report.electrical, () =>
+    report.electrical.map((finding) =>
+      h("li", { class: GOOD.has(finding.finding) ? "good" : "bad" }, h("strong", {}, FINDING[finding.finding] ?? finding.finding), ` ${findingText(finding)}`),
     ),
   );
   byId("electrical-none").hidden = report.electrical.length > 0;
@@ -297,77 +192,85 @@ export function bySteps(cautions: Caution[]): [string, Caution[]][] {
   return [...steps];
 }
 
-function showCautions(report: Report): void {
-  byId("cautions").replaceChildren(
-    ...bySteps(report.cautions).flatMap(([step, cautions]) => [
+/** The text of a caution in the page's language. */
+export function cautionText(caution: { code: string; text: string }): string {
+  return LANGUAGE === "es" && !accepts("language") ? (CAUTION_ES[caution.code] ?? caution.text) : caution.text;
+}
+
+function showCautions(report: FullReport): void {
+  refill(byId("cautions"), report.cautions, () =>
+    bySteps(report.cautions).flatMap(([step, cautions]) => [
       h("h3", {}, step),
-      h(
-        "ul",
-        {},
-        ...cautions.map((caution) => h("li", {}, h("strong", {}, `${CAUTION[caution.code] ?? caution.code}. `), caution.text)),
-      ),
+      h("ul", {}, ...cautions.map((caution) => h("li", {}, h("strong", {}, `${CAUTION[caution.code] ?? caution.code}. `), cautionText(caution)))),
     ]),
   );
 }
 
+/** What has to be done at once, in words. */
+export function alarmTexts(report: FullReport): string[] {
+  return (report.alarms ?? []).map((alarm) => [ALARM[alarm.code] ?? alarm.code, quoted(alarm.text ?? "")].filter((text) => text !== "").join(". "));
+}
+
 /** The hazards of the refrigerant itself, in one line beside the verdict. */
-function hazard(report: Report): string {
+function hazard(report: FullReport): string {
   const codes = new Set(report.cautions.map((caution) => caution.code));
-  const kinds = [codes.has("flammable") && "can burn", codes.has("toxic") && "is toxic"].filter((kind) => kind !== false);
-  return kinds.length === 0
-    ? ""
-    : `This refrigerant ${kinds.join(" and ")}, or has to be treated so: read “Take care” before anything is opened.`;
+  const kinds = [codes.has("flammable") && t("can_burn"), codes.has("toxic") && t("is_toxic")].filter((kind) => kind !== false);
+  return kinds.length === 0 ? "" : t("hazard", { kinds: kinds.join(` ${t("and")} `) });
 }
 
-/** Shows beside each reading what a healthy machine would show here and now. */
-function showExpected(report: Report, units: Units): void {
-  const expected = report.expected as unknown as Record<string, Estimate | null>;
-  for (const place of document.querySelectorAll<HTMLElement>("[data-expect]")) {
-    const name = place.dataset["expect"] ?? "";
-    const value = expected[name] ?? null;
-    place.textContent = value === null ? "" : `healthy ${estimate(name, value, units)}`;
-  }
+/** Families and jobs, where the library weighs causes together. */
+function showUnions(report: FullReport): void {
+  const unions = [...(report.families ?? []), ...(report.jobs ?? [])].filter((one) => one.name !== "none" && one.probability >= 0.02);
+  byId("unions-section").hidden = unions.length === 0;
+  refill(byId("unions"), unions, () => unions.map((one) => h("li", {}, t("job_share", { name: nameOf(one.name), share: percent(one.probability) }), bar(one.probability))));
 }
 
-/** Shows a report. */
-export function showReport(report: Report, units: Units, leftOut: string[], nothingMeasured: boolean): void {
-  const said: Verdict = nothingMeasured
-    ? {
-        title: "Nothing measured yet",
-        text: "Enter what you have: one gauge and one clamp are a visit. What is expected shows as soon as it can be computed.",
-        tone: "open",
-      }
-    : verdict(report);
-  const box = byId("verdict");
-  box.className = `verdict ${said.tone}`;
-  byId("verdict-title").textContent = said.title;
-  byId("verdict-text").textContent = said.text;
-  byId("hazard").textContent = hazard(report);
-  byId("strip").textContent = said.title;
-  byId("left-out").textContent =
-    leftOut.length === 0 ? "" : `Answered without what could not be read: ${leftOut.join("; ")}.`;
-  byId("fits").textContent =
-    nothingMeasured || report.fits === null || report.fits >= 0.05
-      ? ""
-      : `Readings as odd as these come up in ${percent(report.fits)} of visits under the best explanation.`;
-  byId("causes-section").hidden = nothingMeasured;
-  showFigures(report, units);
-  showExpected(report, units);
+/** Whether anything was measured or seen. */
+export function isMeasured(): boolean {
+  return Object.keys(app.visit.readings ?? {}).length + Object.keys(app.visit.observations ?? {}).length > 0;
+}
+
+/** The verdict as it stands, also where nothing was measured or nothing could be answered. */
+export function standing(): { title: string; text: string; tone: string } {
+  if (app.report === undefined) return { title: t("no_answer"), text: app.fault ?? "", tone: "open" };
+  return isMeasured() ? verdict(app.report) : { title: t("nothing_yet"), text: t("nothing_text"), tone: "open" };
+}
+
+/** Shows the verdict with its doubts, and what could not be read. */
+export function showVerdict(): void {
+  const report = app.report;
+  const said = standing();
+  const name = `verdict ${said.tone}`;
+  if (byId("verdict").className !== name) byId("verdict").className = name;
+  const put = (id: string, text: string) => write(byId(id), text);
+  put("verdict-title", said.title);
+  put("verdict-text", said.text);
+  const homeless = [
+    ...[...app.mistakes].filter(([path]) => !hasRow(path)).map(([path, mistake]) => `${subject(path)}: ${mistakeText(mistake, "")}`),
+    ...(report?.warnings ?? []).filter((warning) => !hasRow(warning.field)).map((warning) => `${subject(warning.field)}: ${quoted(warning.text)}`),
+  ];
+  refill(byId("homeless"), homeless, () => homeless.map((text) => h("li", {}, text)));
+  if (report === undefined) return;
+  const alarms = alarmTexts(report);
+  refill(byId("alarms"), alarms, () => alarms.map((text) => h("li", {}, text)));
+  put("hazard", hazard(report));
+  const leftOut = [...app.mistakes.keys()].map((path) => FIELDS.get(path)?.label.toLowerCase() ?? path);
+  put("left-out", leftOut.length === 0 ? "" : t("left_out", { fields: leftOut.join("; ") }));
+  put("fits", !isMeasured() || report.fits === null || report.fits >= 0.05 ? "" : t("odd_share", { share: percent(report.fits) }));
+}
+
+/** Shows the rest of the answer. */
+export function showAnswer(): void {
+  const report = app.report;
+  if (report === undefined) return;
+  const measured = isMeasured();
+  byId("causes-section").hidden = !measured;
+  showFigures(report);
   showCauses(report);
+  showUnions(report);
   showNext(report);
-  byId("next-none").textContent = nothingMeasured
-    ? "Start with what is at hand: the refrigerant, the air temperatures, one gauge, one clamp."
-    : report.causes.some((entry) => entry.probability > 0.02 && entry.cause !== report.leading)
-      ? "No single further reading is expected to tell more; look at the machine itself."
-      : "Nothing left to measure would tell more.";
+  const more = report.causes.some((entry) => entry.probability > 0.02 && entry.cause !== report.leading);
+  write(byId("next-none"), t(!measured ? "next_start" : more ? "next_look" : "next_none"));
   showElectrical(report);
   showCautions(report);
-}
-
-/** Shows that nothing could be answered, and why. */
-export function showFault(fault: string): void {
-  byId("verdict").className = "verdict open";
-  byId("verdict-title").textContent = "No answer yet";
-  byId("verdict-text").textContent = fault;
-  byId("strip").textContent = "No answer yet";
 }

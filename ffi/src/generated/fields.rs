@@ -1,0 +1,86 @@
+//! The fields that are not readings or observations: section, then number and name. Written by `cargo run -p rimewise-schema`; do not edit.
+
+use crate::text::c_text;
+use core::ffi::CStr;
+use rimewise::field::Texts;
+
+pub(crate) const OTHERS: &[(&CStr, &Texts)] = &[
+    (c_text!("system"), &[
+        (305, c_text!("charge_kg")),
+        (306, c_text!("run_capacitor_tolerance_percent")),
+        (301, c_text!("metering")),
+        (302, c_text!("receiver")),
+        (303, c_text!("suction_pressure_regulator")),
+        (304, c_text!("duty")),
+        (300, c_text!("refrigerant")),
+        (307, c_text!("record")),
+        (308, c_text!("design")),
+        (309, c_text!("compressor")),
+    ]),
+    (c_text!("system.design"), &[
+        (320, c_text!("space_c")),
+        (321, c_text!("ambient_c")),
+        (322, c_text!("evaporator_td_k")),
+        (323, c_text!("condenser_td_k")),
+        (324, c_text!("suction_superheat_k")),
+        (325, c_text!("subcooling_k")),
+        (326, c_text!("suction_pressure_kpa")),
+        (327, c_text!("discharge_pressure_kpa")),
+    ]),
+    (c_text!("system.compressor"), &[
+        (340, c_text!("rated_load_a")),
+        (341, c_text!("locked_rotor_a")),
+        (342, c_text!("rated_v")),
+        (343, c_text!("phases")),
+        (344, c_text!("hz")),
+        (345, c_text!("run_winding_ohm")),
+        (346, c_text!("start_winding_ohm")),
+        (347, c_text!("winding_reference_c")),
+        (348, c_text!("run_capacitor_uf")),
+        (349, c_text!("start_capacitor_uf")),
+        (350, c_text!("kind")),
+        (351, c_text!("drive")),
+        (352, c_text!("start_gear")),
+    ]),
+    (c_text!("uncertainty"), &[
+        (360, c_text!("pressure_percent")),
+        (361, c_text!("pressure_span_kpa")),
+        (362, c_text!("line_temperature_k")),
+        (363, c_text!("air_temperature_k")),
+        (364, c_text!("current_percent")),
+    ]),
+    (c_text!("access"), &[
+        (500, c_text!("suction_port")),
+        (501, c_text!("high_side_port")),
+        (502, c_text!("liquid_port")),
+        (503, c_text!("suction_service_valve")),
+        (504, c_text!("liquid_line_valve")),
+        (505, c_text!("tools")),
+        (506, c_text!("cannot")),
+    ]),
+    (c_text!(""), &[
+        (521, c_text!("complaint_hours")),
+        (520, c_text!("complaint")),
+        (522, c_text!("history")),
+        (531, c_text!("before")),
+        (530, c_text!("language")),
+    ]),
+    (c_text!("costs"), &[
+        (540, c_text!("visit")),
+        (541, c_text!("hour")),
+        (542, c_text!("compressor")),
+        (543, c_text!("machine")),
+        (544, c_text!("loss_a_day")),
+        (545, c_text!("horizon_days")),
+        (546, c_text!("test")),
+        (547, c_text!("product_at_risk")),
+        (548, c_text!("repair")),
+    ]),
+    (c_text!("settings"), &[
+        (380, c_text!("rated_load_a")),
+        (381, c_text!("locked_rotor_a")),
+        (382, c_text!("rated_v")),
+        (383, c_text!("suction_pressure_regulator")),
+        (384, c_text!("pump_down_valve")),
+    ]),
+];

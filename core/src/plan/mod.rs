@@ -6,12 +6,12 @@
 
 mod access;
 mod answer;
-mod change;
+pub mod change;
 mod hose;
 mod motor;
 mod rank;
 mod requirement;
-mod step;
+pub mod step;
 mod text;
 
 use crate::cause::Cause;

@@ -91,7 +91,7 @@ impl Ranked {
     }
     /// Whether it is worth its minutes to a visit that has its answer.
     pub(super) fn pays(&self) -> bool {
-        self.information.value > self.minutes / MINUTES
+        self.information.value > self.minutes / MINUTES && self.information.changes >= LIKELY_CHANGE
     }
     /// Whether it is worth taking where there is no answer yet: what opens the circuit or spoils the charge has to pay.
     pub(super) fn helps(&self) -> bool {
@@ -100,6 +100,8 @@ impl Ranked {
     }
 }
 
+/// Probability of a change below which a visit that has its answer asks for nothing more (judged).
+const LIKELY_CHANGE: f32 = 0.05;
 /// Minutes of an hour.
 const MINUTES: f32 = 60.0;
 /// Share of its own time that a step has to be worth where there is no answer yet (judged: coming again costs more than

@@ -160,6 +160,8 @@ impl Diagnosis {
         none.probability *= 1.0 - probability.max(0.0).min(1.0);
         let excluded = none.probability < RULED_OUT_BELOW;
         sort_by(&mut self.causes, |a, b| b.probability.total_cmp(&a.probability).then(a.cause.cmp(&b.cause)));
+        // What was decided was a machine without a fault; another cause that now leads was not.
+        self.decided &= self.causes[0].cause == self.leading;
         self.leading = self.causes[0].cause;
         if excluded && self.leading != Cause::None && self.still_open.iter().any(|e| e.cause == Cause::None) {
             self.still_open.retain(|entry| entry.cause != Cause::None);

@@ -83,15 +83,15 @@ pub(super) fn requirement(what: Doable) -> Option<Requirement> {
             }
             // Stop, wait, start and listen.
             M::StartNoise => row(6.0, Look, NOTHING, Port::None, Running),
-            M::FrostOnCompressor
-            | M::SightGlass
-            | M::CondenserFan
-            | M::CondenserFace
-            | M::CallsForCooling
-            | M::DoorCloses => row(1.0, Look, NOTHING, Port::None, Either),
+            M::FrostOnCompressor | M::SightGlass | M::CondenserFan => {
+                row(1.0, Look, NOTHING, Port::None, Running)
+            }
+            M::CondenserFace | M::CallsForCooling | M::DoorCloses => {
+                row(1.0, Look, NOTHING, Port::None, Either)
+            }
             // A cover comes off.
-            M::CoilIced | M::EvaporatorFan | M::OilTraces => row(2.0, Look, NOTHING, Port::None, Either),
-            M::FrostLine => row(2.0, Look, NOTHING, Port::None, Running),
+            M::EvaporatorFan | M::FrostLine => row(2.0, Look, NOTHING, Port::None, Running),
+            M::CoilIced | M::OilTraces => row(2.0, Look, NOTHING, Port::None, Either),
             _ => return None,
         },
         Doable::Action(action) => match action {

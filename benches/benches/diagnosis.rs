@@ -43,7 +43,9 @@ fn diagnosis(c: &mut Criterion) {
         });
     }
     let visit = visit(ten);
-    c.bench_function("the check of a visit", |b| b.iter(|| check(Some(black_box(&R404A)), black_box(&visit))));
+    c.bench_function("the check of a visit", |b| {
+        b.iter(|| check(Some(black_box(&R404A)), black_box(&visit)))
+    });
 }
 
 criterion_group!(benches, diagnosis);

@@ -1,6 +1,6 @@
 //! One visit, end to end: the readings in, the report out.
 
-use crate::alarm;
+use crate::alarm::{self, AlarmCode};
 use crate::cause::Cause;
 use crate::caution::{self, Step};
 use crate::check::check;
@@ -83,6 +83,7 @@ pub fn diagnose_in(
         candidates: workspace.candidates(),
         expected: &report.expected,
         must_not_run: report.motor_must_not_run(),
+        head_pressure_high: report.alarms.iter().any(|a| a.code == AlarmCode::HeadPressureHigh),
         answer: plan::answer(report.verdict.statement, valve, &report.diagnosis, &report.electrical),
     };
     plan::plan(&basis, &mut report.diagnosis, &mut report.plan);
@@ -107,6 +108,7 @@ fn state(refrigerant: Option<&Refrigerant<'_>>, visit: &Visit<'_>, report: &mut 
     let Report { cycle, expected, diagnosis, warnings, electrical, .. } = report;
     *electrical = motor::examine(&visit.system, &visit.readings, &visit.uncertainty, expected.current_a);
     motor::examine_start(visit, electrical);
+    diagnosis.beside_electrical(verdict::electrical_fault(electrical));
     report.terminals = motor::terminals::found(&visit.system, &visit.readings);
     report.alarms = alarm::alarms(refrigerant, visit, cycle, expected, electrical);
     let decided = {
@@ -117,7 +119,7 @@ fn state(refrigerant: Option<&Refrigerant<'_>>, visit: &Visit<'_>, report: &mut 
             diagnosis,
             findings: electrical,
             alarms: &report.alarms,
-            running: visit.readings.running != Some(false),
+            running: verdict::runs(visit),
             doubted: verdict::doubted(warnings),
         };
         diagnosis.decided && verdict::may_be_decided(&evidence)
@@ -130,7 +132,7 @@ fn state(refrigerant: Option<&Refrigerant<'_>>, visit: &Visit<'_>, report: &mut 
         diagnosis,
         findings: electrical,
         alarms: &report.alarms,
-        running: visit.readings.running != Some(false),
+        running: verdict::runs(visit),
         doubted: verdict::doubted(warnings),
     };
     report.compressor = verdict::compressor(&evidence);

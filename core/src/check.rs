@@ -48,6 +48,10 @@ pub fn check(refrigerant: Option<&Refrigerant<'_>>, visit: &Visit<'_>) -> Result
     Ok(())
 }
 
+/// Head pressure over the critical pressure that no machine shows: its compressor stalls or its relief opens long before
+/// (judged).
+const HIGHEST_OVER_CRITICAL: f32 = 2.0;
+
 fn readings(
     refrigerant: Option<&Refrigerant<'_>>,
     visit: &Visit<'_>,
@@ -63,11 +67,16 @@ fn readings(
         }
     }
     if let Some(refrigerant) = refrigerant {
+        // A head above the table, or above the critical point, is dangerous rather than impossible: it is answered with
+        // its alarm.
+        let (_, end) = refrigerant.pressure_range();
+        let highest = HIGHEST_OVER_CRITICAL * refrigerant.critical_pressure().kilopascals();
+        let below_the_end = |kpa: f32| if kpa > highest { kpa } else { kpa.min(end.kilopascals()) };
         for (field, pressure) in [
             ("suction_pressure_kpa", readings.suction_pressure_kpa),
             ("evaporator_pressure_kpa", readings.evaporator_pressure_kpa),
-            ("discharge_pressure_kpa", readings.discharge_pressure_kpa),
-            ("liquid_pressure_kpa", readings.liquid_pressure_kpa),
+            ("discharge_pressure_kpa", readings.discharge_pressure_kpa.map(below_the_end)),
+            ("liquid_pressure_kpa", readings.liquid_pressure_kpa.map(below_the_end)),
             ("standing_pressure_kpa", readings.standing_pressure_kpa),
         ] {
             inside_table(refrigerant, "readings", field, pressure)?;

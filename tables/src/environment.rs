@@ -37,17 +37,20 @@ mod tests {
     use crate::data::Library;
     use std::path::Path;
 
-    /// ASHRAE Handbook - Fundamentals (2021), chapter 29, table 4: ODP and the AR5 column, printed to three digits.
+    /// ASHRAE Handbook - Fundamentals (2021), chapter 29, table 4, the AR5 column, printed to three digits.
+    ///
+    /// Its ODP column is not held: it says to weigh the values stipulated under the Montreal Protocol and prints others
+    /// (R401A 0.02 where they give 0.037). ODP here: as generally given for these blends, from memory.
     #[test]
-    fn blends_have_the_printed_gwp_and_odp() {
+    fn blends_have_the_printed_gwp() {
         let library = Library::read(&Path::new(env!("CARGO_MANIFEST_DIR")).join("data")).expect("the data");
         for (name, odp, gwp) in [
-            ("R401A", 0.02, 1130.0),
+            ("R401A", 0.037, 1130.0),
             ("R404A", 0.0, 3940.0),
             ("R407A", 0.0, 1920.0),
             ("R407C", 0.0, 1620.0),
-            ("R408A", 0.02, 3260.0),
-            ("R409A", 0.03, 1480.0),
+            ("R408A", 0.026, 3260.0),
+            ("R409A", 0.048, 1480.0),
             ("R410A", 0.0, 1920.0),
             ("R413A", 0.0, 1950.0),
             ("R417A", 0.0, 2130.0),
@@ -57,7 +60,7 @@ mod tests {
             ("R450A", 0.0, 547.0),
             ("R452A", 0.0, 1950.0),
             ("R454B", 0.0, 467.0),
-            ("R502", 0.2, 4790.0),
+            ("R502", 0.33, 4790.0),
             ("R507A", 0.0, 3990.0),
             ("R513A", 0.0, 573.0),
         ] {
@@ -71,7 +74,7 @@ mod tests {
             let found_gwp = found.gwp_ar5.expect("a GWP");
             assert!((found_gwp / gwp - 1.0).abs() < 0.006, "{name}: {found_gwp}, printed {gwp}");
             let found_odp = found.odp.expect("an ODP");
-            assert!((found_odp - odp).abs() < 0.00501, "{name}: {found_odp}, printed {odp}");
+            assert!((found_odp - odp).abs() < 0.005, "{name}: {found_odp}, given {odp}");
         }
     }
 

@@ -26,7 +26,7 @@ NAMES = {
     "R601b": "Neopentane", "R170": "Ethane", "R1150": "Ethylene", "R1270": "Propylene", "RE170": "DimethylEther",
     "RC270": "CycloPropane", "R610": "DiethylEther", "RE143a": "HFE143m", "R717": "Ammonia", "R718": "Water",
     "R744": "CarbonDioxide", "R744A": "NitrousOxide", "R764": "SulfurDioxide", "R7146": "SulfurHexafluoride",
-    "R1140": "VinylChloride", "R1224yd(Z)": "R1224YDZ",
+    "R50": "Methane", "R1140": "VinylChloride", "R1224yd(Z)": "R1224YDZ",
 }
 
 
@@ -51,9 +51,10 @@ def model(row):
         state.set_mole_fractions(row["mole_fractions"])
     for first, second, parameters in row["estimated"]:
         i, j = row["components"].index(first), row["components"].index(second)
-        for name, value in zip(("betaT", "gammaT", "betaV", "gammaV"), parameters):
+        for parameter, value in zip(("betaT", "gammaT", "betaV", "gammaV"), parameters):
             # The library keeps beta by the order of the components: of the other order it is the inverse.
-            state.set_binary_interaction_double(i, j, name, 1 / value if i > j and name[0] == "b" else value)
+            inverse = i > j and parameter.startswith("beta")
+            state.set_binary_interaction_double(i, j, parameter, 1 / value if inverse else value)
     return state
 
 

@@ -44,7 +44,10 @@ fn a_warning_quotes_what_it_is_about() {
     let warning = report["warnings"].as_array().unwrap().iter().find(|w| w["code"] == "not_settled");
     let warning = warning.unwrap_or_else(|| panic!("{}", report["warnings"]));
     assert_eq!((&warning["value"], &warning["limit"]), (&json!(4), &json!(15)));
-    assert_eq!((&warning["unit"], &warning["field"]), (&json!("minutes"), &json!("readings.minutes_running")));
+    assert_eq!(
+        (&warning["unit"], &warning["field"]),
+        (&json!("minutes"), &json!("readings.minutes_running"))
+    );
 }
 
 #[test]
@@ -101,7 +104,8 @@ fn every_error_is_given_by_some_visit_or_question() {
         })
         .collect();
     // A state between or near the curves is refused by property calls that no line of JSON makes.
-    let others = [ErrorCode::TwoPhase, ErrorCode::OtherPhase, ErrorCode::NearCritical, ErrorCode::BetweenBubbleAndDew];
+    let others =
+        [ErrorCode::TwoPhase, ErrorCode::OtherPhase, ErrorCode::NearCritical, ErrorCode::BetweenBubbleAndDew];
     let missing: Vec<&str> = ErrorCode::CHOICES
         .list
         .iter()

@@ -13,7 +13,7 @@ const KNOWN_WORST: f64 = 0.897;
 fn no_probability_jumps_when_one_reading_moves() {
     let visits = continuity::visits();
     assert_eq!(visits.len(), 100);
-    let two = |visit: usize, reading: usize| (reading + visit) % 6 == 0;
+    let two = |visit: usize, reading: usize| (reading + visit).is_multiple_of(6);
     let found = continuity::sweeps(&visits, 8, &two, &rimewise::json::answer_visit);
     println!("{}", found.markdown(visits.len(), 20));
     assert!(found.sweeps > 150 && found.answers > 1500, "too little was swept: {found:?}");

@@ -125,23 +125,55 @@ fn every_wrong_input_names_its_field() {
     names("{\"readings\":{\"current_a\":NaN}}", "", "not_json");
     names("{\"readings\":{\"current_a\":1,\"current_a\":2}}", "readings.current_a", "duplicate");
     names("{\"readings\":{\"current_a\":1e400}}", "readings.current_a", "too_large");
-    names("{\"readings\":{\"line_voltages_v\":[230,231,-1e400]}}", "readings.line_voltages_v[2]", "too_large");
+    names(
+        "{\"readings\":{\"line_voltages_v\":[230,231,-1e400]}}",
+        "readings.line_voltages_v[2]",
+        "too_large",
+    );
     names(&with("system.refrigerant", json!("R9999")), "system.refrigerant", "unknown_refrigerant");
     names(&with("system.refrigerant", json!(404)), "system.refrigerant", "wrong_type");
     names(&with("system.metering", json!("magic")), "system.metering", "unknown_name");
     names(&with("system.receiver", json!("no")), "system.receiver", "wrong_type");
     names(&with("system.design.spaec_c", json!(1.0)), "system.design.spaec_c", "unknown_field");
-    names(&with("system.design.evaporator_td_k", json!(-8.0)), "system.design.evaporator_td_k", "out_of_range");
+    names(
+        &with("system.design.evaporator_td_k", json!(-8.0)),
+        "system.design.evaporator_td_k",
+        "out_of_range",
+    );
     names(&with("system.compressor.phases", json!(2)), "system.compressor.phases", "phases_unknown");
     names(&with("readings.suction_presure_kpa", json!(1.0)), "readings.suction_presure_kpa", "unknown_field");
-    names(&with("readings.suction_pressure_kpa", json!(0.0)), "readings.suction_pressure_kpa", "out_of_range");
-    names(&with("readings.suction_pressure_kpa", json!(-10.0)), "readings.suction_pressure_kpa", "out_of_range");
-    names(&with("readings.suction_pressure_kpa", json!("210")), "readings.suction_pressure_kpa", "wrong_type");
+    names(
+        &with("readings.suction_pressure_kpa", json!(0.0)),
+        "readings.suction_pressure_kpa",
+        "out_of_range",
+    );
+    names(
+        &with("readings.suction_pressure_kpa", json!(-10.0)),
+        "readings.suction_pressure_kpa",
+        "out_of_range",
+    );
+    names(
+        &with("readings.suction_pressure_kpa", json!("210")),
+        "readings.suction_pressure_kpa",
+        "wrong_type",
+    );
     names(&with("readings.suction_pressure_kpa", json!(1e300)), "readings.suction_pressure_kpa", "too_large");
-    names(&with("readings.discharge_pressure_kpa", json!(19000.0)), "readings.discharge_pressure_kpa", "outside_table");
-    names(&with("readings.suction_pressure_kpa", json!(1500.0)), "readings.suction_pressure_kpa", "above_discharge");
+    names(
+        &with("readings.discharge_pressure_kpa", json!(19000.0)),
+        "readings.discharge_pressure_kpa",
+        "outside_table",
+    );
+    names(
+        &with("readings.suction_pressure_kpa", json!(1500.0)),
+        "readings.suction_pressure_kpa",
+        "above_discharge",
+    );
     names(&with("readings.space_c", json!(-300.0)), "readings.space_c", "out_of_range");
-    names(&with("readings.line_voltages_v", json!([230.0, 231.0])), "readings.line_voltages_v", "wrong_length");
+    names(
+        &with("readings.line_voltages_v", json!([230.0, 231.0])),
+        "readings.line_voltages_v",
+        "wrong_length",
+    );
     names(&with("readings.winding_run_ohm", json!("opened")), "readings.winding_run_ohm", "wrong_type");
     names(&with("observations.sight_glass", json!(true)), "observations.sight_glass", "wrong_type");
     names(&with("uncertainty.pressure_percent", json!(-1.0)), "uncertainty.pressure_percent", "out_of_range");
@@ -172,7 +204,9 @@ fn a_broken_limit_stands_beside_the_value_in_the_language_asked_for() {
     let texts = |report: &Value| -> Vec<String> {
         report["cautions"].as_array().unwrap().iter().map(|c| c["text"].to_string()).collect()
     };
-    assert!(texts(&report).iter().zip(texts(&english)).all(|(es, en)| *es != en) && !texts(&report).is_empty());
+    assert!(
+        texts(&report).iter().zip(texts(&english)).all(|(es, en)| *es != en) && !texts(&report).is_empty()
+    );
     assert_eq!(report["causes"], english["causes"]);
 }
 

@@ -612,11 +612,12 @@ fn the_standing_pressure_falls_with_the_charge_and_ends_at_saturation() {
 #[test]
 fn the_visits_at_the_ends_are_what_they_say() {
     let types = set::types("all");
-    let run = extreme::run(&types, 1, 120);
-    assert!(run.len() > 105, "{} of 120 could be made", run.len());
-    let again = extreme::run(&types, 1, 120);
-    let text = |e: &extreme::Extreme| e.visit.to_string();
-    assert_eq!(run.iter().map(text).collect::<Vec<_>>(), again.iter().map(text).collect::<Vec<_>>());
+    let run = extreme::run(&types, 1, 60);
+    assert!(run.len() > 52, "{} of 60 could be made", run.len());
+    let again = extreme::run(&types, 1, 12);
+    for (a, b) in run.iter().zip(&again) {
+        assert_eq!(a.visit.to_string(), b.visit.to_string());
+    }
     for e in &run {
         let r = &e.visit["readings"];
         match e.truth.group {

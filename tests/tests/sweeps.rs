@@ -7,7 +7,7 @@ use rimewise_tests::rig::set;
 /// Sweeps of the two machines below with a fall above [`MAY_FALL`]. Wanted: none; this may only fall.
 const KNOWN_FALLS: usize = 107;
 
-fn at_end<'a>(ways: &'a [Way], cause: Cause) -> (f64, &'a serde_json::Value) {
+fn at_end(ways: &[Way], cause: Cause) -> (f64, &serde_json::Value) {
     let way = ways.iter().find(|w| w.cause == cause).expect("a way of every cause");
     let last = way.steps.last().expect("a way has steps");
     (last.1, &last.2["readings"])

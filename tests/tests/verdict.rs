@@ -423,13 +423,21 @@ fn each_alarm_is_raised_by_its_reading_and_carries_its_limit() {
     };
     // 225 degF at the line some 15 cm from the shell (common practice).
     let hot = one(freezer(json!({ "discharge_line_c": 125.0 })), "discharge_too_hot");
-    assert_eq!((&hot["field"], &hot["limit"]), (&json!("readings.discharge_line_c"), &json!(107.0)), "{hot}");
+    assert_eq!(
+        (&hot["field"], hot["limit"].as_f64()),
+        (&json!("readings.discharge_line_c"), Some(107.0)),
+        "{hot}"
+    );
     assert!(!hot["text"].as_str().unwrap().is_empty() && hot["unit"] == "degC");
     assert!(one(freezer(json!({ "discharge_line_c": 106.0 })), "discharge_too_hot").is_null());
     // R-404A at 60 degC: bubble 2886, dew 2877 kPa (CoolProp 8.0, to four digits).
     let head = one(freezer(json!({ "discharge_pressure_kpa": 3000.0 })), "head_pressure_high");
     assert!((head["limit"].as_f64().unwrap() - 2881.0).abs() < 0.01 * 2881.0, "{head}");
     assert!(one(freezer(json!({ "discharge_pressure_kpa": 2700.0 })), "head_pressure_high").is_null());
+    // Above the critical pressure of 3729 kPa (ASHRAE Fundamentals 2021, chapter 29, table 5) it is answered all the same.
+    let above =
+        one(freezer(json!({ "discharge_pressure_kpa": 4200.0, "ambient_c": 40.0 })), "head_pressure_high");
+    assert_eq!(above["value"].as_f64(), Some(4200.0), "{above}");
     // A machine without a port shows it in the middle of its condenser.
     let sealed = one(freezer(json!({ "condenser_middle_c": 66.0 })), "head_pressure_high");
     assert_eq!(sealed["field"], "readings.condenser_middle_c");
@@ -437,7 +445,11 @@ fn each_alarm_is_raised_by_its_reading_and_carries_its_limit() {
     let mut starved = freezer(json!({ "suction_pressure_kpa": 28.0, "discharge_pressure_kpa": 748.0 }));
     starved["system"]["refrigerant"] = json!("R134a");
     let ratio = one(starved, "compression_ratio_high");
-    assert_eq!((&ratio["field"], &ratio["limit"]), (&json!("cycle.pressure_ratio"), &json!(15.0)), "{ratio}");
+    assert_eq!(
+        (&ratio["field"], ratio["limit"].as_f64()),
+        (&json!("cycle.pressure_ratio"), Some(15.0)),
+        "{ratio}"
+    );
     assert!((ratio["value"].as_f64().unwrap() - 26.71).abs() < 0.01);
     // Suction gas at its dew temperature: R-404A at 220 kPa is at -28 degC.
     let wet = json!({ "suction_pressure_kpa": 220.0, "suction_line_c": -28.0 });
@@ -576,4 +588,49 @@ fn the_cautions_of_the_next_step_come_first() {
     seen.sort();
     seen.dedup();
     assert_eq!(count, seen.len(), "a step stands in two places");
+}
+
+#[test]
+fn what_is_weighed_of_a_finding_does_not_jump_at_its_limit() {
+    // Sweeps across the limits of insulation, shorted turns, locked rotor, supply, overload temperature, vacuum and ratio.
+    let sweep = |from: f64, to: f64, visit: &dyn Fn(f64) -> Value| {
+        let said = |x: f64| {
+            let report = answer(&visit(x));
+            let jobs = report["jobs"].as_array().unwrap();
+            let electrical = jobs.iter().find(|j| j["name"] == "electrical").unwrap();
+            [
+                report["compressor"]["probability"].as_f64().unwrap(),
+                electrical["probability"].as_f64().unwrap(),
+            ]
+        };
+        // Halved until the two ends agree, or lie so close that what is left between them is a jump.
+        let mut open = vec![(from, said(from), to, said(to))];
+        while let Some((a, at_a, b, at_b)) = open.pop() {
+            if (at_a[0] - at_b[0]).abs().max((at_a[1] - at_b[1]).abs()) <= 0.02 {
+                continue;
+            }
+            assert!(b - a > 1e-6 * (to - from), "{at_a:?} to {at_b:?} between {a} and {b}");
+            let middle = 0.5 * (a + b);
+            let at = said(middle);
+            open.extend([(a, at_a, middle, at), (middle, at, b, at_b)]);
+        }
+    };
+    let stopped = |changes: Value| {
+        let mut readings = json!({ "running": false });
+        for (name, value) in changes.as_object().unwrap() {
+            readings[name] = value.clone();
+        }
+        freezer_with_plate(readings)
+    };
+    sweep(0.05, 50.0, &|megohm| stopped(json!({ "winding_to_frame_megohm": megohm })));
+    sweep(2.2, 3.2, &|ohm| stopped(json!({ "winding_run_ohm": ohm, "winding_c": 25.0 })));
+    sweep(20.0, 80.0, &|c| {
+        stopped(
+            json!({ "winding_run_ohm": "open", "winding_start_ohm": "open", "winding_run_to_start_ohm": 15.5,
+            "winding_c": c }),
+        )
+    });
+    sweep(60.0, 95.0, &|uf| stopped(json!({ "start_capacitor_uf": uf })));
+    sweep(100.0, 260.0, &|volts| stopped(json!({ "voltage_v": volts })));
+    sweep(10.0, 24.0, &|amps| freezer_with_plate(json!({ "current_a": amps })));
 }

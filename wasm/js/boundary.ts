@@ -124,11 +124,6 @@ export function line(value: unknown): string {
   return JSON.stringify(plain(value, "")) ?? "null";
 }
 
-/** Refuses what is not plain data, with the path to it. */
-export function refuse(value: unknown, path: string): void {
-  plain(value, path);
-}
-
 /**
  * Copies plain data: numbers, strings, booleans, null, arrays and objects of them.
  *

@@ -223,7 +223,7 @@ describe("a stopped machine", () => {
     assert.match(await page.textContent("#figures-none"), /stopped/);
     const should = await page.$$eval("#figures tr td:nth-child(3)", (all) => all.map((one) => one.textContent));
     assert.deepEqual(should.filter((text) => text !== "–"), []);
-    assert.deepEqual((await page.$$eval("#form .expect", (all) => all.map((one) => one.textContent))).filter((text) => text !== ""), []);
+    assert.deepEqual((await page.$$eval("#form .expect", (all) => all.filter((one) => one.checkVisibility({ contentVisibilityAuto: false })).map((one) => one.textContent))).filter((text) => text !== ""), []);
   });
 });
 

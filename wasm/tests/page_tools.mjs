@@ -6,7 +6,8 @@ import { join } from "node:path";
 import { serve } from "./serve.mjs";
 import { WASM, browser } from "./tools.mjs";
 
-export const DIST = join(WASM, "page/dist");
+/** The built page; RIMEWISE_PAGE names another folder of it. */
+export const DIST = process.env.RIMEWISE_PAGE ?? join(WASM, "page/dist");
 const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 
 /** The field of a path on the sheet, or elsewhere by its place. */
@@ -92,7 +93,7 @@ export async function example(page, name) {
 }
 
 /** Waits until the work of the last change is shown. */
-export const shown = (page) => page.evaluate(() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(() => done()))));
+export const shown = (page) => page.evaluate(() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(() => setTimeout(done, 5)))));
 
 /** Every finding of axe on what the page shows now, as lines. */
 export async function axe(page) {

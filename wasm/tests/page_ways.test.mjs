@@ -104,6 +104,12 @@ describe("units", () => {
       try {
         const page = await there.fresh();
         assert.match(await page.textContent("#units-now"), text, locale);
+        // Said once, with a way to others; not again.
+        await page.click("#units-change");
+        assert.equal(await page.isVisible("#unit-pressure"), true);
+        await page.reload();
+        await ready(page);
+        assert.equal(await page.locator("#units-change").count(), 0);
       } finally {
         await there.close();
       }

@@ -338,11 +338,13 @@ pub(crate) fn step_lines(report: &Report, step: &Step) -> Vec<String> {
 /// A way to go on in words.
 pub(crate) fn way(kind: StepKind, subject: Subject) -> String {
     match (kind, subject) {
+        (StepKind::Leave, Subject::Machine) => "not decided".to_owned(),
         (StepKind::Leave, _) => "leave the circuit alone".to_owned(),
         (StepKind::ReplaceCompressor, _) => "replace the compressor".to_owned(),
         (StepKind::ReplaceMachine, _) => "replace the machine".to_owned(),
         (_, Subject::Cause(cause)) => format!("repair: {}", words(cause)),
-        (_, subject) => subject.name().replace('_', " "),
+        (_, Subject::Measurement(measurement)) => format!("go on with {}", reading(measurement)),
+        (_, subject) => format!("go on with {}", subject.name().replace('_', " ")),
     }
 }
 

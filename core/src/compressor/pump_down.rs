@@ -119,16 +119,20 @@ fn rise_density(rise_kpa_per_min: f32, flow_loss: f32) -> f32 {
     // From one to the other over the first tenth of flow lost: even that, flowing back into a shell of a few
     // litres, raises its pressure by kilopascals a second while its valves do not seat.
     let share = (flow_loss / 0.1).clamp(0.0, 1.0);
-    let band = if rise_kpa_per_min < HOLDS_BELOW {
-        0
-    } else if rise_kpa_per_min < 10.0 * HOLDS_BELOW {
-        1
-    } else {
-        2
-    };
-    let chance = |bands: [f32; 3]| bands.into_iter().nth(band).unwrap_or(1.0);
+    // A gauge is read to its marks: near a limit between two bands a rise is partly the one and partly the other.
+    let ln_rise = libm::logf(rise_kpa_per_min.max(LEAST_RISE));
+    let over = |limit: f32| 1.0 / (1.0 + libm::expf((libm::logf(limit) - ln_rise) / BAND_TURNS));
+    let (creeps, fast) = (over(HOLDS_BELOW), over(10.0 * HOLDS_BELOW));
+    let shares = [1.0 - creeps, creeps - fast, fast];
+    let chance =
+        |bands: [f32; 3]| shares.iter().zip(bands).map(|(share, chance)| share * chance).sum::<f32>();
     (1.0 - share) * chance(good) + share * chance(weak)
 }
+
+/// A rise that no gauge tells from none, kPa/min.
+const LEAST_RISE: f32 = 0.05;
+/// Width of the logarithm of a rise over which one band turns into the next.
+const BAND_TURNS: f32 = 0.3;
 
 /// Computes the natural log-likelihood of the observation under each cause, in the order of [`Cause`].
 ///

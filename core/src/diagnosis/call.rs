@@ -12,7 +12,9 @@ type Weights = [f32; Cause::COUNT];
 
 /// Complaints that move the causes: a machine that someone calls faulty mostly is; one that is looked at in turn mostly is
 /// not.
-const COMPLAINTS: [(Complaint, Weights); 5] = [
+const COMPLAINTS: [(Complaint, Weights); 6] = [
+    // A machine that does not start has a reason; mostly one of its motor or supply, which no cause stands for.
+    (Complaint::DoesNotStart, [0.15, 1.0, 1.0, 1.0, 1.0, 1.0, 1.0, 1.0, 1.0, 1.0]),
     (Complaint::NotCold, [0.4, 1.2, 0.7, 1.2, 1.2, 0.7, 1.0, 1.0, 1.0, 0.8]),
     (Complaint::NeverStops, [0.5, 1.2, 0.8, 1.2, 1.2, 0.8, 1.2, 1.0, 1.0, 0.8]),
     (Complaint::IcesUp, [0.5, 1.5, 0.7, 1.2, 1.2, 0.8, 0.5, 0.5, 2.5, 0.5]),

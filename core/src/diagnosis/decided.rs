@@ -1,9 +1,11 @@
 //! The rule for acting: when a cause counts as decided, and when a machine counts as cleared.
 
 use super::outcome::CauseProbability;
+use super::screen::fade;
 use crate::cause::Cause;
+use crate::machine::Nominal;
 use crate::readings::{Readings, Visit};
-use crate::symptom::{Deviation, EVAPORATOR_INLET, EVAPORATOR_PRESSURE, SUCTION_PRESSURE};
+use crate::symptom::{Deviation, EVAPORATOR_INLET, EVAPORATOR_PRESSURE, NEAR_DESIGN_K, SUCTION_PRESSURE};
 
 /// Probability from which a cause is decided.
 ///
@@ -32,6 +34,28 @@ pub(super) struct Doubts {
     pub(super) unsettled: f32,
     /// Whether a reading is missing without which nobody acts on the leading cause.
     pub(super) unasked: bool,
+    /// How far the machine is from where its suction tells a weak compressor by itself, 0 to 1.
+    pub(super) off_design: f32,
+}
+
+/// Probability beyond [`DECIDE_AT`] that a weak compressor takes far from the design point, without a pump-down.
+///
+/// A warm space lets the suction rise by itself, how much hangs on the metering device: a test of two minutes comes before
+/// a compressor is condemned on that, unless hardly anything else is left.
+const CONDEMN_BEYOND: f32 = 0.25;
+/// Kelvin of space temperature, beyond where any machine runs, over which that comes in.
+const OFF_DESIGN_K: f32 = 8.0;
+
+/// How far the machine is from where its suction tells a weak compressor by itself; all the way where nobody read the
+/// space.
+pub(super) fn off_design(nominal: &Nominal, readings: &Readings) -> f32 {
+    if readings.pump_down_kpa.is_some() {
+        return 0.0;
+    }
+    readings.space_c.map_or(1.0, |_| {
+        let off_k = (nominal.space_k.mean - nominal.design_space_k).abs();
+        fade((off_k - NEAR_DESIGN_K) / OFF_DESIGN_K)
+    })
 }
 
 /// Whether a reading is missing without which nobody acts on a cause.
@@ -57,7 +81,11 @@ pub(super) fn unasked(leading: Cause, visit: &Visit<'_>, readings: &Readings, de
 /// Whether acting on the leading entry is justified; never where the visit as a whole is in doubt.
 pub(super) fn decided(causes: &[CauseProbability; Cause::COUNT], doubts: &Doubts) -> bool {
     let leading = causes[0];
-    let needed = if leading.cause == Cause::None { CLEAR_AT } else { DECIDE_AT };
+    let needed = match leading.cause {
+        Cause::None => CLEAR_AT,
+        Cause::WeakCompressor => DECIDE_AT + CONDEMN_BEYOND * doubts.off_design,
+        _ => DECIDE_AT,
+    };
     !doubts.unasked
         && doubts.told_wrongly < TOLD_WRONGLY
         && doubts.fits >= FITS_AT_LEAST

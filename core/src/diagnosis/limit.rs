@@ -45,8 +45,9 @@ pub(super) const LOOSE: Vector = {
     loose[EVAPORATOR_PRESSURE] = 4.0;
     loose[EVAPORATOR_OUTLET] = 4.0;
     loose[SUCTION_LINE] = 4.0;
-    loose[DISCHARGE_LINE] = 12.0;
-    loose[DRIER_OUTLET] = 3.0;
+    loose[DISCHARGE_LINE] = 14.0;
+    loose[LIQUID_LINE] = 3.0;
+    loose[DRIER_OUTLET] = 5.0;
     loose[CURRENT] = 12.0;
     loose[POWER] = 20.0;
     loose[EVAPORATOR_INLET] = 5.0;
@@ -152,16 +153,17 @@ impl End<'_> {
         at[EVAPORATOR_OUTLET] = toward(EVAPORATOR_OUTLET, space_k - 1.0, left);
         at[SUCTION_LINE] = toward(SUCTION_LINE, ambient_k - 1.0, left);
         // A discharge line stays hot while gas flows, and takes the shell's warmth when none does.
-        let warm = if leaked { 1.0 - cube * cube } else { left };
+        let warm = if leaked { 1.0 - cube * (1.0 - left) } else { left };
         at[DISCHARGE_LINE] = toward(DISCHARGE_LINE, ambient_k, SHELL_WARMS + (1.0 - SHELL_WARMS) * warm);
-        at[LIQUID_LINE] = toward(LIQUID_LINE, ambient_k + 0.3, left);
-        at[DRIER_OUTLET] = toward(DRIER_OUTLET, ambient_k, left);
+        at[LIQUID_LINE] = toward(LIQUID_LINE, ambient_k + 0.3, if leaked { left * left } else { left });
+        // What still passes a drier flashes in it, the more the tighter it is.
+        at[DRIER_OUTLET] = toward(DRIER_OUTLET, ambient_k, libm::sqrtf(left));
         at[SUPPLY_AIR] = toward(SUPPLY_AIR, space_k, left);
         at[CONDENSER_EXHAUST] = toward(CONDENSER_EXHAUST, ambient_k + 0.4, left);
         // Each kilogram is lifted further.
         let lift = (condensing_k - suction_k) / (run.condensing_k - run.suction_dew_k).max(5.0);
         self.turn(&mut at, flow * lift.max(0.0).min(2.0));
-        self.from_base(&at)
+        self.moved(&at)
     }
 
     /// Nothing is pumped: the suction stands where the evaporator does, the discharge between that and its condenser's air.
@@ -185,7 +187,7 @@ impl End<'_> {
         at[SUPPLY_AIR] = space_k - 0.3;
         at[CONDENSER_EXHAUST] = ambient_k + 0.5;
         self.turn(&mut at, 0.0);
-        self.from_base(&at)
+        self.moved(&at)
     }
 
     /// Further the way that the last balance went: what is added or lost grows, its kind of machine stays.
@@ -231,7 +233,7 @@ impl End<'_> {
         at[POWER] = 100.0 * libm::logf(power);
     }
 
-    fn from_base(&self, at: &Vector) -> Vector {
+    fn moved(&self, at: &Vector) -> Vector {
         let mut shift = *at;
         for (shift, base) in shift.iter_mut().zip(self.base) {
             *shift -= base;
@@ -269,7 +271,7 @@ impl End<'_> {
         at[CONDENSER_EXHAUST] =
             at[CONDENSER_EXHAUST].max(ambient_k.min(self.base[CONDENSER_EXHAUST])).min(condenser);
         at[DISCHARGE_LINE] = at[DISCHARGE_LINE].max(ambient_k).min(HOTTEST_K);
-        self.from_base(&at)
+        self.moved(&at)
     }
 }
 

@@ -215,8 +215,9 @@ pub(crate) fn weigh(
     diagnosis.jobs = posterior.unions.jobs();
     diagnosis.leading = diagnosis.causes[0].cause;
     let unsettled = unsettled(readings.minutes_running);
+    let off_design = decided::off_design(&nominal, &readings);
     let unasked = decided::unasked(diagnosis.leading, visit, &readings, deviation);
-    let doubts = Doubts { fits, told_wrongly, unsettled, unasked };
+    let doubts = Doubts { fits, told_wrongly, unsettled, unasked, off_design };
     diagnosis.decided = decided::decided(&diagnosis.causes, &doubts);
     diagnosis.fits = Some(fits);
     words(posterior, deviation, &factors, &diagnosis.causes, &mut diagnosis.evidence);

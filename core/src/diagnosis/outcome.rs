@@ -1,8 +1,10 @@
 //! What a diagnosis says: the causes with their probabilities, the readings' words, what is left to do.
 
+use super::rule_out::RULED_OUT_BELOW;
 use crate::cause::Cause;
 use crate::job::{Family, Job};
 use crate::measurement::{Effort, Measurement};
+use crate::sort::sort_by;
 use heapless::Vec;
 
 /// The probability and the mean severity of one cause.
@@ -150,6 +152,22 @@ impl Diagnosis {
         ruled_out: Vec::new(),
         still_open: Vec::new(),
     };
+
+    /// Takes from a machine without a fault what a fault of its motor, start gear or supply leaves of it: what is wrong
+    /// there is none of the ten causes, but it is something.
+    pub(crate) fn beside_electrical(&mut self, probability: f32) {
+        let Some(none) = self.causes.iter_mut().find(|entry| entry.cause == Cause::None) else { return };
+        none.probability *= 1.0 - probability.max(0.0).min(1.0);
+        let excluded = none.probability < RULED_OUT_BELOW;
+        sort_by(&mut self.causes, |a, b| b.probability.total_cmp(&a.probability).then(a.cause.cmp(&b.cause)));
+        self.leading = self.causes[0].cause;
+        if excluded && self.leading != Cause::None && self.still_open.iter().any(|e| e.cause == Cause::None) {
+            self.still_open.retain(|entry| entry.cause != Cause::None);
+            let excluded = CauseAndMeasurements { cause: Cause::None, measurements: Vec::new() };
+            // Both lists have room for every cause.
+            self.ruled_out.push(excluded).ok();
+        }
+    }
 
     /// Empties the diagnosis in place.
     pub(crate) fn clear(&mut self) {

@@ -10,6 +10,7 @@ use super::tally::{Mean, MeanSeverity, Sum, Tally};
 use super::union::Unions;
 use crate::cause::Cause;
 use crate::measurement::Measurement;
+use crate::student_t::ln_student;
 use crate::symptom::{CHANNELS, CONDITION, CONDITIONS, Deviation, READING, Vector};
 use crate::triangular::Factor;
 
@@ -27,6 +28,8 @@ pub(crate) struct Posterior {
     severity: [MeanSeverity; Cause::COUNT],
     unlisted: [Sum; Unlisted::COUNT],
     best_ln: f32,
+    /// ln det of the covariance alone, which bounds every hypothesis's from below.
+    ln_least_det: f32,
     /// Squared distance of the readings from what explains them, over all explanations that are listed.
     distance: Mean,
     /// How far nothing condenses or is pumped: 1 in a limit state.
@@ -39,11 +42,17 @@ pub(crate) struct Posterior {
 /// and the liquid line too.
 const STILL_BELOW: f32 = 0.4;
 const STILL_AT: f32 = 0.1;
+/// Nats below the heaviest at which a hypothesis adds nothing to what a single reading says.
+const WORD_NATS: f32 = 10.0;
+/// Nats below the heaviest hypothesis at which one is forgotten.
+const FORGOTTEN_NATS: f32 = 14.0;
 /// Nats below the best explanation from which on a pair is weighed, by a distance under the largest shifts' spread; over
 /// the nats above that it fades in.
-const SCREEN_NATS: f32 = 2.0;
-const FADE_NATS: f32 = 2.0;
+const SCREEN_NATS: f32 = 1.0;
+const FADE_NATS: f32 = 1.5;
 
+/// Solves what two causes do together beyond the sum of what each does alone.
+pub(crate) type Solve<'a> = dyn Fn([(Cause, &Node); 2]) -> Option<Vector> + 'a;
 /// Calls its argument with everything that is weighed and is none of the ten causes.
 pub(crate) type EachUnlisted<'a> = dyn Fn(&mut dyn FnMut(&Hypothesis, &[Step<'_>])) + 'a;
 
@@ -59,6 +68,7 @@ impl Posterior {
         severity: [MeanSeverity::NEW; Cause::COUNT],
         unlisted: [Sum::new(); Unlisted::COUNT],
         best_ln: -1.0e30,
+        ln_least_det: 0.0,
         distance: Mean::new(),
         still: Mean::new(),
         kept: Kept::NEW,
@@ -71,15 +81,18 @@ impl Posterior {
         ladders: &[Ladder; Cause::COUNT - 1],
         factors: &Factors,
         [factor, full]: &mut [Factor; 2],
-        together: &dyn Fn([(Cause, &Node); 2]) -> Option<Vector>,
+        together: &Solve<'_>,
         unlisted: &EachUnlisted<'_>,
     ) {
         self.clear();
+        if deviation.invert(factor, &[0.0; CHANNELS], core::iter::empty()) {
+            self.ln_least_det = factor.ln_det;
+        }
         singles(ladders, &mut |hypothesis, steps| self.add(deviation, factors, full, hypothesis, steps));
         unlisted(&mut |hypothesis, steps| self.add(deviation, factors, full, hypothesis, steps));
         // Most pairs lie far from the readings. A factor under a spread that no pair's own exceeds by much tells
         // them cheaply.
-        let Some(screen) = Screen::new(deviation, ladders, factor) else { return };
+        let Some(screen) = Screen::new(deviation, ladders, factor, self.ln_least_det) else { return };
         let promise = |hypothesis: &Hypothesis| {
             let others = factors.ln_call(hypothesis) + factors.ln_each(hypothesis).iter().sum::<f32>();
             screen.ln(factor, deviation, &hypothesis.shift) + others
@@ -125,13 +138,27 @@ impl Posterior {
         hypothesis: &Hypothesis,
         steps: &[Step<'_>],
     ) {
-        let Some(likelihood) = likelihood(deviation, factor, hypothesis, steps) else { return };
         let others = factors.ln_each(hypothesis);
         let sum: f32 = factors.ln_call(hypothesis) + others.iter().sum::<f32>();
+        // Most hypotheses lie so far from the readings that a bound on their weight tells it.
+        let square =
+            deviation.at_least(&hypothesis.shift, &hypothesis.spread(), steps.iter().map(Step::deviation));
+        let without_worst = sum - others.iter().fold(0.0f32, |least, other| least.min(*other));
+        let bound =
+            hypothesis.ln_prior + ln_student(square, deviation.size(), self.ln_least_det) + without_worst;
+        if bound < self.tally.top() - FORGOTTEN_NATS {
+            for (cause, severity) in hypothesis.causes.iter().zip(hypothesis.severities) {
+                if let Some(mean) = cause.and_then(|cause| self.severity.get_mut(cause.index())) {
+                    mean.add(severity, hypothesis.presence, bound);
+                }
+            }
+            return;
+        }
+        let Some(likelihood) = likelihood(deviation, factor, hypothesis, steps) else { return };
         let ln = hypothesis.ln_prior + likelihood.ln_all + sum;
         self.tally.add(hypothesis, ln);
         self.unions.add(hypothesis, ln);
-        self.clean.add(hypothesis, hypothesis.ln_prior + likelihood.ln_clean + sum);
+        self.clean.add_within(WORD_NATS, hypothesis, hypothesis.ln_prior + likelihood.ln_clean + sum);
         for ((tally, wrong), without) in self
             .without_channel
             .iter_mut()
@@ -140,7 +167,7 @@ impl Posterior {
             .take(deviation.size())
         {
             let ln_without = hypothesis.ln_prior + without + sum;
-            tally.add(hypothesis, ln_without);
+            tally.add_within(WORD_NATS, hypothesis, ln_without);
             wrong.add(ln_without + LN_WRONG + LN_WRONG_DENSITY);
         }
         for (wrong, ln) in self.wrong_condition.iter_mut().zip(likelihood.ln_disregarding) {

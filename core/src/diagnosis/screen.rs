@@ -60,11 +60,8 @@ impl Screen {
         deviation: &Deviation,
         ladders: &[Ladder; Cause::COUNT - 1],
         factor: &mut Factor,
+        ln_least_det: f32,
     ) -> Option<Self> {
-        if !deviation.invert(factor, &[0.0; CHANNELS], core::iter::empty()) {
-            return None;
-        }
-        let ln_least_det = factor.ln_det;
         let mut widest = [0.0f32; CHANNELS];
         for node in ladders.iter().flat_map(|ladder| ladder.iter().take(USUAL)) {
             for (widest, shift) in widest.iter_mut().zip(&node.shift) {

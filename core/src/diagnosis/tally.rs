@@ -70,6 +70,10 @@ impl Tally {
     pub(crate) const NEW: Self = Self { with: [0.0; Cause::COUNT], all: 0.0, top: -1.0e30 };
 
     pub(super) fn add(&mut self, hypothesis: &Hypothesis, ln: f32) {
+        self.add_within(NEGLIGIBLE_NATS, hypothesis, ln);
+    }
+    /// Adds a hypothesis that lies within so many nats of the heaviest.
+    pub(super) fn add_within(&mut self, nats: f32, hypothesis: &Hypothesis, ln: f32) {
         let mut weight = 1.0;
         if ln > self.top {
             let lighter = libm::expf((self.top - ln).max(-80.0));
@@ -77,7 +81,7 @@ impl Tally {
                 *sum *= lighter;
             }
             self.top = ln;
-        } else if ln > self.top - NEGLIGIBLE_NATS {
+        } else if ln > self.top - nats {
             weight = libm::expf(ln - self.top);
         } else {
             return;
@@ -93,6 +97,10 @@ impl Tally {
                 *sum += weight;
             }
         }
+    }
+    /// The logarithm of the heaviest weight.
+    pub(super) fn top(&self) -> f32 {
+        self.top
     }
     /// The logarithm of the whole weight.
     pub(super) fn ln(&self) -> f32 {

@@ -12,6 +12,8 @@ pub(crate) struct Follow {
     pub(crate) probability: f32,
     /// The cheapest way after it.
     pub(crate) way: Action,
+    /// The probability, after it, of what that way is meant for.
+    pub(crate) sure: f32,
 }
 
 /// What one measurement, look or action would tell.
@@ -35,7 +37,7 @@ impl Information {
         each: [0.0; Cause::COUNT],
         value: 0.0,
         changes: 0.0,
-        then: [Follow { probability: 0.0, way: Action::Leave }; OUTCOMES],
+        then: [Follow { probability: 0.0, way: Action::Leave, sure: 0.0 }; OUTCOMES],
     };
 }
 
@@ -93,6 +95,16 @@ fn cheapest(costing: &Costing, weights: &[f32; STATES]) -> (Action, f32) {
         }
     }
     best
+}
+
+/// Whether a way is meant for the cause at a position of [`Cause`].
+fn is_meant(way: Action, cause: usize) -> bool {
+    match way {
+        Action::Leave | Action::Test => cause == Cause::None.index(),
+        Action::Repair(meant) => cause == meant.index(),
+        Action::ReplaceCompressor => cause == Cause::WeakCompressor.index(),
+        Action::ReplaceMachine => cause != Cause::None.index(),
+    }
 }
 
 /// Adds up what the outcomes of one measurement tell.
@@ -172,8 +184,11 @@ impl<'a> Appraisal<'a> {
             self.result.changes /= self.mass;
             self.result.value = (self.outlook.cost - self.cost / self.mass).max(0.0);
             for (follow, joint) in self.result.then.iter_mut().zip(&self.grouped) {
-                let probability = joint.iter().sum::<f32>() / self.mass;
-                *follow = Follow { probability, way: cheapest(self.costing, joint).0 };
+                let whole = joint.iter().sum::<f32>();
+                let way = cheapest(self.costing, joint).0;
+                let meant = joint.iter().zip(self.cause_of).filter(|(_, cause)| is_meant(way, *cause));
+                let sure = meant.map(|(joint, _)| joint).sum::<f32>() / whole.max(1.0e-9);
+                *follow = Follow { probability: whole / self.mass, way, sure };
             }
         }
         self.result

@@ -189,6 +189,10 @@ pub struct Finding {
 
 /// Probability that a meter is read or put on wrongly, which no reading can get below (judged).
 const MISREAD: f32 = 0.03;
+/// Standard uncertainty of a winding's temperature by the shell, K (judged).
+const SHELL_SPREAD_K: f32 = 5.0;
+/// Share of doubtful insulations that a new compressor mends (judged: most dry out or warm up).
+const DOUBTFUL_INSIDE: f32 = 0.1;
 /// Probability that what passed every check is sound (judged): a check does not see everything.
 const SOUND: f32 = 0.90;
 
@@ -215,20 +219,43 @@ impl Finding {
         ) || self.is_cold_overload()
     }
 
-    /// The share of such findings that a new compressor mends; the rest is mended outside its shell (judged).
+    /// The share of such findings that a new compressor mends, 0 to 1; the rest is mended outside its shell (judged).
     pub fn inside_the_shell(&self) -> f32 {
         match self.finding {
             // A terminal or lead outside the shell explains a few of them.
             FindingKind::OpenWinding | FindingKind::ShortedTurns | FindingKind::WindingToFrame => 0.97,
-            FindingKind::OverloadOpen if self.is_cold_overload() => 0.95,
+            // Mostly it has opened for heat, and closes again; the colder it stays open, the less.
+            FindingKind::OverloadOpen => {
+                let cold = self
+                    .value
+                    .zip(self.limit)
+                    .map_or(0.0, |(winding_c, limit_c)| below((limit_c - winding_c) / SHELL_SPREAD_K));
+                0.1 + 0.85 * cold
+            }
             // A rotor also stands for want of starting torque: start gear, supply, pressures that have not equalised.
             FindingKind::LockedRotor => 0.6,
-            // Mostly it has opened for heat, and closes again.
-            FindingKind::OverloadOpen | FindingKind::InsulationDoubtful => 0.1,
+            FindingKind::InsulationDoubtful => DOUBTFUL_INSIDE,
             FindingKind::StartCurrentHigh => 0.2,
             _ => 0.0,
         }
     }
+
+    /// How far a finding counts as a fault, 0 to 1: nothing at its limit, where a list starts to name it, and its
+    /// probability once it lies well beyond, so that what is weighed with it does not jump there.
+    pub(crate) fn weight(&self) -> f32 {
+        let at_limit = 0.5 * (1.0 - MISREAD);
+        let by_number = self.value.is_some() && self.limit.is_some();
+        if by_number { (2.0 * (self.probability - at_limit)).clamp(0.0, 1.0) } else { self.probability }
+    }
+
+    /// The probability that a new compressor mends it: the weight of the finding by its share inside the shell.
+    pub(crate) fn compressor_fault(&self) -> f32 {
+        let fault = self.weight() * self.inside_the_shell();
+        // What leaks to the frame was doubtful before it leaked.
+        let doubted = (1.0 - MISREAD) * DOUBTFUL_INSIDE;
+        if self.finding == FindingKind::WindingToFrame { fault.max(doubted) } else { fault }
+    }
+
     /// A finding without numbers that is as probable as a sound check is.
     pub(super) fn new(finding: FindingKind, unit: &'static str) -> Self {
         Self { finding, winding: None, value: None, limit: None, unit, corrected: None, probability: SOUND }

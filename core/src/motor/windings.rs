@@ -91,7 +91,7 @@ pub enum AgainstPlate {
     Good,
     /// Low enough for shorted turns.
     ShortedTurns {
-        /// The percent of turns missing, as resistance follows the number of turns, with its uncertainty.
+        /// The percent of turns missing, as resistance follows the number of turns, with the uncertainty that none is.
         percent: Estimate,
     },
     /// Higher than any plausible temperature explains: a poor connection, or another motor's plate.
@@ -118,18 +118,14 @@ pub fn against_plate(
     if !usable(measured_ohm) || measured_ohm.value < 0.0 || !usable(winding_c) || !positive(now.value) {
         return None;
     }
-    let share = measured_ohm.value / now.value;
-    let u = combine(&[measured_ohm.u / now.value, MANUFACTURE * share, winding_c.u / base * share]);
-    let deviation = Estimate::new(share - 1.0, u)?;
-    // Held against the spread a healthy winding would show, so that a dead short is not excused by a small share.
-    let healthy = combine(&[measured_ohm.u / now.value, MANUFACTURE, winding_c.u / base]);
-    let limit = COVERAGE * healthy;
-    Some(if deviation.value < -limit {
-        AgainstPlate::ShortedTurns { percent: Estimate::new(-100.0 * deviation.value, 100.0 * u)? }
-    } else if deviation.value > limit {
-        AgainstPlate::HighResistance {
-            excess_ohm: Estimate::new(deviation.value * now.value, u * now.value)?,
-        }
+    let deviation = measured_ohm.value / now.value - 1.0;
+    // The spread a healthy winding would show, so that a dead short is not excused by a small share.
+    let u = combine(&[measured_ohm.u / now.value, MANUFACTURE, winding_c.u / base]);
+    let limit = COVERAGE * u;
+    Some(if deviation < -limit {
+        AgainstPlate::ShortedTurns { percent: Estimate::new(-100.0 * deviation, 100.0 * u)? }
+    } else if deviation > limit {
+        AgainstPlate::HighResistance { excess_ohm: Estimate::new(deviation * now.value, u * now.value)? }
     } else {
         AgainstPlate::Good
     })

@@ -17,7 +17,7 @@ mod text;
 use crate::cause::Cause;
 use crate::charge::weigh_in::{self, WeighIn};
 use crate::decision;
-use crate::diagnosis::{Candidates, Diagnosis, NextMeasurement};
+use crate::diagnosis::{Candidates, Diagnosis, FITS_AT_LEAST, NextMeasurement};
 use crate::estimate::Estimate;
 use crate::expected::Expected;
 use crate::measurement::{Effort, Measurement};
@@ -70,6 +70,8 @@ pub(crate) struct Basis<'a> {
     pub(crate) expected: &'a Expected,
     /// Whether the motor must not be switched on.
     pub(crate) must_not_run: bool,
+    /// Whether the head pressure is above what is usual for the refrigerant.
+    pub(crate) head_pressure_high: bool,
     /// What the verdict says has to be done; nothing where there is none.
     pub(crate) answer: Option<(StepKind, Subject)>,
 }
@@ -82,7 +84,9 @@ const DIRT_COUNTS: f32 = 0.15;
 /// Plans the visit on, and lists in `diagnosis.next` what can still be measured, the best for its minutes first.
 pub(crate) fn plan(basis: &Basis<'_>, diagnosis: &mut Diagnosis, plan: &mut Plan) {
     *plan = Plan::NONE;
-    let runs = !basis.must_not_run && !motor::stands(basis.visit);
+    let readings = &basis.visit.readings;
+    let off = readings.running == Some(false) || motor::emptied(readings);
+    let runs = !basis.must_not_run && !off && !motor::stands(basis.visit);
     let reach = Reach { visit: basis.visit, refrigerant: basis.refrigerant, runs };
     let ranked = rank(&reach, &basis.candidates, basis.expected);
     next(&ranked, diagnosis);
@@ -93,11 +97,13 @@ pub(crate) fn plan(basis: &Basis<'_>, diagnosis: &mut Diagnosis, plan: &mut Plan
     price(basis, diagnosis, plan);
     let by_hand = motor_first(basis, &reach).or_else(|| conditions_first(&reach));
     let answered = basis.answer.is_some();
-    let settle = || if answered { None } else { settle_first(&reach, diagnosis) };
-    let step = by_hand.or_else(settle).or_else(|| {
+    let air = || air_first(basis, &reach, diagnosis);
+    let settle = || if answered { None } else { settle_first(&reach) };
+    let step = by_hand.or_else(air).or_else(settle).or_else(|| {
         let best = ranked.iter().find(|r| if answered { r.pays() } else { r.helps() });
         if let Some(best) = best {
-            follow(best, &basis.candidates, plan);
+            let behind = ranked.iter().find(|r| r.candidate != best.candidate && r.helps());
+            follow(best, behind, &basis.candidates, plan);
         }
         best.map(Ranked::step)
     });
@@ -125,12 +131,22 @@ fn next(ranked: &[Ranked], diagnosis: &mut Diagnosis) {
     }
 }
 
-/// What follows on each outcome of a measurement.
-fn follow(best: &Ranked, candidates: &Candidates<'_>, plan: &mut Plan) {
+/// Probability of what a way is meant for from which it follows on an outcome; below it the visit goes on (judged).
+const FOLLOWS: f32 = 0.5;
+
+/// What follows on each outcome of a measurement: a way to go on, or what is taken behind it where nothing is likely yet.
+fn follow(best: &Ranked, behind: Option<&Ranked>, candidates: &Candidates<'_>, plan: &mut Plan) {
     let names = candidates.outcome_names(best.candidate);
     for (outcome, follow) in names.into_iter().zip(best.information.then) {
         if !outcome.is_empty() && follow.probability >= 0.01 {
-            let (kind, subject) = step::way(follow.way);
+            let (kind, subject) = match behind {
+                Some(behind) if follow.sure < FOLLOWS => {
+                    let step = behind.step();
+                    (step.kind, step.subject)
+                }
+                None if follow.sure < FOLLOWS => (StepKind::Leave, Subject::Machine),
+                _ => step::way(follow.way),
+            };
             let then = Then { outcome, probability: follow.probability, kind, subject };
             // As many as there are names.
             let _ = plan.then.push(then);
@@ -222,13 +238,10 @@ fn conditions_first(reach: &Reach<'_>) -> Option<Step> {
     air.into_iter().find_map(|air| by_rule(reach, Doable::Measurement(air)))
 }
 
-/// What has to be put right before a reading can be believed: a coil under ice, a blocked condenser, the first minutes.
-fn settle_first(reach: &Reach<'_>, diagnosis: &Diagnosis) -> Option<Step> {
-    let visit = reach.visit;
-    let observations = &visit.observations;
-    if observations.door_closes == Some(false) {
-        return Some(done(StepKind::Repair, Subject::Measurement(Measurement::DoorCloses)));
-    }
+/// Air that does not pass is put right before anything else is believed: a coil under ice, a dirty face, and what nobody
+/// has looked at yet behind a head pressure that is too high.
+fn air_first(basis: &Basis<'_>, reach: &Reach<'_>, diagnosis: &Diagnosis) -> Option<Step> {
+    let observations = &reach.visit.observations;
     if observations.coil_iced == Some(true)
         && let Some(step) = by_rule(reach, Doable::Action(Action::DefrostAndReread))
     {
@@ -245,6 +258,19 @@ fn settle_first(reach: &Reach<'_>, diagnosis: &Diagnosis) -> Option<Step> {
         && let Some(step) = by_rule(reach, Doable::Action(Action::CleanAndReread))
     {
         return Some(step);
+    }
+    if basis.head_pressure_high && airflow {
+        let looks = [Measurement::CondenserFan, Measurement::CondenserFace];
+        return looks.into_iter().find_map(|look| by_rule(reach, Doable::Measurement(look)));
+    }
+    None
+}
+
+/// What has to settle before a reading can be believed: a door that stands open, the first minutes.
+fn settle_first(reach: &Reach<'_>) -> Option<Step> {
+    let visit = reach.visit;
+    if visit.observations.door_closes == Some(false) {
+        return Some(done(StepKind::Repair, Subject::Measurement(Measurement::DoorCloses)));
     }
     let minutes = visit.readings.minutes_running.filter(|m| *m < SETTLES_MINUTES)?;
     let step = by_rule(reach, Doable::Action(Action::LetItSettle))?;
@@ -266,6 +292,10 @@ fn go_on(basis: &Basis<'_>, reach: &Reach<'_>, diagnosis: &Diagnosis, plan: &Pla
             step::way(decision::Action::ReplaceMachine)
         }
         (Some(answer), _) => answer,
+        // Readings that nothing explains ask for no repair.
+        (None, _) if diagnosis.fits.is_some_and(|fits| fits < FITS_AT_LEAST) => {
+            (StepKind::Leave, Subject::Machine)
+        }
         (None, _) => {
             let p = probabilities(diagnosis);
             match decision::cheapest_of_likely(&p, &basis.visit.costs, LIKELY) {

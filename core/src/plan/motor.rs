@@ -16,12 +16,14 @@ pub(super) const ORDER: [Doable; 9] = [
     Doable::Action(Action::StartTest),
 ];
 
-/// Whether the machine stands although it should run: told so, or complained of with nothing read that runs.
+/// Whether the machine stands although it should run: told so, or complained of with nothing read that runs. One that was
+/// switched off for its standing pressure does not.
 pub(super) fn stands(visit: &Visit<'_>) -> bool {
     let complaints = visit.call.complaint.unwrap_or_default();
     let does_not_start = complaints.has(Complaint::DoesNotStart) || complaints.has(Complaint::Trips);
     match visit.readings.running {
-        Some(running) => !running,
+        Some(false) => does_not_start || visit.readings.standing_pressure_kpa.is_none(),
+        Some(true) => false,
         None => does_not_start && !shows_running(&visit.readings),
     }
 }
@@ -45,4 +47,9 @@ pub(super) fn shows_running(readings: &Readings) -> bool {
     ]
     .iter()
     .any(Option::is_some)
+}
+
+/// Whether the circuit stands empty: what was in it is in the recovery cylinder.
+pub(super) fn emptied(readings: &Readings) -> bool {
+    readings.recovered_kg.is_some() && readings.added_kg.is_none()
 }

@@ -135,6 +135,35 @@ impl Deviation {
         }
         factor.invert(self.size)
     }
+    /// A squared distance that none of the channels but one and none of the conditions can explain away: the second largest
+    /// of the channels' own, each under everything that may move it.
+    pub(crate) fn at_least(
+        &self,
+        shift: &Vector,
+        spread: &Vector,
+        together: impl Iterator<Item = Vector>,
+    ) -> f32 {
+        let mut variance = [0.0; CHANNELS];
+        for moves in together {
+            for (variance, moves) in variance.iter_mut().zip(moves) {
+                *variance += moves * moves;
+            }
+        }
+        let (mut first, mut second) = (0.0f32, 0.0f32);
+        for (place, (at, residual)) in self.at.iter().zip(self.residual).enumerate().take(self.size) {
+            let at = usize::from(*at);
+            let of = |v: &Vector, i: usize| v.get(i).copied().unwrap_or(0.0);
+            let own = self.covariance.get(place).map_or(1.0, |row| of(row, place));
+            let [space, ambient] = self.conditions.each_ref().map(|moves| GROSSLY_K * of(moves, place));
+            let spread = of(spread, at);
+            let all = own + spread * spread + of(&variance, at) + space * space + ambient * ambient;
+            let off = residual - of(shift, at);
+            let square = off * off / all;
+            second = second.max(first.min(square));
+            first = first.max(square);
+        }
+        second
+    }
     /// The residual that a shift of the expectation leaves, whitened by a factor.
     pub(crate) fn whiten(&self, factor: &Factor, shift: &Vector) -> Vector {
         let mut residual = self.residual;

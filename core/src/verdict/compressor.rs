@@ -2,9 +2,10 @@
 
 use super::Evidence;
 use crate::cause::Cause;
-use crate::estimate::Estimate;
 use crate::field::choice;
 use crate::motor::Findings;
+use crate::motor::finding::Finding;
+use crate::normal::below;
 
 choice! {
     /// What is said of the compressor with its motor.
@@ -37,7 +38,7 @@ impl CompressorAnswer {
 /// Probability of a fault below which the compressor is cleared.
 ///
 /// Of 4,000 visits to the simulated machines that constants may be set on (the setting half, seed 7), with all readings,
-/// without a high side, and with six readings: 2.0, 2.0 and 1.6 % of the weak ones are cleared, and 56, 55 and 33 % of
+/// without a high side, and with six readings: 0.8, 1.2 and 1.6 % of the weak ones are cleared, and 56, 55 and 33 % of
 /// the sound ones.
 pub const CLEARED_BELOW: f32 = 0.008;
 /// Probability of a fault from which the compressor is condemned, where the rule for acting on a cause allows it.
@@ -69,6 +70,17 @@ const ATMOSPHERE_KPA: f32 = 101.325;
 /// back through bad valves keeps the suction above the atmosphere).
 const PROVED_TO_PUMP: f32 = 0.05;
 
+/// Rise after a pump-down above which what the compressor pulled leaks back, kPa/min (judged).
+const COMES_BACK_KPA_PER_MIN: f32 = 20.0;
+/// Width over which a pressure ratio counts more and more (judged).
+const RATIO_SPREAD: f32 = 0.04;
+/// The same of a share of the expected current.
+const CURRENT_SPREAD: f32 = 0.06;
+/// The same of the share below which the motor does not run.
+const NO_CURRENT_SPREAD: f32 = 0.05;
+/// The same of the minutes since the start.
+const PARTED_SPREAD_MINUTES: f32 = 1.0;
+
 /// Answers the question.
 pub(super) fn answer(evidence: &Evidence<'_>) -> CompressorAnswer {
     use CompressorState as State;
@@ -76,10 +88,9 @@ pub(super) fn answer(evidence: &Evidence<'_>) -> CompressorAnswer {
     let weak = diagnosis.causes.iter().find(|c| c.cause == Cause::WeakCompressor);
     let (weak_p, loss) = weak.map_or((0.0, 0.0), |w| (w.probability, w.severity.unwrap_or(0.0)));
     let broken = broken_valves(evidence);
-    let pumps = pumps(evidence);
-    let weak_p =
-        if pumps { PROVED_TO_PUMP * weak_p / (1.0 - (1.0 - PROVED_TO_PUMP) * weak_p) } else { weak_p };
-    let valves = if broken { weak_p.max(BROKEN_VALVES) } else { weak_p };
+    let left = 1.0 - (1.0 - PROVED_TO_PUMP) * pumps(evidence);
+    let weak_p = left * weak_p / (1.0 - (1.0 - left) * weak_p).max(1.0e-6);
+    let valves = 1.0 - (1.0 - weak_p) * (1.0 - broken);
     let motor = motor(evidence.findings);
     let probability = 1.0 - (1.0 - valves) * (1.0 - motor);
     let weighed = diagnosis.fits.is_some();
@@ -88,8 +99,8 @@ pub(super) fn answer(evidence: &Evidence<'_>) -> CompressorAnswer {
     let says_something = !evidence.doubted && evidence.running && weighed;
     let state = if motor >= MOTOR_CONDEMNED_FROM {
         State::Failed
-    } else if says_something && valves >= CONDEMNED_FROM && (broken || decided) {
-        if broken || loss >= FAILED_FROM_LOSS { State::Failed } else { State::Failing }
+    } else if says_something && valves >= CONDEMNED_FROM && (broken >= CONDEMNED_FROM || decided) {
+        if broken >= CONDEMNED_FROM || loss >= FAILED_FROM_LOSS { State::Failed } else { State::Failing }
     } else if says_something && probability < CLEARED_BELOW {
         State::Cleared
     } else {
@@ -100,53 +111,53 @@ pub(super) fn answer(evidence: &Evidence<'_>) -> CompressorAnswer {
 
 /// The probability of a fault by what no reading of the cycle is needed for: nothing compressed, or the motor.
 pub(super) fn beyond_the_cause(evidence: &Evidence<'_>) -> f32 {
-    let valves = if broken_valves(evidence) { BROKEN_VALVES } else { 0.0 };
-    valves.max(motor(evidence.findings))
+    broken_valves(evidence).max(motor(evidence.findings))
 }
 
 /// The probability that the motor inside the shell is at fault.
 pub(super) fn motor(findings: &Findings) -> f32 {
-    findings.iter().map(|f| f.probability * f.inside_the_shell()).fold(0.0, f32::max)
+    findings.iter().map(Finding::compressor_fault).fold(0.0, f32::max)
 }
 
-/// Whether the compressor turns and compresses nothing: pressures nearly equal, and little current.
-fn broken_valves(evidence: &Evidence<'_>) -> bool {
+/// The probability that the compressor turns and compresses nothing, by pressures nearly equal and little current.
+fn broken_valves(evidence: &Evidence<'_>) -> f32 {
     let readings = &evidence.visit.readings;
-    if !evidence.running || readings.minutes_running.is_some_and(|m| m < PARTED_AFTER_MINUTES) {
-        return false;
-    }
-    let equal = evidence.cycle.pressure_ratio.is_some_and(|r| r.value + r.u < NO_COMPRESSION);
+    let (true, Some(ratio), Some(amps)) =
+        (evidence.running, evidence.cycle.pressure_ratio, readings.current_a)
+    else {
+        return 0.0;
+    };
     // What a current can be held against: today's expectation, else the usual share of the plate.
     let plate = evidence.visit.system.compressor.rated_load_a;
     let expected = evidence
         .expected
         .current_a
-        .or_else(|| plate.and_then(crate::compressor::current::expected_from_plate))
-        .map(|e: Estimate| e.value);
-    let little = readings
-        .current_a
-        .zip(expected)
-        .is_some_and(|(amps, expected)| amps > NO_CURRENT * expected && amps < LITTLE_CURRENT * expected);
-    equal && little
+        .or_else(|| plate.and_then(crate::compressor::current::expected_from_plate));
+    let Some(share) = expected.map(|expected| amps / expected.value.max(1.0e-3)) else { return 0.0 };
+    let parted =
+        readings.minutes_running.map_or(1.0, |m| below((m - PARTED_AFTER_MINUTES) / PARTED_SPREAD_MINUTES));
+    let equal = below((NO_COMPRESSION - ratio.value) / (ratio.u + RATIO_SPREAD));
+    let little = below((LITTLE_CURRENT - share) / CURRENT_SPREAD);
+    let some = below((share - NO_CURRENT) / NO_CURRENT_SPREAD);
+    BROKEN_VALVES * parted * equal * little * some
 }
 
-/// Whether the compressor was seen to pull a vacuum that a healthy one would not hold here without reason.
-fn pumps(evidence: &Evidence<'_>) -> bool {
+/// How surely the compressor was seen to pull a vacuum that it would not hold here without reason, 0 to 1.
+fn pumps(evidence: &Evidence<'_>) -> f32 {
     let uncertainty = &evidence.visit.uncertainty;
     let readings = &evidence.visit.readings;
-    let vacuum = |kpa: f32| kpa + 2.0 * uncertainty.pressure_kpa(kpa) < ATMOSPHERE_KPA;
+    let vacuum = |kpa: Option<f32>| {
+        kpa.map_or(0.0, |kpa| below((ATMOSPHERE_KPA - kpa) / uncertainty.pressure_kpa(kpa).max(0.1) - 2.0))
+    };
     // Where a healthy machine runs in vacuum, one does not prove anything.
-    let unusual = evidence.expected.suction_pressure_kpa.is_none_or(|e| e.value - e.u > ATMOSPHERE_KPA);
-    let suction = evidence.running && unusual && readings.suction_pressure_kpa.is_some_and(vacuum);
-    let tested =
-        readings.pump_down_kpa.is_some_and(vacuum) && !comes_back(readings.pump_down_rise_kpa_per_min);
-    suction || tested
-}
-
-/// Rise after a pump-down above which what the compressor pulled leaks back, kPa/min (judged; as the pump-down itself
-/// is judged).
-const COMES_BACK_KPA_PER_MIN: f32 = 20.0;
-
-fn comes_back(rise: Option<f32>) -> bool {
-    rise.is_some_and(|rise| rise > COMES_BACK_KPA_PER_MIN)
+    let unusual = evidence
+        .expected
+        .suction_pressure_kpa
+        .map_or(1.0, |e| below((e.value - ATMOSPHERE_KPA) / e.u.max(0.1) - 1.0));
+    let suction = if evidence.running { unusual * vacuum(readings.suction_pressure_kpa) } else { 0.0 };
+    // What leaks back quickly was pulled against a leak.
+    let holds = readings
+        .pump_down_rise_kpa_per_min
+        .map_or(1.0, |rise| below((COMES_BACK_KPA_PER_MIN - rise) / (0.25 * COMES_BACK_KPA_PER_MIN)));
+    suction.max(holds * vacuum(readings.pump_down_kpa))
 }

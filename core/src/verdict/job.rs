@@ -51,7 +51,7 @@ pub(crate) fn jobs(system: &System, diagnosis: &Diagnosis, findings: &Findings, 
     let electrical = findings
         .iter()
         .filter(|f| f.finding.rank() >= Rank::Part)
-        .map(|f| f.probability * (1.0 - f.inside_the_shell()))
+        .map(|f| f.weight() * (1.0 - f.inside_the_shell()))
         .fold(0.0, f32::max);
     // What the compressor's own question adds to what the causes say of it takes from a machine without a fault.
     let weak = diagnosis.jobs.of(Job::Compressor).min(0.999);

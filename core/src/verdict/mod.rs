@@ -13,7 +13,7 @@ pub use crate::job::{Family, Job};
 pub use compressor::{CLEARED_BELOW, CONDEMNED_FROM, CompressorAnswer, CompressorState};
 pub use job::{Families, FamilyProbability, JobProbability, Jobs};
 pub(crate) use job::{families, jobs};
-pub use stopped::needs_running;
+pub use stopped::{needs_running, runs};
 
 use crate::alarm::{AlarmCode, Alarms};
 use crate::cause::Cause;
@@ -239,6 +239,11 @@ pub(crate) fn verdict(evidence: &Evidence<'_>, families: &Families, jobs: &Jobs)
         .or_else(job)
         .or_else(unidentified)
         .unwrap_or(Verdict { statement: Statement::Undecided, probability: diagnosis.causes[0].probability })
+}
+
+/// The probability that something of the motor, its start gear or its supply is at fault.
+pub(crate) fn electrical_fault(findings: &Findings) -> f32 {
+    findings.iter().filter(|f| f.finding.rank() >= Rank::Part).map(|f| f.probability).fold(0.0, f32::max)
 }
 
 /// Answers the question of the compressor.

@@ -8,11 +8,12 @@
 //!   prints it instead, `--points 40` sweeps finer.
 //! * `grade -- worse` follows every cause from mild to total on every machine and writes `tests/SWEEPS.md`; `--print`
 //!   prints it instead, `--machine NAME` takes the machines whose name holds NAME, `--out FILE` keeps the visits.
+//! * `grade -- guided` plays visits step by step as the report asks; `--trace 20` shows the steps of the first twenty.
 //! * `grade -- hard` prints what is missed of the visits written by hand.
 //! * `grade -- sweep TYPE` prints every cause's sweep on one type, a CSV.
 
 use rimewise_tests::rig::extreme;
-use rimewise_tests::rig::grader::{continuity, extremes, hard, report, worse};
+use rimewise_tests::rig::grader::{continuity, extremes, guided, hard, report, value, worse};
 use rimewise_tests::rig::set::{self, Run};
 use serde_json::{Value, json};
 use std::path::{Path, PathBuf};
@@ -21,6 +22,8 @@ use std::process::ExitCode;
 /// Seed and number of visits of the committed grades.
 const SEED: u64 = 1;
 const VISITS: u64 = 2000;
+/// Visits of each half that are played step by step.
+const GUIDED: usize = 300;
 /// How far a committed figure may move before the check fails: shares and nats.
 const TOLERANCE: f64 = 0.01;
 
@@ -45,6 +48,15 @@ fn main() -> ExitCode {
         }
         Some("continuity") => judge_continuity(&args),
         Some("worse") => judge_worse(&args),
+        Some("guided") => {
+            play_guided(
+                &half,
+                seed,
+                visits,
+                option(&args, "--trace").and_then(|s| s.parse().ok()).unwrap_or(0),
+            );
+            Ok(())
+        }
         Some("hard") => {
             let misses = hard::judge_all(&rimewise::json::answer_visit);
             print!("{}", hard::summary(hard::visits().len(), &misses));
@@ -96,6 +108,37 @@ fn judge_worse(args: &[String]) -> Result<(), String> {
     publish(args, "SWEEPS.md", &worse::markdown(&ways, &falls, 60))
 }
 
+/// Plays the guided visits alone; traces the first few.
+fn play_guided(half: &str, seed: u64, visits: u64, trace: usize) {
+    let answer = &rimewise::json::answer_visit;
+    let run = set::run_cached("all", seed, visits);
+    let types = set::types("all");
+    println!("{}", guided::flagship_markdown(&guided::flagship(&types, answer)));
+    for name in ["grading", "setting"].iter().filter(|n| half == "all" || half == **n) {
+        let of_half = run.cases.iter().filter(|c| c.truth["half"] == *name);
+        let cases: Vec<_> = of_half.take(GUIDED).collect();
+        let all: Vec<_> = run.cases.iter().filter(|c| c.truth["half"] == *name).collect();
+        println!("{name}{}", value::markdown(&value::grade(&types, &all, answer)));
+        println!("{name}{}", guided::markdown(&guided::grade(&types, &cases, answer)));
+        for case in cases.iter().take(trace) {
+            let Some(kind) = types.iter().find(|k| case.truth["type"] == k.machine.spec.name) else {
+                continue;
+            };
+            let play = guided::Play::new(kind, case);
+            let p = play.guided(answer);
+            println!(
+                "{} {}: {:?} {} in {:.0} minutes, {}",
+                kind.machine.spec.name,
+                play.truth(),
+                p.end,
+                p.verdict,
+                p.minutes,
+                p.taken.join(", ")
+            );
+        }
+    }
+}
+
 fn lines(run: &Run) -> String {
     run.cases.iter().map(|c| json!({"visit": c.visit, "truth": c.truth}).to_string() + "\n").collect()
 }
@@ -121,7 +164,17 @@ fn grade(half: &str, seed: u64, visits: u64, args: &[String]) -> Result<(), Stri
             h.extremes = rows;
         }
     }
-    let json = report::to_json(&run, seed, &halves);
+    let types = set::types(half);
+    for (name, h) in &mut halves {
+        let of_half = run.cases.iter().filter(|c| c.truth["half"] == name.as_str());
+        let cases: Vec<_> = of_half.collect();
+        let played = &cases[..cases.len().min(GUIDED)];
+        h.guided = guided::grade(&types, played, &rimewise::json::answer_visit);
+        h.value = value::grade(&types, &cases, &rimewise::json::answer_visit);
+    }
+    let flagship = guided::flagship(&types, &rimewise::json::answer_visit);
+    let mut json = report::to_json(&run, seed, &halves);
+    json["flagship_plays_that_will_do"] = json!(flagship.iter().filter(|p| p.3).count());
     let folder = Path::new(env!("CARGO_MANIFEST_DIR"));
     let notes = std::fs::read_to_string(folder.join("src/rig/reading_the_grades.md")).unwrap_or_default();
     if half != "all" || seed != SEED || visits != VISITS {
@@ -143,7 +196,8 @@ fn grade(half: &str, seed: u64, visits: u64, args: &[String]) -> Result<(), Stri
         }
         return Err(format!("{} figures moved by more than {TOLERANCE}:\n{}", found.len(), found.join("\n")));
     }
-    std::fs::write(&text, report::to_markdown(&run, seed, &halves, &notes)).map_err(|e| e.to_string())?;
+    let page = report::to_markdown(&run, seed, &halves, &notes) + &guided::flagship_markdown(&flagship);
+    std::fs::write(&text, page).map_err(|e| e.to_string())?;
     std::fs::write(&data, format!("{json:#}\n")).map_err(|e| e.to_string())?;
     for (name, h) in &halves {
         for (set, t) in &h.sets {

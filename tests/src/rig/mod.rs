@@ -11,6 +11,10 @@
 //! refrigerant. A visit is one unit of a type, off its sheet by hidden variation (`unit`), on one day, with a fault
 //! or two (`fault`), read by noisy instruments (`visit`, `pump_down`).
 //!
+//! One cause can be followed to its total (`total`), the box as warm as that leaves it; where no steady balance is left
+//! the state of rest takes over (`limit`). Those, stopped machines, dead motors and bad supplies (`extreme`) are made
+//! and graded apart from the visits above.
+//!
 //! What it leaves out: time. Every point is steady; a machine in pull-down is a steady machine in a warm space.
 //! Frost only narrows the air; oil carries refrigerant but does not return late; a regulator is a plain opening.
 //!

@@ -1,7 +1,7 @@
 /** Confirm, do, prove: the cheapest check that confirms, the job with its steps, and the readings before and after. */
 import { handling, hoseContents, RimewiseError, weigh, weighIn, type Estimate, type Visit } from "rimewise";
 import { ask } from "./answer.js";
-import { app, edit, follow, settle } from "./app.js";
+import { app, edit, followLater, settle } from "./app.js";
 import { byId, h } from "./dom.js";
 import { estimate, percent, unitOf } from "./figures.js";
 import { say, type Pair } from "./language.js";
@@ -104,9 +104,10 @@ function replaceAbove(report: FullReport): number | null {
   if (visit === undefined || compressor === undefined || loss === undefined || days === undefined) return null;
   const costs = { visit, compressor, product_at_risk: loss * days };
   const pays = (share: number): boolean => {
-    const rest = report.causes.find((entry) => entry.cause === "weak_compressor")?.probability ?? 0;
-    const others = rest >= 1 ? 0 : (1 - share) / (1 - rest);
-    const causes = report.causes.map((entry) => ({ ...entry, probability: entry.cause === "weak_compressor" ? share : Math.min(1, entry.probability * others) }));
+    // The other causes keep their proportions and share what is left.
+    const others = report.causes.filter((entry) => entry.cause !== "weak_compressor").reduce((sum, entry) => sum + entry.probability, 0);
+    const scale = others > 0 ? (1 - share) / others : 0;
+    const causes = report.causes.map((entry) => ({ ...entry, probability: entry.cause === "weak_compressor" ? share : Math.min(1, entry.probability * scale) }));
     const decision = weigh(causes, costs);
     const way = (action: string) => decision.alternatives.find((one) => one.action === action)?.expected_cost ?? null;
     const [replace, leave] = [way("replace_compressor"), way("leave")];
@@ -223,7 +224,7 @@ export function wireJob(): void {
       showWeighIn();
     });
   }
-  follow(() => {
+  followLater(() => {
     if (!isShown("answer")) return;
     showJob();
     if (byId<HTMLDetailsElement>("weigh").open) showWeighIn();

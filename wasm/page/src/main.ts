@@ -1,7 +1,7 @@
 /** The page: what is entered goes in, the answer comes out, once a frame. */
 import { property, refrigerants, version, RimewiseError, type Readings } from "rimewise";
 import { probe } from "./accepts.js";
-import { app, changed, edit, follow, settle } from "./app.js";
+import { app, changed, edit, follow, followLater, settle } from "./app.js";
 import { showBar, wireBar } from "./bar.js";
 import { showCircuit } from "./circuit.js";
 import { wireChart } from "./chart.js";
@@ -25,7 +25,7 @@ import { forgetTab, keepUnits, keepVisit, keptUnits, keptVisit, newId, openVisit
 import { t, translate } from "./text.js";
 import { altitudeM, altitudeWrong, type Units } from "./units.js";
 import { download, send, wireVisits } from "./visits.js";
-import { foldCauses, showAnswer } from "./view.js";
+import { foldCauses, showAnswer, showVerdict } from "./view.js";
 import { goView, isShown, isWide, onView, wireViews } from "./views.js";
 import { wireWhatIf } from "./whatif.js";
 import "./style.css";
@@ -156,6 +156,7 @@ function back(to: { id: string; state: State }, word: string, text: string): HTM
 }
 
 async function change(id: string, state: State): Promise<void> {
+  keepNow();
   show(await takeVisit(id), state);
 }
 
@@ -362,7 +363,8 @@ function wire(): void {
   wireBar();
   follow(showBar);
   buildForm();
-  follow(() => {
+  follow(showVerdict);
+  followLater(() => {
     if (isShown("answer")) showAnswer();
   });
   follow(() => {
@@ -396,6 +398,16 @@ function wire(): void {
   const open = () => (menu.open = isWide());
   open();
   matchMedia("(min-width: 60rem)").addEventListener("change", open);
+}
+
+/** Says once which units were taken from the browser's region, with a way to others. */
+function askUnits(): void {
+  const click = () => {
+    byId<HTMLDetailsElement>("menu").open = true;
+    byId<HTMLDetailsElement>("units-box").open = true;
+    byId("unit-pressure").focus();
+  };
+  say(t("units_taken", { units: byId("units-now").textContent ?? "" }), " ", h("button", { type: "button", class: "link", id: "units-change", click }, t("guide_back")));
 }
 
 /** Asks whether to open the visit whose last start never came to its end. */
@@ -442,8 +454,11 @@ async function main(): Promise<void> {
   wire();
   changed(true);
   settle();
+  // What was only read has not to be written.
+  clearTimeout(keeping);
+  keeping = undefined;
   startEnds();
-  if (!kept.asked) byId<HTMLDetailsElement>("units-box").open = isWide();
+  if (!kept.asked) askUnits();
   keepUnits(app.units);
   performance.mark("first-result");
   document.documentElement.dataset["ready"] = "true";

@@ -14,6 +14,7 @@ const TEXT = {
   record_file: ["Visit file for the record", "Archivo de visita para el registro"],
   examples: ["Invented examples", "Ejemplos inventados"],
   units: ["Units", "Unidades"],
+  units_taken: ["Units: {units}.", "Unidades: {units}."],
   pressure: ["Pressure", "Presión"],
   read_as: ["read as", "leída como"],
   gauge: ["gauge", "manométrica"],

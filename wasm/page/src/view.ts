@@ -236,11 +236,12 @@ export function standing(): { title: string; text: string; tone: string } {
   return isMeasured() ? verdict(app.report) : { title: t("nothing_yet"), text: t("nothing_text"), tone: "open" };
 }
 
-/** Shows the answer. */
-export function showAnswer(): void {
+/** Shows the verdict with its doubts, and what could not be read. */
+export function showVerdict(): void {
   const report = app.report;
   const said = standing();
-  if (byId("verdict").className !== `verdict ${said.tone}`) byId("verdict").className = `verdict ${said.tone}`;
+  const name = `verdict ${said.tone}`;
+  if (byId("verdict").className !== name) byId("verdict").className = name;
   const put = (id: string, text: string) => write(byId(id), text);
   put("verdict-title", said.title);
   put("verdict-text", said.text);
@@ -250,20 +251,26 @@ export function showAnswer(): void {
   ];
   refill(byId("homeless"), homeless, () => homeless.map((text) => h("li", {}, text)));
   if (report === undefined) return;
-  const measured = isMeasured();
   const alarms = alarmTexts(report);
   refill(byId("alarms"), alarms, () => alarms.map((text) => h("li", {}, text)));
   put("hazard", hazard(report));
   const leftOut = [...app.mistakes.keys()].map((path) => FIELDS.get(path)?.label.toLowerCase() ?? path);
   put("left-out", leftOut.length === 0 ? "" : t("left_out", { fields: leftOut.join("; ") }));
-  put("fits", !measured || report.fits === null || report.fits >= 0.05 ? "" : t("odd_share", { share: percent(report.fits) }));
+  put("fits", !isMeasured() || report.fits === null || report.fits >= 0.05 ? "" : t("odd_share", { share: percent(report.fits) }));
+}
+
+/** Shows the rest of the answer. */
+export function showAnswer(): void {
+  const report = app.report;
+  if (report === undefined) return;
+  const measured = isMeasured();
   byId("causes-section").hidden = !measured;
   showFigures(report);
   showCauses(report);
   showUnions(report);
   showNext(report);
   const more = report.causes.some((entry) => entry.probability > 0.02 && entry.cause !== report.leading);
-  put("next-none", t(!measured ? "next_start" : more ? "next_look" : "next_none"));
+  write(byId("next-none"), t(!measured ? "next_start" : more ? "next_look" : "next_none"));
   showElectrical(report);
   showCautions(report);
 }

@@ -29,8 +29,7 @@ pub(super) fn voltage(found: &mut Findings, plate: &CompressorPlate, readings: &
         match supply::judge(volts, rated) {
             Some(Supply::Low { .. }) if volts < NO_SUPPLY_BELOW * rated => {
                 let limit = NO_SUPPLY_BELOW * rated;
-                let finding = Finding::new(Kind::NoSupply, "V").held(volts, Some(limit));
-                add(found, finding.likely(beyond((limit - volts) / u)));
+                add(found, Finding::new(Kind::NoSupply, "V").held(volts, Some(limit)).likely(beyond(3.0)));
             }
             Some(Supply::Low { limit_v }) => {
                 let finding = Finding::new(Kind::LowVoltage, "V").held(volts, Some(limit_v));
@@ -98,7 +97,7 @@ pub(super) fn running_current(
         let limit = start::STANDS_STILL * locked.value;
         if highest.value >= limit {
             let u = combine(&[highest.u, start::STANDS_STILL * locked.u]).max(1.0e-3);
-            let sure = beyond((highest.value - limit) / u + 1.0);
+            let sure = beyond((highest.value - limit) / u);
             return add(found, new(Kind::LockedRotor).held(highest.value, Some(limit)).likely(sure));
         }
     }

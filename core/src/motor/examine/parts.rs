@@ -88,10 +88,10 @@ fn one_capacitor(
     Some(match condition {
         Some(Condition::Good { limit_uf }) => new(good).held(value, Some(limit_uf)),
         Some(Condition::Low { limit_uf }) => {
-            new(low).held(value, Some(limit_uf)).likely(beyond((limit_uf - value) / u + capacitor::GUARD))
+            new(low).held(value, Some(limit_uf)).likely(beyond((limit_uf - value) / u))
         }
         Some(Condition::High { limit_uf }) => {
-            new(high).held(value, Some(limit_uf)).likely(beyond((value - limit_uf) / u + capacitor::GUARD))
+            new(high).held(value, Some(limit_uf)).likely(beyond((value - limit_uf) / u))
         }
         Some(Condition::Open) => new(open).held(value, None).likely(beyond(8.0)),
         None if Estimate::new(value, 0.0).is_none() || value == 0.0 => {

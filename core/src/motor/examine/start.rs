@@ -19,12 +19,12 @@ pub(super) fn inrush(found: &mut Findings, plate: &CompressorPlate, readings: &R
     let new = |kind| Finding::new(kind, "A");
     match start::inrush(amps, locked.value) {
         Some(Inrush::Low { limit_a }) => {
-            let sure = beyond((limit_a - amps) / u + 0.5);
+            let sure = beyond((limit_a - amps) / u);
             add(found, new(Kind::StartCurrentLow).held(amps, Some(limit_a)).likely(sure));
         }
         Some(Inrush::Usual) => add(found, new(Kind::StartCurrentUsual).held(amps, Some(locked.value))),
         Some(Inrush::High { limit_a }) => {
-            let sure = beyond((amps - limit_a) / u + 0.5);
+            let sure = beyond((amps - limit_a) / u);
             add(found, new(Kind::StartCurrentHigh).held(amps, Some(limit_a)).likely(sure));
         }
         None => {}

@@ -3,6 +3,7 @@
 pub mod answer;
 pub mod continuity;
 pub mod extremes;
+pub mod guided;
 pub mod hard;
 pub mod known;
 pub mod known_fields;
@@ -13,4 +14,5 @@ pub mod said;
 pub mod sets;
 pub mod spoken;
 pub mod tally;
+pub mod value;
 pub mod worse;

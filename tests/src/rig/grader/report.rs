@@ -2,11 +2,13 @@
 
 use super::answer::{self, Answer, WORDS};
 use super::extremes;
+use super::guided;
 use super::mistaken::{self, MISTAKES, Mistaken};
 use super::outcome::{Class, Truth};
 use super::sets::{self, CHANNELS, SETS, Set};
 use super::spoken::{self, SpokenTally};
 use super::tally::Tally;
+use super::value;
 use crate::rig::extreme::Group;
 use crate::rig::set::Run;
 use crate::rig::visit::Case;
@@ -53,6 +55,10 @@ pub struct Half {
     pub mistaken: Vec<(String, Mistaken)>,
     /// The visits at the ends, by group and what it is.
     pub extremes: BTreeMap<(Group, String), extremes::Row>,
+    /// Guided visits, in the order of [`guided::WAYS`].
+    pub guided: [guided::Way; 3],
+    /// Value of use.
+    pub value: value::Values,
     /// Messages of answers that were errors.
     pub errors: BTreeMap<String, u32>,
 }
@@ -256,7 +262,9 @@ pub fn to_json(run: &Run, seed: u64, halves: &BTreeMap<String, Half>) -> Value {
             "pump_down_weak_compressor": { "with": h.pump_down_weak[0].json(), "without": h.pump_down_weak[1].json() },
             "channels": channels,
             "mistaken": mistaken::json(&h.mistaken),
+            "value_of_use": value::to_json(&h.value),
             "extremes": extremes::rows_json(&h.extremes),
+            "guided": guided::WAYS.iter().zip(&h.guided).map(|(n, w)| (n.to_string(), w.json())).collect::<serde_json::Map<_, _>>(),
             "errors": h.errors,
         });
     }
@@ -380,6 +388,10 @@ pub fn to_markdown(run: &Run, seed: u64, halves: &BTreeMap<String, Half>, unread
             let _ = writeln!(m, "| {c} | {} | {} | {} | {} |", cell(left), left.n, cell(added), added.n);
         }
         m.push_str(&mistaken::markdown(&h.mistaken));
+        if h.guided[0].visits > 0 {
+            m.push_str(&guided::markdown(&h.guided));
+            m.push_str(&value::markdown(&h.value));
+        }
         if !h.extremes.is_empty() {
             m.push_str(&extremes::markdown(&h.extremes));
         }

@@ -13,8 +13,6 @@ use serde_json::{Map, Value, json};
 use std::collections::BTreeMap;
 use std::fmt::Write;
 
-/// A fault counts from this share of capacity or COP on; the way before it may go up and down.
-const COUNTS: f64 = visit::COUNTS;
 /// How far a probability may fall from its highest.
 pub const MAY_FALL: f64 = 0.03;
 /// Places looked at on the way to total, those to the state of rest aside.
@@ -292,9 +290,4 @@ pub fn markdown(ways: &[Way], falls: &[Fall], rows: usize) -> String {
         );
     }
     m
-}
-
-/// True where a place of a way costs enough to count.
-pub fn counts(capacity: f64) -> bool {
-    capacity < COUNTS
 }

@@ -101,7 +101,7 @@ int main(int argc, char **argv)
             uncertainty.size = sizeof uncertainty;
             break;
         case 2: /* one struct in noise, the others as they should be */
-            noise(draw() % 2 ? (void *)&readings.running : (void *)&readings.suction_pressure_kpa, 4 * 4);
+            noise(draw() % 2 ? (void *)&readings.running : (void *)&readings.suction_pressure_kpa, 3 * 4);
             break;
         default: /* a visit with a few words disturbed */
             readings.suction_pressure_kpa = 150.0f + (float)(draw() % 200);

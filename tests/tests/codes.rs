@@ -30,6 +30,35 @@ fn set(path: &str, value: Value) -> Value {
     visit
 }
 
+/// An invented cooler whose restriction and whose tired capillary would show the same.
+fn alike() -> Value {
+    json!({
+        "system": {
+            "refrigerant": "R134a", "metering": "capillary", "receiver": false, "duty": "cooler",
+            "design": {
+                "space_c": 3, "ambient_c": 31, "evaporator_td_k": 10, "condenser_td_k": 13, "suction_superheat_k": 21
+            }
+        },
+        "readings": {
+            "suction_pressure_kpa": 139.2, "discharge_pressure_kpa": 843.3, "evaporator_outlet_c": 4,
+            "suction_line_c": 15, "discharge_line_c": 91, "liquid_line_c": 25.8, "drier_outlet_c": 25.3, "space_c": 4,
+            "supply_air_c": 2.2, "ambient_c": 23.2, "condenser_exhaust_c": 29.1
+        }
+    })
+}
+
+/// The pressures of R134a at -28 and 40 degC under the name of another refrigerant.
+fn named_wrongly() -> Value {
+    json!({
+        "system": {"refrigerant": "R404A", "metering": "capillary", "duty": "freezer"},
+        "readings": {
+            "suction_pressure_kpa": 93, "discharge_pressure_kpa": 1017, "suction_line_c": -8, "evaporator_outlet_c": -24,
+            "liquid_line_c": 34, "discharge_line_c": 70, "space_c": -20, "supply_air_c": -24, "ambient_c": 27,
+            "condenser_exhaust_c": 34
+        }
+    })
+}
+
 fn warned(visit: &Value) -> BTreeSet<String> {
     let report: Value = serde_json::from_str(&answer_visit(&visit.to_string())).expect("one JSON object");
     assert_eq!(report["status"], "ok", "{report}");
@@ -61,6 +90,9 @@ fn warnings_of_the_visit_itself_are_given() {
         (without, WarningKind::RefrigerantUnknown),
         (set("/readings/running", json!(false)), WarningKind::NotRunning),
         (set("/readings/minutes_running", json!(4.0)), WarningKind::NotSettled),
+        (set("/readings/ambient_c", json!(110)), WarningKind::OutsideModel),
+        (alike(), WarningKind::TwoCausesAlike),
+        (named_wrongly(), WarningKind::ReadsLikeAnother),
         (set("/system/record", json!([{"readings": {"space_c": -20}}])), WarningKind::RecordUnused),
     ] {
         let codes = warned(&visit);

@@ -49,7 +49,7 @@ export interface FigureRow {
 const FIRST = ["superheat_k", "compressor_superheat_k", "subcooling_k", "suction_saturation_c", "condensing_c", "pressure_ratio"];
 
 /** The figures that can be shown; of a stopped machine only what was read. */
-export function figures(report: Report, units: Units, stopped = false): FigureRow[] {
+export function figures(report: Pick<Report, "cycle" | "expected">, units: Units, stopped = false): FigureRow[] {
   const cycle = report.cycle as unknown as Record<string, Estimate | null>;
   const expected = stopped ? {} : (report.expected as unknown as Record<string, Estimate | null>);
   const names = [...new Set([...FIRST, ...Object.keys(cycle)])];

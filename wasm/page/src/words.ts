@@ -160,6 +160,9 @@ export const FINDING = names<FindingKind>()({
   start_current_usual: ["Start current is that of any start", "Corriente de arranque normal"],
   start_current_low: ["Start current is far below locked rotor: a clamp too slow, or a poor connection", "Corriente de arranque muy baja: pinza lenta o mala conexión"],
   start_current_high: ["Start current is above locked rotor: shorted turns, or another motor’s plate", "Corriente de arranque sobre rotor bloqueado: espiras en corto o placa de otro motor"],
+  single_phasing: ["One of three phases is missing", "Falta una de las tres fases"],
+  start_gear_failed: ["The start gear does not bring the start winding in", "El dispositivo de arranque no conecta el devanado de arranque"],
+  no_supply: ["No supply at the motor: controls, contactor or fuse", "No llega tensión al motor: controles, contactor o fusible"],
 });
 
 export const CAUTION = names<CautionCode>()({

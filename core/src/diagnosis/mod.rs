@@ -207,6 +207,7 @@ pub(crate) fn weigh(
     let wrong = |reading| posterior.wrong(deviation, reading);
     let mut fits = crate::student_t::tail(posterior.distance(), deviation.size())
         .min(consistency::probability(&cycle, &readings, &wrong, posterior.still()));
+    diagnosis.still = posterior.still();
     diagnosis.unidentified = posterior.unlisted(Unlisted::Unidentified);
     // What a visit told wrongly explains better, or something else, none of the causes explains.
     fits *= (1.0 - told_wrongly - diagnosis.unidentified).max(0.0);

@@ -49,7 +49,7 @@ use crate::decision::Prices;
 use crate::estimate::Estimate;
 use crate::expectation::{Expectation, Today};
 use crate::expected::Expected;
-use crate::machine::{Fluid, Nominal};
+use crate::machine::{Fluid, Memo, Nominal};
 use crate::readings::{Readings, Visit};
 use crate::refrigerant::Refrigerant;
 use crate::sort::sort_by;
@@ -147,7 +147,8 @@ pub(crate) fn weigh(
         information,
         outlook,
     } = work;
-    let fluid = Fluid(refrigerant);
+    let memo = Memo::new();
+    let fluid = Fluid::new(refrigerant, &memo);
     let system = &visit.system;
     // A stopped machine shows nothing of its cycle; the standing pressure and what was seen remain.
     let running = visit.readings.running != Some(false);

@@ -21,8 +21,8 @@ const WHOLE_ROWS: bool = cfg!(any(target_arch = "x86_64", target_arch = "aarch64
 
 /// Adds a multiple of another row to the first places of a row; behind them stands what does not count.
 #[inline(always)]
-fn add_part(row: &mut Vector, times: f32, other: &Vector, places: usize) {
-    let places = if WHOLE_ROWS { CHANNELS } else { places };
+fn add_part<const ROW: usize>(row: &mut Vector, times: f32, other: &Vector, places: usize) {
+    let places = if WHOLE_ROWS { ROW } else { places };
     for (cell, other) in row.iter_mut().zip(other).take(places) {
         *cell += times * other;
     }
@@ -34,6 +34,17 @@ impl Factor {
     /// Factors the covariance that stands in `matrix`, in place; false where it is not positive definite.
     pub(crate) fn invert(&mut self, size: usize) -> bool {
         let n = size.min(CHANNELS);
+        match n {
+            0..=4 if WHOLE_ROWS => self.invert_within::<4>(n),
+            5..=8 if WHOLE_ROWS => self.invert_within::<8>(n),
+            9..=12 if WHOLE_ROWS => self.invert_within::<12>(n),
+            _ => self.invert_within::<CHANNELS>(n),
+        }
+    }
+
+    /// The same in rows of a known length, which holds all that counts.
+    fn invert_within<const ROW: usize>(&mut self, size: usize) -> bool {
+        let n = size.min(ROW);
         let rows = &mut self.matrix;
         self.size = n;
         self.ln_det = 0.0;
@@ -57,7 +68,7 @@ impl Factor {
                 column[i] = rows[i][k] * reciprocal[k];
             }
             for i in k + 1..n {
-                add_part(&mut rows[i], -column[i], &column, i + 1);
+                add_part::<ROW>(&mut rows[i], -column[i], &column, i + 1);
                 rows[i][k] = column[i];
             }
         }
@@ -67,7 +78,7 @@ impl Factor {
             let lower = rows[i];
             let mut sum = [0.0; CHANNELS];
             for k in 0..i {
-                add_part(&mut sum, lower[k], &rows[k], k + 1);
+                add_part::<ROW>(&mut sum, lower[k], &rows[k], k + 1);
             }
             for (cell, sum) in rows[i].iter_mut().zip(&sum) {
                 *cell = -sum * reciprocal[i];

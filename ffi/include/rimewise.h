@@ -2382,11 +2382,12 @@ typedef struct RimewiseObservations {
     int32_t start_sound;
 } RimewiseObservations;
 
-// Memory of the caller that a diagnosis works in, so that the stack stays small. Its content is private and means
-// nothing between calls; it need not be initialised, and two calls that run at once need one each.
+// Memory of the caller that a diagnosis works in, so that the stack stays small: 36,864 bytes on every target. Its
+// content is private and means nothing between calls; it need not be initialised, and two calls that run at once need
+// one each.
 typedef struct RimewiseWorkspace {
     // Private.
-    const void *opaque[4608];
+    uint64_t opaque[4608];
 } RimewiseWorkspace;
 
 // The probability and the mean severity of one cause.
@@ -3902,7 +3903,7 @@ RimewiseStatus rimewise_decide(const float *probabilities,
 // nothing known, nothing observed, usual instruments. `readings` must be there. `report->size` must be set before the
 // call. `invalid` NULL: the field at fault is not wanted; else `invalid->size` must be set.
 // Errors: INVALID_INPUT and UNKNOWN_CODE (both write `invalid`), WRONG_SIZE, OUT_OF_RANGE where `workspace` is not
-// aligned for pointers.
+// aligned for 64-bit integers.
 RimewiseStatus rimewise_diagnose(const struct RimewiseRefrigerant *refrigerant,
                                  const struct RimewiseSystem *system,
                                  const struct RimewiseReadings *readings,

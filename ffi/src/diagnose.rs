@@ -21,13 +21,14 @@ use rimewise::report::Report;
 /// The longest record of a visit.
 pub const RIMEWISE_RECORD_MAX: u32 = 4;
 
-/// Memory of the caller that a diagnosis works in, so that the stack stays small. Its content is private and means
-/// nothing between calls; it need not be initialised, and two calls that run at once need one each.
+/// Memory of the caller that a diagnosis works in, so that the stack stays small: 36,864 bytes on every target. Its
+/// content is private and means nothing between calls; it need not be initialised, and two calls that run at once need
+/// one each.
 #[derive(Clone, Copy, Debug)]
 #[repr(C)]
 pub struct RimewiseWorkspace {
     /// Private.
-    pub opaque: [*const c_void; 4608],
+    pub opaque: [u64; 4608],
 }
 
 /// Most entries of RimewiseVisit.cannot.
@@ -96,9 +97,10 @@ struct Memory {
     cannot: [Doable; RIMEWISE_CANNOT_MAX as usize],
 }
 
-// Both may begin as zeros: the compiler refuses a constant that is not a valid value of its type. Values made on the
-// stack and moved would take four times the stack that a diagnosis needs.
+// Both begin as zeros, because values made on the stack and moved would take four times the stack that a diagnosis needs.
+// SAFETY: computed while this compiles, where the compiler refuses zeros that are not a valid value of the type.
 const _: Workspace = unsafe { MaybeUninit::zeroed().assume_init() };
+// SAFETY: as the one above.
 const _: Report = unsafe { MaybeUninit::zeroed().assume_init() };
 
 const _: () = assert!(size_of::<Memory>() <= size_of::<RimewiseWorkspace>());
@@ -206,7 +208,7 @@ pub(crate) unsafe fn refuse(invalid: *mut RimewiseInvalid, value: RimewiseInvali
 /// nothing known, nothing observed, usual instruments. `readings` must be there. `report->size` must be set before the
 /// call. `invalid` NULL: the field at fault is not wanted; else `invalid->size` must be set.
 /// Errors: INVALID_INPUT and UNKNOWN_CODE (both write `invalid`), WRONG_SIZE, OUT_OF_RANGE where `workspace` is not
-/// aligned for pointers.
+/// aligned for 64-bit integers.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn rimewise_diagnose(
     refrigerant: *const RimewiseRefrigerant,

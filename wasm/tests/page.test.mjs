@@ -50,6 +50,8 @@ beforeEach(async () => {
 const field = (path) => `#f-${path.replaceAll(".", "-")}`;
 /** Opens an example; on a phone it lies behind the head's menu. */
 const open = async (name) => {
+  // A width that has just changed opens or closes that menu by itself.
+  await page.evaluate(() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))));
   await page.evaluate(() => (document.querySelector("#menu").open = true));
   await page.click(`[data-example="${name}"]`);
   await page.waitForFunction(() => document.getElementById("undo") !== null);

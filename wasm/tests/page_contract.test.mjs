@@ -76,6 +76,7 @@ describe("a library of the second edition", () => {
     assert.match(await page.textContent("#guide .card"), /Look at the condenser\./);
     assert.match(await page.textContent("#guide .card"), /1 min/);
     assert.match(await page.textContent("#guide .card"), /31 % chance/);
+    assert.match(await page.textContent("#guide .card"), /Dirty, 70 %: Clean the condenser/);
     assert.match(await page.textContent("#strip"), /Liquid feed.*93 %/);
     assert.equal(await page.textContent("#bar-compressor-state"), "cleared");
     assert.match(await page.textContent("#bar-alarm"), /Switch it off.*284\.0 °F/);

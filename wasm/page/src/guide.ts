@@ -9,7 +9,7 @@ import { percent } from "./figures.js";
 import { KINDS, applyKind, kindOf } from "./kinds.js";
 import { say } from "./language.js";
 import { quoted } from "./mistakes.js";
-import { jobOf, nameOf, verdictOf, type FullReport, type PlanStep } from "./report.js";
+import { jobOf, nameOf, verdictOf, type FullReport, type Plan, type PlanStep } from "./report.js";
 import { isFilled, makeRow, stopped, type Row } from "./row.js";
 import { matches } from "./search.js";
 import { recentRefrigerants, rememberRefrigerant } from "./store.js";
@@ -17,7 +17,7 @@ import { t } from "./text.js";
 import { figure } from "./units.js";
 import { goView, isShown, onView } from "./views.js";
 import { cautionText, wouldClose } from "./view.js";
-import { CAUSE, CAUTION, JOB, WHERE, measurementName } from "./words.js";
+import { CAUSE, CAUTION, JOB, OUTCOME, WHERE, measurementName } from "./words.js";
 
 type Stage = "complaint" | "kind" | "refrigerant" | "cards";
 const STAGES: readonly Stage[] = ["complaint", "kind", "refrigerant"];
@@ -34,6 +34,8 @@ export interface Card {
   changes: number | null;
   effort: Effort | undefined;
   closes: Cause[];
+  /** What follows on each outcome, where the library says. */
+  then: NonNullable<Plan["then"]>;
 }
 
 /** The question that someone went back to. */
@@ -115,6 +117,7 @@ function fieldsCard(name: string, more: Partial<Card> = {}): Card | undefined {
     changes: null,
     effort: undefined,
     closes: app.report === undefined ? [] : wouldClose(app.report, name),
+    then: [],
     ...more,
   };
 }
@@ -126,7 +129,7 @@ function stepCard(step: PlanStep, report: FullReport): Card | undefined {
   }
   if (step.kind === "act" || step.kind === "wait") {
     if (skipped.has(step.name) || app.state.cannot.includes(step.name)) return undefined;
-    return { id: `act:${step.name}`, title: nameOf(step.name), kind: "act", fields: [], effort: undefined, closes: [], ...more };
+    return { id: `act:${step.name}`, title: nameOf(step.name), kind: "act", fields: [], effort: undefined, closes: [], then: [], ...more };
   }
   return further ? undefined : jobCard(report);
 }
@@ -134,7 +137,7 @@ function stepCard(step: PlanStep, report: FullReport): Card | undefined {
 function jobCard(report: FullReport): Card | undefined {
   const job = jobOf(verdictOf(report), app.accepted.system?.metering);
   if (job === undefined) return undefined;
-  return { id: `job:${job}`, title: JOB[job] ?? job, kind: "job", fields: [], text: "", minutes: null, changes: null, effort: undefined, closes: [] };
+  return { id: `job:${job}`, title: JOB[job] ?? job, kind: "job", fields: [], text: "", minutes: null, changes: null, effort: undefined, closes: [], then: [] };
 }
 
 /** Complaints of a machine that does not run, where gauges are not the first thing. */
@@ -156,7 +159,7 @@ function choose(): Card | undefined {
   }
   // The step first; where it cannot be taken, the job of a verdict that stands, then what would be read behind the step.
   const step = plan?.step == null ? undefined : stepCard(plan.step, report);
-  if (step !== undefined) return step;
+  if (step !== undefined) return { ...step, then: plan?.then ?? [] };
   const job = further ? undefined : jobCard(report);
   if (job !== undefined) return job;
   for (const { kind, name } of plan?.then ?? []) {
@@ -299,7 +302,9 @@ function stepElement(card: Card): HTMLElement {
       else after.focus.focus();
     }),
   );
-  const where = card.fields.map((field) => WHERE[base(bareName(field))]).filter((text): text is string => text !== undefined);
+  // A step of the library says itself where its own reading is taken.
+  const said = card.minutes !== null && card.text !== "" ? 1 : 0;
+  const where = card.fields.slice(said).map((field) => WHERE[base(bareName(field))]).filter((text): text is string => text !== undefined);
   const minutes = card.minutes === null ? "" : ` · ${t("minutes", { minutes: figure(card.minutes, 0) })}`;
   const why = [
     ...(card.changes === null ? [] : [t("guide_changes", { share: percent(card.changes) })]),
@@ -322,7 +327,8 @@ function stepElement(card: Card): HTMLElement {
     card.text !== "" && h("p", {}, quoted(card.text)),
     ...rows.map((row) => row.element),
     ...where.map((text) => h("p", { class: "hint" }, text)),
-    why.length > 0 && h("p", { class: "why" }, why.join(". ")),
+    ...why.map((text) => h("p", { class: "why" }, `${text.charAt(0).toUpperCase()}${text.slice(1)}.`)),
+    card.then.length > 0 && h("ul", { class: "why" }, ...card.then.map((one) => h("li", {}, `${OUTCOME[one.outcome] ?? one.outcome}, ${percent(one.probability)}: ${nameOf(one.name)}`))),
     care(card),
     h("div", { class: "actions" }, ...main),
   );

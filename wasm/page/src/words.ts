@@ -316,6 +316,41 @@ export const ACTION = names<never>()({
   let_it_settle: ["Let it settle for 15 minutes, then read again", "Dejar estabilizar 15 minutos y leer otra vez"],
 });
 
+/** What a step can turn out to show. */
+export const OUTCOME = names<never>()({
+  "lower than expected": ["Lower than expected", "Más bajo de lo esperado"],
+  "higher than expected": ["Higher than expected", "Más alto de lo esperado"],
+  "as expected": ["As expected", "Como se espera"],
+  "below saturation": ["Below saturation", "Bajo la saturación"],
+  "above saturation": ["Above saturation", "Sobre la saturación"],
+  "at saturation": ["At saturation", "En la saturación"],
+  fades: ["Fades", "Se apaga"],
+  stays: ["Stays", "Sigue"],
+  none: ["None", "Ninguno"],
+  frost: ["Frost", "Escarcha"],
+  "no frost": ["No frost", "Sin escarcha"],
+  bubbles: ["Bubbles", "Burbujas"],
+  clear: ["Clear", "Claro"],
+  iced: ["Iced", "Con hielo"],
+  free: ["Free of ice", "Sin hielo"],
+  stands: ["Stands", "Parado"],
+  slow: ["Slow", "Lento"],
+  turns: ["Turns", "Gira"],
+  blocked: ["Blocked", "Tapada"],
+  dirty: ["Dirty", "Sucia"],
+  clean: ["Clean", "Limpia"],
+  "part of the coil": ["Part of the coil", "Parte del evaporador"],
+  "whole coil": ["Whole coil", "Todo el evaporador"],
+  oil: ["Oil", "Aceite"],
+  dry: ["Dry", "Seco"],
+  found: ["Found", "Encontrada"],
+  "none found": ["None found", "No encontrada"],
+  "does not call": ["Does not call", "No pide frío"],
+  calls: ["Calls", "Pide frío"],
+  "does not close": ["Does not close", "No cierra"],
+  closes: ["Closes", "Cierra"],
+});
+
 export const ALARM = names<never>()({
   switch_off: ["Switch it off", "Apagar la máquina"],
   do_not_energise: ["Do not energise", "No energizar"],

@@ -82,10 +82,11 @@ cp js/package.json README.md pkg/
 for licence in ../LICENSE-MIT ../LICENSE-APACHE; do [ ! -f "$licence" ] || cp "$licence" pkg/; done
 (cd pkg && npm pack --silent > /dev/null)
 
-# The gate: the tarball, which npm gzips, with every refrigerant.
-limit=260000
+# The gate: the tarball, which npm gzips, with every refrigerant. What is allowed, and what was wanted, stands in size.json.
+limit=$(sed -n 's/.*"limit": \([0-9]*\).*/\1/p' size.json)
+wanted=$(sed -n 's/.*"wanted": \([0-9]*\).*/\1/p' size.json)
 packed=$(stat -c %s pkg/rimewise-*.tgz)
-say "package: $packed bytes gzipped (limit $limit), module: $(stat -c %s js/glue/rimewise_bg.wasm) bytes unpacked"
+say "package: $packed bytes gzipped (limit $limit, wanted $wanted), module: $(stat -c %s js/glue/rimewise_bg.wasm) bytes unpacked"
 if [ "$packed" -gt "$limit" ]; then
   # The limit is for what is published, which is the small build.
   [ "$way" = debian ] || { say "over the limit, as the quick build may be"; exit 0; }

@@ -107,10 +107,10 @@ impl RimewisePlan {
         };
         let step = &from.step;
         let percent = step.hose.and_then(|hose| hose.percent);
-        let valid = u32::from(from.replace_above.is_some()) * RIMEWISE_PLAN_REPLACE_ABOVE
-            | u32::from(from.weigh_in_kg.is_some()) * RIMEWISE_PLAN_WEIGH_IN
-            | u32::from(step.hose.is_some()) * RIMEWISE_PLAN_HOSE
-            | u32::from(percent.is_some()) * RIMEWISE_PLAN_HOSE_PERCENT;
+        let valid = (u32::from(from.replace_above.is_some()) * RIMEWISE_PLAN_REPLACE_ABOVE)
+            | (u32::from(from.weigh_in_kg.is_some()) * RIMEWISE_PLAN_WEIGH_IN)
+            | (u32::from(step.hose.is_some()) * RIMEWISE_PLAN_HOSE)
+            | (u32::from(percent.is_some()) * RIMEWISE_PLAN_HOSE_PERCENT);
         let size = size_of::<Self>();
         let weigh_in = from.weigh_in_kg.map_or_else(RimewiseEstimate::default, RimewiseEstimate::from);
         // SAFETY: as the caller's.

@@ -465,7 +465,7 @@ fn vacuum_is_an_alarm_where_the_refrigerant_burns_and_runs_above_the_atmosphere(
         let mut visit = freezer(readings);
         visit["system"]["refrigerant"] = json!(refrigerant);
         visit["system"]["design"] = json!({});
-        alarms(&answer(&visit)).iter().any(|a| *a == "vacuum_with_flammable")
+        alarms(&answer(&visit)).contains(&"vacuum_with_flammable")
     };
     let vacuum = json!({ "suction_pressure_kpa": 70.0, "space_c": -5.0, "ambient_c": 25.0 });
     assert!(visit("R290", vacuum.clone()));

@@ -35,8 +35,8 @@ const ADDED = {
   plan: {
     step: { kind: "look", name: "condenser_face", minutes: 1, changes: 0.31, text: "Look at the condenser." },
     then: [
-      { kind: "act", name: "clean_and_reread", minutes: 20, changes: 0.2, text: "" },
-      { kind: "repair", name: "liquid_line_restriction", minutes: 90, changes: null, text: "" },
+      { outcome: "dirty", probability: 0.7, kind: "act", name: "clean_and_reread" },
+      { outcome: "clean", probability: 0.3, kind: "repair", name: "liquid_line_restriction" },
     ],
     ways: [{ kind: "repair", name: "liquid_line_restriction", expected_cost: 240 }, { kind: "leave", name: null, expected_cost: 900 }],
     replace_above: 0.44,
@@ -79,7 +79,10 @@ describe("a library of the second edition", () => {
     assert.match(await page.textContent("#strip"), /Liquid feed.*93 %/);
     assert.equal(await page.textContent("#bar-compressor-state"), "cleared");
     assert.match(await page.textContent("#bar-alarm"), /Switch it off.*284\.0 °F/);
+    const act = { step: { kind: "act", name: "clean_and_reread", minutes: 20, changes: 0.2, text: "" }, then: [], ways: ADDED.plan.ways, replace_above: 0.44 };
+    await page.evaluate((added) => (window.added = added), { ...ADDED, plan: act });
     await page.click('#guide [data-path="observations.condenser_face"] label:has([value="dirty"])');
+    await shown(page);
     await page.click("#guide-next");
     assert.equal(await page.getAttribute("#guide .card", "data-card"), "act:clean_and_reread");
     await page.click("#guide-next");

@@ -53,6 +53,26 @@ describe("a refused pressure", () => {
     await shown(page);
     assert.deepEqual(at.faults, []);
   });
+
+  it("says its limits on one's own scale in Spanish too", async () => {
+    const mexico = await openPage({ locale: "es-MX" });
+    try {
+      const page = await mexico.fresh({ storage: { "rimewise.units": JSON.stringify({ ...bar, pressure: "psi" }) } });
+      await enter(page);
+      await page.fill(field("readings.suction_pressure_kpa"), "9000");
+      await shown(page);
+      const note = await page.textContent('[data-note="readings.suction_pressure_kpa"]');
+      assert.match(note, /entre .*(psi|inHg)/);
+      assert.doesNotMatch(note, /kPa|absolut/);
+      // The library's limit of 20,000 kPa absolute is 2,886 psi above one atmosphere (1 psi = 6.894757 kPa).
+      await page.selectOption("#refrigerant", "");
+      await shown(page);
+      assert.match((await page.textContent('[data-note="readings.suction_pressure_kpa"]')).replace(/[.,\s]/g, ""), /2886/);
+      assert.deepEqual(mexico.faults, []);
+    } finally {
+      await mexico.close();
+    }
+  });
 });
 
 describe("what was kept in another shape", () => {

@@ -20,7 +20,7 @@ const COUNTERPART = {
   dew_pressure: "property",
   dew_temperature: "property",
   diagnose: "diagnose",
-  diagnose_with_record: "diagnose", // system.record
+  diagnose_visit: "diagnose",
   difference_from_k: "differenceFromK",
   difference_to_k: "differenceToK",
   handling: "handling",
@@ -62,7 +62,7 @@ const COUNTERPART = {
 };
 
 /** What JavaScript has no need of: names of numbers (it has the names), and structs to clear (objects start empty). */
-const NOT_NEEDED = /_(text|clear)$/;
+const NOT_NEEDED = /(^|_)(text|clear)$/;
 /** What JavaScript does not offer yet: a user's own table, loaded from bytes. */
 const MISSING = ["refrigerant_load"];
 

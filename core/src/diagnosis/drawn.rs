@@ -11,7 +11,7 @@ use crate::cause::Cause;
 use crate::cycle::clamp_bias;
 use crate::expectation::{Expectation, balance, off_design};
 use crate::machine::nuisance::{Nuisance, Other};
-use crate::machine::{Fault, Fluid, Machine, Nominal, Run, solve};
+use crate::machine::{Fault, Fluid, Machine, Memo, Nominal, Run, solve};
 use crate::readings::{Readings, Uncertainty, Visit};
 use crate::refrigerant::{Refrigerant, find};
 use crate::symptom::{self, DISCREPANCY, Vector};
@@ -130,7 +130,8 @@ fn draw(
     only: fn(usize) -> bool,
     scale: f32,
 ) -> Option<(Readings, Cause, Cause)> {
-    let fluid = Fluid(refrigerant);
+    let memo = Memo::new();
+    let fluid = Fluid::new(refrigerant, &memo);
     let design = system.design;
     let day = Readings {
         space_c: design.space_c.map(|c| c + random.between(-2.0, 4.0)),

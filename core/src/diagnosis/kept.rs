@@ -6,7 +6,7 @@
 use super::hypothesis::Hypothesis;
 use super::tally::Sum;
 use crate::cause::Cause;
-use crate::decision::Prices;
+use crate::decision::{Action, Prices, WAYS};
 
 /// Explanations kept of one cause alone.
 const SINGLE: usize = 2;
@@ -92,59 +92,61 @@ impl Kept {
         let _ = self.list.push((ln, *hypothesis));
     }
 
-    /// The explanations kept.
-    pub(crate) fn hypotheses(&self) -> impl Iterator<Item = &Hypothesis> {
-        self.list.iter().map(|(_, hypothesis)| hypothesis)
-    }
-
     /// Every explanation kept with its share; the shares of a class sum to that of all its explanations.
-    pub(crate) fn shares(&self) -> impl Iterator<Item = Share<'_>> {
+    pub(crate) fn shares(&self) -> Shares<'_> {
         let mut here = [Sum::new(); Cause::COUNT + 1];
         for (ln, hypothesis) in &self.list {
             if let Some(sum) = here.get_mut(class(hypothesis)) {
                 sum.add(*ln);
             }
         }
+        let (here, class_ln) = (here.map(|sum| sum.ln()), self.class.map(|sum| sum.ln()));
         let mut all = Sum::new();
-        for (class, here) in self.class.iter().zip(&here) {
+        for (class, here) in class_ln.iter().zip(&here) {
             // A class of which nothing is kept carries nothing.
-            if here.ln() > NOTHING {
-                all.add(class.ln());
+            if *here > NOTHING {
+                all.add(*class);
             }
         }
+        let all = all.ln();
         let mut pairs = 0;
-        self.list.iter().map(move |(ln, hypothesis)| {
-            let class = class(hypothesis);
-            let of = |sums: &[Sum; Cause::COUNT + 1]| sums.get(class).map_or(NOTHING, Sum::ln);
-            let share = libm::expf((ln - of(&here) + of(&self.class) - all.ln()).clamp(-80.0, 0.0));
-            let state = if class == PAIR {
-                pairs += 1;
-                Cause::COUNT + pairs - 1
-            } else {
-                class
-            };
-            let cause = hypothesis.each_cause().next().unwrap_or(Cause::None);
-            Share { share, state, cause, hypothesis }
-        })
-    }
-
-    /// What every way to go on costs in every state, hours of work.
-    pub(crate) fn costs(&self, prices: &Prices) -> Costing {
-        let mut costs = [[0.0; STATES]; crate::decision::WAYS];
-        let hour = prices.hour.max(1.0e-6);
-        for share in self.shares() {
-            for (row, way) in costs.iter_mut().zip(crate::decision::Action::WAYS) {
-                if let Some(slot) = row.get_mut(share.state) {
-                    *slot = way.cost(prices, share.faults()) / hour;
-                }
-            }
-        }
-        costs
+        self.list
+            .iter()
+            .map(|(ln, hypothesis)| {
+                let class = class(hypothesis);
+                let of = |lns: &[f32; Cause::COUNT + 1]| lns.get(class).copied().unwrap_or(NOTHING);
+                let share = libm::expf((ln - of(&here) + of(&class_ln) - all).clamp(-80.0, 0.0));
+                let state = if class == PAIR {
+                    pairs += 1;
+                    Cause::COUNT + pairs - 1
+                } else {
+                    class
+                };
+                let cause = hypothesis.each_cause().next().unwrap_or(Cause::None);
+                Share { share, state, cause, hypothesis }
+            })
+            .collect()
     }
 }
 
 /// What every way to go on costs in every state, hours of work.
-pub(crate) type Costing = [[f32; STATES]; crate::decision::WAYS];
+pub(crate) fn costs(shares: &[Share<'_>], prices: &Prices) -> Costing {
+    let mut costs = [[0.0; WAYS]; STATES];
+    let hour = prices.hour.max(1.0e-6);
+    for share in shares {
+        if let Some(row) = costs.get_mut(share.state) {
+            for (slot, way) in row.iter_mut().zip(Action::WAYS) {
+                *slot = way.cost(prices, share.faults()) / hour;
+            }
+        }
+    }
+    costs
+}
+
+/// What every way to go on costs in every state, hours of work; one row a state.
+pub(crate) type Costing = [[f32; WAYS]; STATES];
+/// All that is kept, with its shares.
+pub(crate) type Shares<'a> = heapless::Vec<Share<'a>, KEPT>;
 
 /// The logarithm of no weight at all.
 const NOTHING: f32 = -1.0e29;

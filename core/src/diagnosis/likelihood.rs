@@ -43,36 +43,81 @@ pub(crate) fn square(white: &Vector) -> f32 {
     white.iter().map(|w| w * w).sum()
 }
 
-/// ln likelihood of a hypothesis, whole and in parts.
+/// What a hypothesis's parts must come to if they are to count, as natural logarithms.
+pub(crate) struct Least {
+    /// With the chance that one reading is wrong.
+    pub(super) all: f32,
+    /// With no reading wrong.
+    pub(super) clean: f32,
+    /// With any one channel left out.
+    pub(super) without: f32,
+}
+
+/// A hypothesis that counts with its parts, or about what one comes to that does not.
+pub(crate) enum Heard {
+    Yes(Likelihood),
+    No(f32),
+}
+
+/// The logarithm of more parts than a likelihood has: each channel wrong, each condition wrong, nothing wrong.
+const LN_PARTS: f32 = 2.9;
+
+/// ln likelihood of a hypothesis, whole and in parts; `None` where it has no covariance.
 pub(crate) fn likelihood(
     deviation: &Deviation,
     factor: &mut Factor,
     hypothesis: &Hypothesis,
     steps: &[Step<'_>],
-) -> Option<Likelihood> {
+    least: &Least,
+) -> Option<Heard> {
     let white = whiten(deviation, factor, hypothesis, steps)?;
     let size = deviation.size().min(CHANNELS);
     let square = square(&white);
     let weighted = factor.back(&white);
     let precision = factor.precision();
     let ln_clean = ln_student(square, size, factor.ln_det);
+    // What is left of the distance without each channel, and bounds on that and on what the determinant loses.
+    let mut rests = [0.0; CHANNELS];
+    let (mut nearest, mut loosest) = (f32::INFINITY, f32::INFINITY);
+    for i in 0..size {
+        rests[i] = square - weighted[i] * weighted[i] / precision[i];
+        nearest = nearest.min(rests[i]);
+        loosest = loosest.min(precision[i]);
+    }
+    let ln_without_any = if size == 0 {
+        f32::NEG_INFINITY
+    } else {
+        ln_student(nearest, size - 1, factor.ln_det + libm::logf(loosest))
+    };
+    let mut most = ln_clean.max(ln_without_any + LN_WRONG + LN_WRONG_DENSITY);
+    let faint = |most: f32| {
+        ln_clean < least.clean && ln_without_any < least.without && most + LN_PARTS < least.all
+    };
+    let may_be_faint = faint(most);
+    let mut disregarding = [None; CONDITIONS];
+    for (condition, slot) in disregarding.iter_mut().enumerate() {
+        *slot = deviation.disregarding(condition, factor, &white, square);
+        if let Some((ln, _)) = slot {
+            most = most.max(*ln + LN_WRONG_CONDITION);
+        }
+    }
+    if may_be_faint && faint(most) {
+        return Some(Heard::No(most));
+    }
     let mut ln_without = [ln_clean; CHANNELS];
     let mut sum = Mean::new();
     sum.add(square, ln_clean + libm::log1pf(-WRONG * (size as f32) - WRONG_CONDITION * CONDITIONS as f32));
     for i in 0..size {
-        let rest = square - weighted[i] * weighted[i] / precision[i];
         let ln_det = factor.ln_det + libm::logf(precision[i]);
-        ln_without[i] = ln_student(rest, size - 1, ln_det);
-        sum.add(rest, ln_without[i] + LN_WRONG + LN_WRONG_DENSITY);
+        ln_without[i] = ln_student(rests[i], size - 1, ln_det);
+        sum.add(rests[i], ln_without[i] + LN_WRONG + LN_WRONG_DENSITY);
     }
-    let mut ln_disregarding = [None; CONDITIONS];
-    for (condition, slot) in ln_disregarding.iter_mut().enumerate() {
-        if let Some((ln, rest)) = deviation.disregarding(condition, factor, &white, square) {
-            *slot = Some(ln);
-            sum.add(rest, ln + LN_WRONG_CONDITION);
-        }
+    for (ln, rest) in disregarding.iter().flatten() {
+        sum.add(*rest, ln + LN_WRONG_CONDITION);
     }
-    Some(Likelihood { ln_all: sum.ln(), ln_clean, ln_without, ln_disregarding, square: sum.mean() })
+    let ln_disregarding = disregarding.map(|each| each.map(|(ln, _)| ln));
+    let parts = Likelihood { ln_all: sum.ln(), ln_clean, ln_without, ln_disregarding, square: sum.mean() };
+    Some(Heard::Yes(parts))
 }
 
 /// ln of [`WRONG`].

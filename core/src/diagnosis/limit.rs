@@ -21,7 +21,7 @@ const HEAT_LEFT: f32 = 0.1;
 /// Kelvin that a dead condenser's saturation stands above the air: liquid that fills it leaves little surface (judged).
 const FLOODED_K: f32 = 1.5;
 /// Kelvin below the air at which an empty circuit's discharge saturates (judged: a few bar of what gas is left).
-const EMPTY_BELOW_AIR_K: f32 = 40.0;
+const EMPTY_BELOW_AIR_K: f32 = 35.0;
 /// Flow of vapour that a metering device passes where no liquid reaches it, over the design flow (vapour is as much
 /// thinner as its square root says: some tenth to fifth of the liquid's flow).
 const GAS_PASSES: f32 = 0.18;
@@ -127,7 +127,7 @@ impl End<'_> {
         let leaked = cause == Cause::Undercharge;
         // With the charge the liquid goes, then the pressure; behind a blockage the liquid stays, and fills the condenser.
         let cube = (1.0 - left) * (1.0 - left) * (1.0 - left);
-        let empty = if leaked { cube * cube * (1.0 - left) * (1.0 - left) } else { 0.0 };
+        let empty = if leaked { cube * cube * cube * cube * cube * cube } else { 0.0 };
         let condensing_k = ambient_k + lift_k * heat - EMPTY_BELOW_AIR_K * empty
             + if leaked { 0.0 } else { FLOODED_K * (1.0 - left) };
         // What an emptied circuit passes is vapour, which cools little but flows on while its pressure lasts.
@@ -152,9 +152,8 @@ impl End<'_> {
         at[CONDENSER_MIDDLE] = condensing_k.max(ambient_k);
         at[EVAPORATOR_OUTLET] = toward(EVAPORATOR_OUTLET, space_k - 1.0, left);
         at[SUCTION_LINE] = toward(SUCTION_LINE, ambient_k - 1.0, left);
-        // A discharge line stays hot while gas flows, and takes the shell's warmth when none does.
-        let warm = if leaked { 1.0 - cube * (1.0 - left) } else { left };
-        at[DISCHARGE_LINE] = toward(DISCHARGE_LINE, ambient_k, SHELL_WARMS + (1.0 - SHELL_WARMS) * warm);
+        // A discharge line takes the shell's warmth where nothing flows.
+        at[DISCHARGE_LINE] = toward(DISCHARGE_LINE, ambient_k, SHELL_WARMS + (1.0 - SHELL_WARMS) * left);
         at[LIQUID_LINE] = toward(LIQUID_LINE, ambient_k + 0.3, if leaked { left * left } else { left });
         // What still passes a drier flashes in it, the more the tighter it is.
         at[DRIER_OUTLET] = toward(DRIER_OUTLET, ambient_k, libm::sqrtf(left));

@@ -25,6 +25,7 @@ mod observed;
 mod outcome;
 mod posterior;
 mod rule_out;
+mod scratch;
 mod screen;
 mod signature;
 mod tally;
@@ -49,11 +50,11 @@ use crate::decision::Prices;
 use crate::estimate::Estimate;
 use crate::expectation::{Expectation, Today};
 use crate::expected::Expected;
-use crate::machine::{Fluid, Nominal};
+use crate::machine::{Fluid, Memo, Nominal};
 use crate::readings::{Readings, Visit};
 use crate::refrigerant::Refrigerant;
 use crate::sort::sort_by;
-use crate::symptom::{self, CHANNELS, Deviation, Measured};
+use crate::symptom::{self, Deviation, Measured};
 use crate::system::Metering;
 use crate::triangular::Factor;
 use crate::warning::{WarningKind, Warnings, warn};
@@ -62,9 +63,9 @@ use decided::{Doubts, TOLD_WRONGLY};
 use evidence::{Beside, Factors};
 use heapless::Vec;
 use hypothesis::{Hypothesis, Step, Unlisted};
-use kept::KEPT;
-use next_measurement::{CANDIDATES, Known, Predictive};
+use next_measurement::{CANDIDATES, Known};
 use posterior::Posterior;
+use scratch::Scratch;
 use signature::{Ladder, Node};
 use union::Unions;
 use value::Outlook;
@@ -78,7 +79,7 @@ pub struct Workspace {
     deviation: Deviation,
     factors: [Factor; 2],
     posterior: Posterior,
-    predictive: [Predictive; CHANNELS],
+    scratch: Scratch,
     information: [Information; CANDIDATES],
     outlook: Outlook,
 }
@@ -92,7 +93,7 @@ impl Workspace {
             deviation: Deviation::NEW,
             factors: [Factor::NEW; 2],
             posterior: Posterior::NEW,
-            predictive: [[(0.0, 1.0); KEPT]; CHANNELS],
+            scratch: Scratch::NEW,
             information: [Information::NONE; CANDIDATES],
             outlook: Outlook::NONE,
         }
@@ -143,11 +144,12 @@ pub(crate) fn weigh(
         deviation,
         factors: scratch,
         posterior,
-        predictive,
+        scratch: overlaid,
         information,
         outlook,
     } = work;
-    let fluid = Fluid(refrigerant);
+    let memo = Memo::new();
+    let fluid = Fluid::new(refrigerant, &memo);
     let system = &visit.system;
     // A stopped machine shows nothing of its cycle; the standing pressure and what was seen remain.
     let running = visit.readings.running != Some(false);
@@ -183,12 +185,14 @@ pub(crate) fn weigh(
     deviation.set(&healthy.mean, &healthy.covariance, &measured);
     deviation.doubt(&healthy.conditions);
     posterior.unions = Unions::new(nominal.valve());
-    posterior.weigh(deviation, ladders, &factors, scratch, &together, &unlisted);
+    let screened = overlaid.screened()?;
+    posterior.weigh(deviation, ladders, &factors, scratch, screened, &together, &unlisted);
     contradictions(posterior, deviation, warnings);
     let told_wrongly = wrongly_told(posterior, &readings, warnings);
     let noise = candidate_noise(&measured, visit);
-    let costing = posterior.kept.costs(&Prices::complete(&visit.costs));
-    *outlook = Outlook::new(&posterior.kept, &costing);
+    let shares = posterior.kept.shares();
+    let costing = kept::costs(&shares, &Prices::complete(&visit.costs));
+    *outlook = Outlook::new(&shares, &costing);
     let known = Known {
         deviation,
         covariance: &healthy.covariance,
@@ -196,17 +200,18 @@ pub(crate) fn weigh(
         factors: &factors,
         conditions,
         circuit: Some(circuit),
-        kept: &posterior.kept,
+        shares: &shares,
         costing: &costing,
         outlook,
     };
     let [scratch_factor, _] = scratch;
-    next_measurement::information(&known, scratch_factor, predictive, information);
+    next_measurement::information(&known, scratch_factor, overlaid.predictive()?, information);
 
     let cycle = Cycle::from_readings(Some(refrigerant), system, &readings, &visit.uncertainty);
     let wrong = |reading| posterior.wrong(deviation, reading);
     let mut fits = crate::student_t::tail(posterior.distance(), deviation.size())
         .min(consistency::probability(&cycle, &readings, &wrong, posterior.still()));
+    diagnosis.still = posterior.still();
     diagnosis.unidentified = posterior.unlisted(Unlisted::Unidentified);
     // What a visit told wrongly explains better, or something else, none of the causes explains.
     fits *= (1.0 - told_wrongly - diagnosis.unidentified).max(0.0);

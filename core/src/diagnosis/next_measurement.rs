@@ -7,7 +7,7 @@ use super::evidence::{
     FIRST_OBSERVATION, Factors, PUMP_DOWN, RECOVERED, STANDING, charge_left, outcomes, recovered_spread,
 };
 use super::hypothesis::Hypothesis;
-use super::kept::{Costing, KEPT, Kept, STATES};
+use super::kept::{Costing, KEPT, STATES, Share};
 use super::likelihood::{square, whiten};
 use super::observed::OUTCOMES;
 use super::value::{Appraisal, Information, Outlook};
@@ -35,9 +35,17 @@ pub(crate) struct Known<'a> {
     pub(crate) factors: &'a Factors,
     pub(crate) conditions: Option<Conditions>,
     pub(crate) circuit: Option<Circuit>,
-    pub(crate) kept: &'a Kept,
+    /// What is kept, with its shares.
+    pub(crate) shares: &'a [Share<'a>],
     pub(crate) costing: &'a Costing,
     pub(crate) outlook: &'a Outlook,
+}
+
+impl Known<'_> {
+    /// The explanations kept.
+    fn hypotheses(&self) -> impl Iterator<Item = &Hypothesis> {
+        self.shares.iter().map(|share| share.hypothesis)
+    }
 }
 
 /// Computes what every candidate that was not measured would tell; nothing for the others.
@@ -68,7 +76,7 @@ pub(crate) fn information(
                 .map(|limit| (libm::logf(limit.value), (limit.u / limit.value).max(0.05)))
         };
         let mut limits = [(0.0f32, 1.0f32); KEPT];
-        for (slot, hypothesis) in limits.iter_mut().zip(known.kept.hypotheses()) {
+        for (slot, hypothesis) in limits.iter_mut().zip(known.hypotheses()) {
             if let Some(limit) = limit(hypothesis.severity(Cause::WeakCompressor).min(0.95)) {
                 *slot = limit;
             }
@@ -81,14 +89,14 @@ pub(crate) fn information(
             standing::predicted(circuit, charge_left(hypothesis), excess)
         };
         let mut each = [(0.0f32, 1.0f32); KEPT];
-        for (slot, hypothesis) in each.iter_mut().zip(known.kept.hypotheses()) {
+        for (slot, hypothesis) in each.iter_mut().zip(known.hypotheses()) {
             *slot = stands(hypothesis);
         }
         put(STANDING, continuous(known, &each, stands(&Hypothesis::HEALTHY)));
     }
     if !given[RECOVERED] {
         let mut held = [(0.0f32, 1.0f32); KEPT];
-        for (slot, hypothesis) in held.iter_mut().zip(known.kept.hypotheses()) {
+        for (slot, hypothesis) in held.iter_mut().zip(known.hypotheses()) {
             *slot = (libm::logf(charge_left(hypothesis)), recovered_spread(hypothesis));
         }
         put(RECOVERED, continuous(known, &held, (0.0, recovered_spread(&Hypothesis::HEALTHY))));
@@ -103,7 +111,7 @@ pub(crate) fn information(
 /// The posterior predictive of every open channel under each hypothesis.
 fn predict(known: &Known<'_>, factor: &mut Factor, predictive: &mut [Predictive; CHANNELS]) {
     let deviation = known.deviation;
-    for (k, hypothesis) in known.kept.hypotheses().enumerate() {
+    for (k, hypothesis) in known.hypotheses().enumerate() {
         let shift = &hypothesis.shift;
         // The severity is taken as known here: what lies between two of them adds little to what a reading may show.
         let Some(white) = whiten(deviation, factor, hypothesis, &[]) else { continue };
@@ -138,7 +146,7 @@ pub(crate) fn measurement(candidate: usize) -> Option<Measurement> {
 fn continuous(known: &Known<'_>, predictive: &Predictive, (expected, healthy): (f32, f32)) -> Information {
     let mut live: heapless::Vec<(f32, usize, f32, f32), KEPT> = heapless::Vec::new();
     let (mut low, mut high) = (f32::INFINITY, f32::NEG_INFINITY);
-    for (share, (mean, sd)) in known.kept.shares().zip(predictive) {
+    for (share, (mean, sd)) in known.shares.iter().zip(predictive) {
         if share.share > 1.0e-3 {
             low = low.min(mean - 2.5 * sd);
             high = high.max(mean + 2.5 * sd);
@@ -150,7 +158,7 @@ fn continuous(known: &Known<'_>, predictive: &Predictive, (expected, healthy): (
     if !(step > 0.0 && step.is_finite()) {
         return Information::NONE;
     }
-    let mut appraisal = Appraisal::new(known.kept, known.costing, known.outlook);
+    let mut appraisal = Appraisal::new(known.shares, known.costing, known.outlook);
     for point in 0..GRID {
         let x = low + (f32::from(point) + 0.5) * step;
         let mut joint = [0.0; STATES];
@@ -175,7 +183,7 @@ fn continuous(known: &Known<'_>, predictive: &Predictive, (expected, healthy): (
 
 fn discrete(known: &Known<'_>, kind: usize) -> Information {
     let mut joints = [[0.0; STATES]; OUTCOMES];
-    for share in known.kept.shares() {
+    for share in known.shares {
         let Some(chances) = outcomes(kind, share.hypothesis) else { return Information::NONE };
         for (joint, chance) in joints.iter_mut().zip(chances) {
             if let Some(slot) = joint.get_mut(share.state) {
@@ -183,7 +191,7 @@ fn discrete(known: &Known<'_>, kind: usize) -> Information {
             }
         }
     }
-    let mut appraisal = Appraisal::new(known.kept, known.costing, known.outlook);
+    let mut appraisal = Appraisal::new(known.shares, known.costing, known.outlook);
     for (group, joint) in joints.iter().enumerate() {
         appraisal.outcome(joint, group);
     }

@@ -104,6 +104,8 @@ pub struct Diagnosis {
     pub fits: Option<f32>,
     /// Probability that something is wrong which none of the causes explains.
     pub unidentified: f32,
+    /// How far nothing condenses or is pumped, 0 to 1.
+    pub(crate) still: f32,
     /// The families' probabilities.
     pub families: FamilyShares,
     /// The jobs' probabilities.
@@ -145,6 +147,7 @@ impl Diagnosis {
         leading: Cause::None,
         fits: None,
         unidentified: 0.0,
+        still: 0.0,
         families: FamilyShares::UNWEIGHED,
         jobs: JobShares::UNWEIGHED,
         evidence: Vec::new(),
@@ -178,6 +181,7 @@ impl Diagnosis {
         self.leading = Cause::None;
         self.fits = None;
         self.unidentified = 0.0;
+        self.still = 0.0;
         self.families = FamilyShares::UNWEIGHED;
         self.jobs = JobShares::UNWEIGHED;
         self.evidence.clear();

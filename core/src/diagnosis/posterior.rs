@@ -3,8 +3,8 @@
 use super::evidence::Factors;
 use super::hypothesis::{Hypothesis, Step, Unlisted, pairs, singles};
 use super::kept::Kept;
-use super::likelihood::{LN_WRONG, LN_WRONG_CONDITION, LN_WRONG_DENSITY, likelihood};
-use super::screen::{Promising, Screen, fade};
+use super::likelihood::{Heard, LN_WRONG, LN_WRONG_CONDITION, LN_WRONG_DENSITY, Least, likelihood};
+use super::screen::{Promising, Screen, Screened, fade};
 use super::signature::{Ladder, Node};
 use super::tally::{Mean, MeanSeverity, Sum, Tally};
 use super::union::Unions;
@@ -13,6 +13,7 @@ use crate::measurement::Measurement;
 use crate::student_t::ln_student;
 use crate::symptom::{CHANNELS, CONDITION, CONDITIONS, Deviation, READING, Vector};
 use crate::triangular::Factor;
+use core::cell::Cell;
 
 /// The posterior, and the same with each channel and each other piece of evidence left out.
 #[derive(Clone, Debug)]
@@ -23,7 +24,6 @@ pub(crate) struct Posterior {
     /// By packed channel.
     without_channel: [Tally; CHANNELS],
     without_factor: [Tally; Factors::COUNT],
-    wrong: [Sum; CHANNELS],
     wrong_condition: [Sum; CONDITIONS],
     severity: [MeanSeverity; Cause::COUNT],
     unlisted: [Sum; Unlisted::COUNT],
@@ -63,7 +63,6 @@ impl Posterior {
         clean: Tally::NEW,
         without_channel: [Tally::NEW; CHANNELS],
         without_factor: [Tally::NEW; Factors::COUNT],
-        wrong: [Sum::new(); CHANNELS],
         wrong_condition: [Sum::new(); CONDITIONS],
         severity: [MeanSeverity::NEW; Cause::COUNT],
         unlisted: [Sum::new(); Unlisted::COUNT],
@@ -81,6 +80,7 @@ impl Posterior {
         ladders: &[Ladder; Cause::COUNT - 1],
         factors: &Factors,
         [factor, full]: &mut [Factor; 2],
+        screened: &mut Screened,
         together: &Solve<'_>,
         unlisted: &EachUnlisted<'_>,
     ) {
@@ -92,20 +92,38 @@ impl Posterior {
         unlisted(&mut |hypothesis, steps| self.add(deviation, factors, full, hypothesis, steps));
         // Most pairs lie far from the readings. A factor under a spread that no pair's own exceeds by much tells
         // them cheaply.
-        let Some(screen) = Screen::new(deviation, ladders, factor, self.ln_least_det) else { return };
-        let promise = |hypothesis: &Hypothesis| {
-            let others = factors.ln_call(hypothesis) + factors.ln_each(hypothesis).iter().sum::<f32>();
-            screen.ln(factor, deviation, &hypothesis.shift) + others
+        let Some(screen) = Screen::new(deviation, ladders, factor, self.ln_least_det, screened) else {
+            return;
         };
         // What two causes do together is only worth solving where their sum may explain the readings best.
         let mut promising = Promising::new(self.best_ln);
-        pairs(ladders, &|_| None, &mut |hypothesis, _| promising.see(hypothesis.causes, promise(hypothesis)));
+        let mut place = 0;
+        pairs(ladders, &|_| None, &mut |hypothesis, _| {
+            let others = factors.ln_call(hypothesis) + factors.ln_each(hypothesis).iter().sum::<f32>();
+            if let Some(slot) = screened.others.get_mut(place) {
+                *slot = others;
+            }
+            place += 1;
+            let ln = screen.ln_sum(factor, deviation, screened, hypothesis);
+            promising.see(hypothesis.causes, ln + others);
+        });
+        let solved = Cell::new(false);
         let together = |nodes: [(Cause, &Node); 2]| {
             let share = promising.share(nodes.map(|(cause, _)| Some(cause)));
-            if share > 0.0 { Some((share, together(nodes)?)) } else { None }
+            let beyond = if share > 0.0 { together(nodes) } else { None };
+            solved.set(beyond.is_some());
+            Some((share, beyond?))
         };
+        // The same pairs come in the same order.
+        let mut others = screened.others.iter();
         pairs(ladders, &together, &mut |hypothesis, steps| {
-            let share = fade((promise(hypothesis) - self.best_ln + SCREEN_NATS) / FADE_NATS);
+            let others = others.next().copied().unwrap_or(0.0);
+            let ln = if solved.get() {
+                screen.ln(factor, deviation, &hypothesis.shift)
+            } else {
+                screen.ln_sum(factor, deviation, screened, hypothesis)
+            };
+            let share = fade((ln + others - self.best_ln + SCREEN_NATS) / FADE_NATS);
             if share > 0.0 {
                 let ln_prior = hypothesis.ln_prior + libm::logf(share);
                 self.add(deviation, factors, full, &Hypothesis { ln_prior, ..*hypothesis }, steps);
@@ -120,7 +138,6 @@ impl Posterior {
         for tally in self.without_channel.iter_mut().chain(&mut self.without_factor) {
             *tally = Tally::NEW;
         }
-        self.wrong = [Sum::new(); CHANNELS];
         self.wrong_condition = [Sum::new(); CONDITIONS];
         self.severity = [MeanSeverity::NEW; Cause::COUNT];
         self.unlisted = [Sum::new(); Unlisted::COUNT];
@@ -144,31 +161,23 @@ impl Posterior {
         let square =
             deviation.at_least(&hypothesis.shift, &hypothesis.spread(), steps.iter().map(Step::deviation));
         let without_worst = sum - others.iter().fold(0.0f32, |least, other| least.min(*other));
-        let bound =
-            hypothesis.ln_prior + ln_student(square, deviation.size(), self.ln_least_det) + without_worst;
+        let bare = hypothesis.ln_prior + without_worst;
+        let bound = ln_student(square, deviation.size(), self.ln_least_det) + bare;
         if bound < self.tally.top() - FORGOTTEN_NATS {
-            for (cause, severity) in hypothesis.causes.iter().zip(hypothesis.severities) {
-                if let Some(mean) = cause.and_then(|cause| self.severity.get_mut(cause.index())) {
-                    mean.add(severity, hypothesis.presence, bound);
-                }
-            }
-            return;
+            return self.add_severity(hypothesis, bound);
         }
-        let Some(likelihood) = likelihood(deviation, factor, hypothesis, steps) else { return };
+        let likelihood = match likelihood(deviation, factor, hypothesis, steps, &self.least(deviation, bare)) {
+            Some(Heard::Yes(likelihood)) => likelihood,
+            Some(Heard::No(ln)) => return self.add_severity(hypothesis, hypothesis.ln_prior + ln + sum),
+            None => return,
+        };
         let ln = hypothesis.ln_prior + likelihood.ln_all + sum;
         self.tally.add(hypothesis, ln);
         self.unions.add(hypothesis, ln);
         self.clean.add_within(WORD_NATS, hypothesis, hypothesis.ln_prior + likelihood.ln_clean + sum);
-        for ((tally, wrong), without) in self
-            .without_channel
-            .iter_mut()
-            .zip(&mut self.wrong)
-            .zip(likelihood.ln_without)
-            .take(deviation.size())
-        {
-            let ln_without = hypothesis.ln_prior + without + sum;
-            tally.add_within(WORD_NATS, hypothesis, ln_without);
-            wrong.add(ln_without + LN_WRONG + LN_WRONG_DENSITY);
+        let channels = self.without_channel.iter_mut().zip(likelihood.ln_without);
+        for (tally, without) in channels.take(deviation.size()) {
+            tally.add_within(WORD_NATS, hypothesis, hypothesis.ln_prior + without + sum);
         }
         for (wrong, ln) in self.wrong_condition.iter_mut().zip(likelihood.ln_disregarding) {
             if let Some(ln) = ln {
@@ -189,12 +198,27 @@ impl Posterior {
         self.best_ln = self.best_ln.max(likelihood.ln_clean + sum);
         self.distance.add(likelihood.square, ln);
         self.still.add(fade((STILL_BELOW - hypothesis.impact) / (STILL_BELOW - STILL_AT)), ln);
+        self.add_severity(hypothesis, ln);
+        self.kept.add(ln, hypothesis);
+    }
+
+    fn add_severity(&mut self, hypothesis: &Hypothesis, ln: f32) {
         for (cause, severity) in hypothesis.causes.iter().zip(hypothesis.severities) {
             if let Some(mean) = cause.and_then(|cause| self.severity.get_mut(cause.index())) {
                 mean.add(severity, hypothesis.presence, ln);
             }
         }
-        self.kept.add(ln, hypothesis);
+    }
+
+    /// What the likelihood of a hypothesis must come to if it is to count beside those that were added, where everything
+    /// else of it comes to no more than `bare`.
+    fn least(&self, deviation: &Deviation, bare: f32) -> Least {
+        let channels = self.without_channel.iter().take(deviation.size());
+        Least {
+            all: self.tally.top() - FORGOTTEN_NATS - bare,
+            clean: self.clean.top() - WORD_NATS - bare,
+            without: channels.map(Tally::top).fold(f32::INFINITY, f32::min) - WORD_NATS - bare,
+        }
     }
 
     /// The probability that a cause is present; for `none`, that nothing is.
@@ -230,10 +254,13 @@ impl Posterior {
     /// Every reading used with the probability that it is grossly wrong.
     pub(crate) fn each_wrong(&self, deviation: &Deviation) -> impl Iterator<Item = (Measurement, f32)> {
         let all = self.tally.ln();
-        let channels = deviation.channels().filter_map(|channel| READING.get(channel)).zip(&self.wrong);
+        let channels = deviation.channels().filter_map(|channel| READING.get(channel));
+        // Where a reading is wrong, the others are what tells.
+        let wrong = self.without_channel.iter().map(|tally| tally.ln() + LN_WRONG + LN_WRONG_DENSITY);
         channels
-            .chain(CONDITION.iter().zip(&self.wrong_condition))
-            .map(move |(reading, sum)| (*reading, libm::expf((sum.ln() - all).max(-80.0).min(0.0))))
+            .zip(wrong)
+            .chain(CONDITION.iter().zip(self.wrong_condition.iter().map(Sum::ln)))
+            .map(move |(reading, ln)| (*reading, libm::expf((ln - all).max(-80.0).min(0.0))))
     }
     /// The probability that a reading is grossly wrong.
     pub(crate) fn wrong(&self, deviation: &Deviation, reading: Measurement) -> f32 {

@@ -3,7 +3,7 @@
 use super::limit::{BEYOND, End, FURTHER, LOOSE, parts_left};
 use crate::cause::Cause;
 use crate::expectation::{Balance, Expectation};
-use crate::machine::{Fault, Fluid, Nominal, Unknowns, solve};
+use crate::machine::{Fault, Fluid, Nominal, Run, Unknowns, solve};
 use crate::symptom::{self, CHANNELS, Vector};
 
 /// The nodes of each cause: the usual severities, whose balances are solved, and the states toward its limit.
@@ -83,6 +83,28 @@ fn adds(cause: Cause) -> bool {
     matches!(cause, Cause::Overcharge | Cause::FloodBack | Cause::NonCondensables)
 }
 
+/// Share of a limit state's looseness where a part of the capacity is left: what the surroundings do to each pipe, and what
+/// a motor draws that has little to do, shows as the flow goes.
+fn loosened(capacity: f32) -> f32 {
+    let lost = crate::machine::positive(1.0 - capacity, 0.02).min(1.0);
+    lost * lost
+}
+
+/// Standard deviation of what a liquid line gives to its surroundings, as a share of it: lines are long and short, lagged and
+/// bare (judged).
+const DRIFT_SPREAD: f32 = 0.7;
+
+/// A node's looseness with that of its liquid line.
+fn drifting(mut loose: Vector, run: &Run) -> Vector {
+    let drift = DRIFT_SPREAD * run.liquid_drift_k.abs();
+    for channel in [symptom::LIQUID_LINE, symptom::DRIER_OUTLET] {
+        if let Some(loose) = loose.get_mut(channel) {
+            *loose += drift;
+        }
+    }
+    loose
+}
+
 /// Solves one cause's ladder, each severity from the one before, up to its limit state.
 pub(crate) fn climb(
     nodes: &mut Ladder,
@@ -113,8 +135,10 @@ pub(crate) fn climb(
         for ((shift, moved), base) in shift.iter_mut().zip(moved).zip(base) {
             *shift = moved - base;
         }
-        let impact = (run.capacity / healthy.run.capacity).min(run.cop / healthy.run.cop);
-        last = Node { severity, shift, loose: [0.0; CHANNELS], impact, at };
+        let capacity = run.capacity / healthy.run.capacity;
+        let impact = capacity.min(run.cop / healthy.run.cop);
+        let loose = LOOSE.map(|loose| loosened(capacity) * loose);
+        last = Node { severity, shift, loose: drifting(loose, &run), impact, at };
         if nodes.push(last).is_err() {
             return;
         }
@@ -142,7 +166,10 @@ pub(crate) fn climb(
         } else {
             1.0 - left * (1.0 - last.severity)
         };
-        let loose = LOOSE.map(|loose| (1.0 - left * left) * loose);
+        let mut loose = last.loose;
+        for (loose, most) in loose.iter_mut().zip(LOOSE) {
+            *loose = most + left * left * (*loose - most);
+        }
         if nodes.push(Node { severity, shift, loose, impact, at: last.at }).is_err() {
             return;
         }

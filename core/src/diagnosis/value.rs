@@ -1,9 +1,9 @@
 //! What an outcome is worth: by how much it lowers the cost of what would be done, and what that then is.
 
-use super::kept::{Costing, Kept, STATES};
+use super::kept::{Costing, STATES, Share};
 use super::observed::OUTCOMES;
 use crate::cause::Cause;
-use crate::decision::Action;
+use crate::decision::{Action, WAYS};
 
 /// What would be done after one outcome.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -57,21 +57,17 @@ pub(crate) struct Outlook {
 impl Outlook {
     pub(crate) const NONE: Self = Self { way: Action::Leave, cost: 0.0, stake: 0.0, open: 0.0 };
 
-    pub(crate) fn new(kept: &Kept, costing: &Costing) -> Self {
+    pub(crate) fn new(shares: &[Share<'_>], costing: &Costing) -> Self {
         let (mut states, mut causes) = ([0.0; STATES], [0.0; Cause::COUNT]);
-        for share in kept.shares() {
+        for share in shares {
             add(&mut states, share.state, share.share);
             add(&mut causes, share.cause.index(), share.share);
         }
         let (way, cost) = cheapest(costing, &states);
-        let known: f32 = (0..STATES).map(|state| least(costing, state) * at(&states, state)).sum();
+        let known: f32 = costing.iter().zip(&states).map(|(row, weight)| least(row) * weight).sum();
         let open = causes.iter().filter(|p| **p > 1.0e-6).map(|p| -p * libm::log2f(*p)).sum();
         Self { way, cost, stake: (cost - known).max(0.0), open }
     }
-}
-
-fn at(list: &[f32], position: usize) -> f32 {
-    list.get(position).copied().unwrap_or(0.0)
 }
 
 fn add(list: &mut [f32], position: usize, what: f32) {
@@ -80,18 +76,23 @@ fn add(list: &mut [f32], position: usize, what: f32) {
     }
 }
 
-/// The cost of the cheapest way where the state is known.
-fn least(costing: &Costing, state: usize) -> f32 {
-    costing.iter().map(|row| at(row, state)).fold(f32::INFINITY, f32::min)
+/// What the cheapest way costs in one state.
+fn least(row: &[f32; WAYS]) -> f32 {
+    row.iter().copied().fold(f32::INFINITY, f32::min)
 }
 
 /// The cheapest way over states with these weights, and what it costs.
 fn cheapest(costing: &Costing, weights: &[f32; STATES]) -> (Action, f32) {
+    let mut costs = [0.0; WAYS];
+    for (row, weight) in costing.iter().zip(weights) {
+        for (sum, cost) in costs.iter_mut().zip(row) {
+            *sum += cost * weight;
+        }
+    }
     let mut best = (Action::Leave, f32::INFINITY);
-    for (row, way) in costing.iter().zip(Action::WAYS) {
-        let cost: f32 = row.iter().zip(weights).map(|(cost, weight)| cost * weight).sum();
-        if cost < best.1 {
-            best = (way, cost);
+    for (cost, way) in costs.iter().zip(Action::WAYS) {
+        if *cost < best.1 {
+            best = (way, *cost);
         }
     }
     best
@@ -121,9 +122,9 @@ pub(crate) struct Appraisal<'a> {
 }
 
 impl<'a> Appraisal<'a> {
-    pub(crate) fn new(kept: &Kept, costing: &'a Costing, outlook: &'a Outlook) -> Self {
+    pub(crate) fn new(shares: &[Share<'_>], costing: &'a Costing, outlook: &'a Outlook) -> Self {
         let (mut before, mut cause_of) = ([0.0; Cause::COUNT], [0; STATES]);
-        for share in kept.shares() {
+        for share in shares {
             add(&mut before, share.cause.index(), share.share);
             if let Some(slot) = cause_of.get_mut(share.state) {
                 *slot = share.cause.index();

@@ -23,8 +23,11 @@ pub struct Object {
     /// What it is, in a sentence or two.
     pub doc: &'static str,
     /// Each member: its name, what it is, and its type.
-    pub members: &'static [(&'static str, &'static str, fn() -> String)],
+    pub members: &'static [ObjectMember],
 }
+
+/// A member of an object: its name, what it is, and what gives its type.
+pub type ObjectMember = (&'static str, &'static str, fn() -> String);
 
 /// Declares an object of an answer: a struct that writes itself, with its table.
 macro_rules! object {

@@ -12,7 +12,7 @@ mod tree;
 mod write;
 
 pub use decision::answer_decision;
-pub use line::{Object, Shaped};
+pub use line::{Object, ObjectMember, Shaped};
 pub use property::answer_property;
 pub use read::{FieldError, OwnedVisit, read_visit};
 pub use write::{write_error, write_report};

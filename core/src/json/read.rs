@@ -29,16 +29,16 @@ pub struct FieldError {
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub(super) enum Part {
     Nothing,
-    Text(String),
+    Text(Box<str>),
     Type(ValueType),
-    In(Phrase, String),
+    In(Phrase, Box<str>),
 }
 
 impl Part {
     fn text(&self, language: Language) -> String {
         match self {
             Self::Nothing => String::new(),
-            Self::Text(text) => text.clone(),
+            Self::Text(text) => text.to_string(),
             Self::Type(value) => value.text(language).to_owned(),
             Self::In(phrase, text) => phrase.text(language).replace("{known}", text),
         }
@@ -57,14 +57,14 @@ impl FieldError {
     }
     /// An error about the whole text, with what is said of it: not JSON, too long, not written.
     pub fn of_text(code: ErrorCode, given: &str) -> Self {
-        Self { given: Part::Text(given.to_owned()), ..Self::of("", code) }
+        Self { given: Part::Text(given.into()), ..Self::of("", code) }
     }
     /// The same error with every text that it repeats rewritten, such as shortened.
     pub fn rewritten(mut self, rewrite: impl Fn(&str) -> String) -> Self {
         self.field = rewrite(&self.field);
         for part in [&mut self.given, &mut self.known] {
             if let Part::Text(text) | Part::In(_, text) = part {
-                *text = rewrite(text);
+                *text = rewrite(text).into();
             }
         }
         self
@@ -271,7 +271,7 @@ fn read_access(value: Tree, owned: &mut OwnedVisit) -> Result<(), FieldError> {
             let path = format!("{path}[{n}]");
             let Tree::Text(name) = item else { return Err(wrong_type(&path, ValueType::Name, &item)) };
             let doable = Doable::from_name(&name).ok_or_else(|| FieldError {
-                given: Part::Text(name),
+                given: Part::Text(name.into()),
                 ..FieldError::of(&path, ErrorCode::UnknownMeasurement)
             })?;
             owned.cannot.push(doable);
@@ -320,7 +320,7 @@ pub(super) fn read_refrigerant(
             let known: Vec<&str> = refrigerant::data::ALL.iter().map(|r| r.designation()).collect();
             let known = alike(&text, &known);
             FieldError {
-                given: Part::Text(text),
+                given: Part::Text(text.into()),
                 known,
                 ..FieldError::of(path, ErrorCode::UnknownRefrigerant)
             }
@@ -371,7 +371,7 @@ fn triple(path: &str, kind: Kind, value: Tree) -> Result<Option<[f32; 3]>, Field
     match <[f32; 3]>::try_from(numbers) {
         Ok(three) => Ok(Some(three)),
         Err(others) => Err(FieldError {
-            given: Part::Text(others.len().to_string()),
+            given: Part::Text(others.len().to_string().into()),
             known: Part::Type(ValueType::ThreeNumbers),
             ..FieldError::of(path, ErrorCode::WrongLength)
         }),
@@ -393,13 +393,13 @@ fn choice(path: &str, value: Tree, choices: &Choices) -> Result<Option<i32>, Fie
         Tree::Null => Ok(None),
         Tree::Text(text) => {
             choices.of_name(&text).map(|member| Some(member.code)).ok_or_else(|| FieldError {
-                given: Part::Text(text),
-                known: Part::Text(list()),
+                given: Part::Text(text.into()),
+                known: Part::Text(list().into()),
                 ..FieldError::of(path, ErrorCode::UnknownName)
             })
         }
         other => Err(FieldError {
-            known: Part::In(Phrase::OneOf, list()),
+            known: Part::In(Phrase::OneOf, list().into()),
             ..wrong_type(path, ValueType::Name, &other)
         }),
     }
@@ -450,7 +450,7 @@ fn alike(text: &str, known: &[&str]) -> Part {
     if bare.len() < 3 || longer.is_empty() {
         nearest(&bare, known)
     } else {
-        Part::In(Phrase::KnownAre, longer.join(", "))
+        Part::In(Phrase::KnownAre, longer.join(", ").into())
     }
 }
 
@@ -459,7 +459,7 @@ fn nearest(name: &str, known: &[&str]) -> Part {
     let best = known.iter().map(|k| (edits(&name.to_ascii_lowercase(), &k.to_ascii_lowercase()), *k)).min();
     match best {
         Some((edits, near)) if edits <= 1.max(name.chars().count() / 3) => {
-            Part::In(Phrase::Nearest, near.to_owned())
+            Part::In(Phrase::Nearest, near.into())
         }
         _ => Part::Nothing,
     }
@@ -499,7 +499,7 @@ mod tests {
     fn a_designation_without_its_letter_is_answered_with_those_that_have_one() {
         let longer = |text: &str, first: &str| matches!(known_for(text), Part::In(Phrase::KnownAre, list) if list.starts_with(first));
         assert!(longer("R-507", "R507A") && longer("407", "R407A, R407B"));
-        assert_eq!(known_for("R44A"), Part::In(Phrase::Nearest, "R404A".to_owned()));
+        assert_eq!(known_for("R44A"), Part::In(Phrase::Nearest, "R404A".into()));
         assert_eq!(known_for("R999"), Part::Nothing);
     }
 
@@ -510,7 +510,7 @@ mod tests {
         assert_eq!((twice.facts.code, twice.field.as_str()), (ErrorCode::Duplicate, "readings.current_a"));
         let no_json = error(r#"{"readings":{"current_a":NaN}}"#);
         assert_eq!((no_json.facts.code, no_json.field.as_str()), (ErrorCode::NotJson, ""));
-        assert_eq!(no_json.known, Part::In(Phrase::InField, "readings.current_a".to_owned()));
+        assert_eq!(no_json.known, Part::In(Phrase::InField, "readings.current_a".into()));
         let large = error(r#"{"readings":{"current_a":1e999}}"#);
         assert_eq!((large.facts.code, large.field.as_str()), (ErrorCode::TooLarge, "readings.current_a"));
         let list = error("[]");

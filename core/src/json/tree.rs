@@ -40,11 +40,11 @@ impl Tree {
                 FieldError::of(&path.0, ErrorCode::TooLarge)
             } else {
                 FieldError {
-                    given: Part::Text(format!("{}:{}", error.line(), error.column())),
+                    given: Part::Text(format!("{}:{}", error.line(), error.column()).into()),
                     known: if path.0.is_empty() {
                         Part::Nothing
                     } else {
-                        Part::In(Phrase::InField, path.0.clone())
+                        Part::In(Phrase::InField, path.0.as_str().into())
                     },
                     ..FieldError::of("", ErrorCode::NotJson)
                 }

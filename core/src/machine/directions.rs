@@ -2,7 +2,7 @@
 
 use crate::cause::Cause;
 use crate::expectation::Expectation;
-use crate::machine::{Fluid, Nominal};
+use crate::machine::{Fluid, Memo, Nominal};
 use crate::readings::{Readings, Uncertainty};
 use crate::refrigerant::find;
 use crate::symptom::*;
@@ -10,7 +10,8 @@ use crate::system::{Design, Duty, Metering, System};
 
 /// Movement of Te, SH, Tc, SC, Td, dTc, dTe with a cause at its middle severity.
 fn movements(system: &System, refrigerant: &str, cause: Cause) -> [f32; 7] {
-    let fluid = Fluid(find(refrigerant).unwrap());
+    let memo = Memo::new();
+    let fluid = Fluid::new(find(refrigerant).unwrap(), &memo);
     let nominal = Nominal::new(fluid, system, &Readings::default(), &Uncertainty::default()).unwrap();
     let mut nominal = nominal;
     nominal.ambient_k.mean = nominal.design_ambient_k;

@@ -17,7 +17,7 @@ mod run;
 
 pub(crate) use calibrate::Machine;
 pub(crate) use design::Nominal;
-pub(crate) use fluid::Fluid;
+pub(crate) use fluid::{Fluid, Memo};
 pub(crate) use newton::{Jacobian, eliminate, jacobian, solve};
 pub(crate) use run::{Fault, Run, Unknowns};
 

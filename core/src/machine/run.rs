@@ -34,6 +34,8 @@ impl Fault {
 
 /// Kelvin of extended superheat in the wet region that stand for an all-liquid outlet.
 const WET_SPAN_K: f32 = 40.0;
+/// Kelvin over which a starved evaporator's outlet comes to the space's temperature.
+const OUTLET_CORNER_K: f32 = 0.6;
 /// Kelvin of extended subcooling in the wet region that stand for an all-vapour outlet.
 const FLASH_SPAN_K: f32 = 60.0;
 
@@ -47,6 +49,13 @@ const INLET_VAPOR: f32 = 0.3;
 /// The share of the liquid line's refrigerant that lies behind the drier (judged); on a capillary machine the drier sits
 /// at the capillary's inlet, with nothing behind it.
 const BEHIND_DRIER: f32 = 0.5;
+
+/// Transfer units between the liquid line and the air around it at the design flow: a metre or two of bare tube round a small
+/// machine's stream, tens of metres round a large one's (judged: 0.05 to 0.2). They grow as the flow falls; the sheet's
+/// subcooling holds what the design flow loses.
+const LIQUID_LINE_NTU: f32 = 0.1;
+/// Share of the design flow below which nothing is told apart any more.
+const LEAST_FLOW: f32 = 0.02;
 
 /// What the machine does at one trial of the unknowns. Temperatures in kelvin, pressures in pascal.
 #[derive(Clone, Copy, Debug)]
@@ -62,7 +71,10 @@ pub(crate) struct Run {
     pub(crate) discharge_h: f32,
     pub(crate) condensing_pa: f32,
     pub(crate) dew_discharge_k: f32,
+    /// At a clamp on the liquid line, before the drier.
     pub(crate) liquid_k: f32,
+    /// What the line has given to the air around it beyond what it gives at the design flow, K.
+    pub(crate) liquid_drift_k: f32,
     pub(crate) drier_outlet_k: f32,
     pub(crate) bubble_k: f32,
     /// Just behind the metering device, and in the middle of the condenser.
@@ -91,6 +103,7 @@ impl Run {
         condensing_pa: 0.0,
         dew_discharge_k: 0.0,
         liquid_k: 0.0,
+        liquid_drift_k: 0.0,
         drier_outlet_k: 0.0,
         bubble_k: 0.0,
         evaporator_inlet_k: 0.0,
@@ -117,8 +130,11 @@ impl Machine {
         let p_condensing = libm::expf(ln_condensing);
         let low = fluid.saturation(p_evaporating)?;
         let high = fluid.saturation(p_condensing)?;
-        let superheat = positive(e, 0.6);
-        let wet = (superheat - e) / WET_SPAN_K;
+        let extended = positive(e, 0.6);
+        let wet = (extended - e) / WET_SPAN_K;
+        // Gas leaves no warmer than the space; what is extended beyond that is dry surface alone.
+        let td = positive(self.space_k - low.dew_k, 1.0);
+        let superheat = td - positive(td - extended, OUTLET_CORNER_K);
         let subcooling = positive(c, 0.4);
         let outlet_vapor = (subcooling - c) / FLASH_SPAN_K;
 
@@ -170,10 +186,15 @@ impl Machine {
             / efficiency(self.efficiency, ln_ratio, self.design_ln_ratio)
             / if weak > 0.0 { libm::powf(1.0 - weak, WORK_OF_LOST_FLOW) } else { 1.0 };
         // What the shell gives off goes with its warmth, not with the flow: a small flow loses more of its heat.
-        let given_off = self.shell_loss / (1.0 - self.shell_loss) * self.work / (work * flow.max(0.02));
+        let given_off = self.shell_loss / (1.0 - self.shell_loss) * self.work / (work * flow.max(LEAST_FLOW));
         let h_discharge = h_inlet + work / (1.0 + given_off);
 
-        // Metering device behind the liquid line and its drier.
+        // Metering device behind the liquid line and its drier. As flow vanishes the line takes its surroundings' warmth,
+        // whatever the subcooling at the condenser's outlet.
+        let line_ntu = LIQUID_LINE_NTU / flow.max(LEAST_FLOW);
+        let drift = libm::expf(-LIQUID_LINE_NTU) - libm::expf(-line_ntu);
+        let liquid_drift_k = drift * (liquid_k - self.ambient_k);
+        let line_k = liquid_k - liquid_drift_k;
         let blocked = fault.severity(Cause::LiquidLineRestriction);
         let passage = (1.0 - blocked) * (1.0 - blocked);
         let drop = self.drier * flow * flow / passage;
@@ -181,10 +202,10 @@ impl Machine {
         let p_device = discharge_pa - drop / (1.0 + drop / (0.9 * discharge_pa));
         let p_device = p_device.max(1.05 * p_evaporating);
         let device = fluid.saturation(p_device)?;
-        let flash_k = liquid_k - device.bubble_k;
+        let flash_k = line_k - device.bubble_k;
         let flashing = positive(flash_k, 0.4);
         let flash_vapor = flashing * self.cp_liquid / device.latent() + outlet_vapor;
-        let drier_outlet_k = liquid_k - flashing;
+        let drier_outlet_k = line_k - flashing;
         let specific = 1.0 / device.rho_liquid
             + flash_vapor.min(1.0) * (1.0 / device.rho_vapor - 1.0 / device.rho_liquid);
         let driving = if self.valve {
@@ -213,10 +234,9 @@ impl Machine {
         let c_air = self.evaporator_air * air;
         let ua = self.evaporator_ua * libm::sqrtf(air);
         let conductance = c_air * (1.0 - libm::expf(-ua / c_air));
-        let td = positive(self.space_k - low.dew_k, 1.0);
         let mean_k = low.dew_k - 0.4 * (low.dew_k - low.bubble_k);
         let gain = self.wet.map_or(1.0, |wet| wet.gain(self.space_k, mean_k));
-        let dry = transfer_units(superheat / td) * flow * self.cp_vapor / (self.dry_share * conductance);
+        let dry = transfer_units(extended / td) * flow * self.cp_vapor / (self.dry_share * conductance);
         let dry = 1.0 - positive(1.0 - dry, 0.05);
         let h_evaporator = h_liquid - self.exchange_share * self.cp_vapor * gained;
         let evaporator_heat = flow * (h_outlet - h_evaporator);
@@ -275,7 +295,8 @@ impl Machine {
             discharge_h: h_discharge,
             condensing_pa: p_condensing,
             dew_discharge_k: dew_discharge,
-            liquid_k,
+            liquid_k: line_k,
+            liquid_drift_k,
             drier_outlet_k,
             bubble_k: high.bubble_k,
             evaporator_inlet_k: low.bubble_k + INLET_VAPOR * (low.dew_k - low.bubble_k),

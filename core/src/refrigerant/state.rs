@@ -124,6 +124,24 @@ impl Refrigerant<'_> {
         Ok(self.liquid_state(pressure.pascals(), bubble.kelvins()))
     }
 
+    /// Finds both ends of saturation at a pressure: dew temperature and vapor, bubble temperature and liquid.
+    ///
+    /// Errors: a pressure outside the table, above the critical point, or not a number.
+    pub(crate) fn saturated(
+        &self,
+        pressure: Pressure,
+    ) -> Result<(Temperature, State, Temperature, State), PropertyError> {
+        let dew = self.dew_temperature(pressure)?;
+        let bubble = self.bubble_temperature(pressure)?;
+        let pa = pressure.pascals();
+        Ok((
+            dew,
+            self.vapor_state(pa, dew.kelvins()),
+            bubble,
+            self.liquid_state(pa, bubble.kelvins()),
+        ))
+    }
+
     #[cold]
     fn off_vapor(&self, pressure: Pressure, temperature: Temperature, dew: Temperature) -> PropertyError {
         match self.phase(pressure, temperature) {

@@ -113,6 +113,10 @@ pub const ELECTRICAL_AT: f32 = 0.8;
 /// decided, with all readings, without a high side, and with six readings: right for 9, 10 and 16 % of the faulty ones,
 /// wrong for 0.05, 0.05 and 0.3 %, and said of 0.8, 0.9 and 0.4 % of those without a fault that counts.
 pub const FAMILY_AT: f32 = 0.75;
+/// Share of a family of liquid feed and of lost charge together that the family must have to be stated where hardly anything
+/// is pumped (judged: an empty machine and a blocked one pull down alike, and who takes the one for the other leaves a
+/// leak open).
+const NOT_EMPTY: f32 = 0.9;
 /// Probability from which a job is stated.
 ///
 /// Of the same visits, where neither a cause nor a family is stated: right for 1 to 3 % of the faulty ones, wrong for 0.05,
@@ -219,7 +223,10 @@ pub(crate) fn verdict(evidence: &Evidence<'_>, families: &Families, jobs: &Jobs)
         let family = families.iter().max_by(|a, b| a.probability.total_cmp(&b.probability))?;
         let statement = Statement::Family(family.family);
         let probability = family.probability;
-        (running && fits && probability >= FAMILY_AT).then_some(Verdict { statement, probability })
+        let empty = diagnosis.causes.iter().find(|c| c.cause == Cause::Undercharge);
+        let lost = empty.map_or(0.0, |c| c.probability);
+        let fed = probability >= NOT_EMPTY * diagnosis.still * (probability + lost);
+        (running && fits && fed && probability >= FAMILY_AT).then_some(Verdict { statement, probability })
     };
     let job = || {
         let (job, probability) =

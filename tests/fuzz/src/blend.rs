@@ -14,7 +14,7 @@ static LIBRARY: LazyLock<Library> = LazyLock::new(|| {
 pub fn target(data: &[u8]) {
     let Ok(text) = std::str::from_utf8(data) else { return };
     match blend_file::read(&LIBRARY, text) {
-        Ok(blend) => {
+        Ok((blend, _)) => {
             let parts: Vec<f64> = blend.mass_percent.values().filter_map(serde_json::Value::as_f64).collect();
             let sum: f64 = parts.iter().sum();
             assert!(parts.len() >= 2 && parts.len() == blend.mass_percent.len(), "{parts:?} of {text:?}");

@@ -26,6 +26,7 @@ export function showBar(): void {
   byId("bar").dataset["tone"] = said.tone;
   put("strip", said.title);
   const code = app.report === undefined ? undefined : verdictOf(app.report);
+  byId("strip").dataset["level"] = code?.level ?? "";
   byId("strip").dataset["name"] = code?.name ?? "";
   const compressor = app.report === undefined ? undefined : compressorOf(app.report);
   byId("bar-compressor").dataset["state"] = compressor?.state ?? "open";

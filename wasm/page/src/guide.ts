@@ -154,14 +154,14 @@ function choose(): Card | undefined {
     const pressure = app.state.numbers["readings.suction_pressure_kpa"] !== undefined;
     if (opening !== undefined && (pressure || opening.id.includes("suction_pressure"))) return { ...opening, text: t("guide_first") };
   }
-  if (plan !== null) {
-    for (const step of [plan.step, ...(plan.then ?? [])]) {
-      const card = step === null ? undefined : stepCard(step, report);
-      if (card !== undefined) return card;
-    }
-  } else if (report.decided && !further) {
-    const job = jobCard(report);
-    if (job !== undefined) return job;
+  // The step first; where it cannot be taken, the job of a verdict that stands, then what would be read behind the step.
+  const step = plan?.step == null ? undefined : stepCard(plan.step, report);
+  if (step !== undefined) return step;
+  const job = further ? undefined : jobCard(report);
+  if (job !== undefined) return job;
+  for (const { kind, name } of plan?.then ?? []) {
+    const card = kind === "look" || kind === "measure" ? stepCard({ kind, name }, report) : undefined;
+    if (card !== undefined) return card;
   }
   const worth = (item: FullReport["next"][number]) => item.information_bits / ((item as { minutes?: number | null }).minutes ?? MINUTES[item.effort]);
   // Nobody opens a circuit, or pierces a line, for a reading: that is the technician's own choice.
@@ -312,6 +312,7 @@ function stepElement(card: Card): HTMLElement {
         button(t(card.kind === "act" ? "guide_done" : "guide_next"), () => leave("next"), { class: "main", id: "guide-next" }),
         button(t("guide_cannot"), () => leave("cannot"), { id: "guide-cannot" }),
         button(t("guide_skip"), () => leave("skip"), { id: "guide-skip" }),
+        button(t("cdp"), () => showJob(), { id: "guide-to-job" }),
       ];
   return h(
     "section",
@@ -397,6 +398,8 @@ function draw(force = false): void {
     byId("guide").replaceChildren(...(at === "complaint" && asking === undefined ? [] : [chips()]), card);
     byId("guide-have").hidden = at !== "cards";
   }
+  const toJob = document.getElementById("guide-to-job");
+  if (toJob !== null) toJob.hidden = app.report === undefined || jobCard(app.report) === undefined;
   for (const row of rows) row.update(force);
 }
 

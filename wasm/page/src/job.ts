@@ -1,5 +1,5 @@
 /** Confirm, do, prove: the cheapest check that confirms, the job with its steps, and the readings before and after. */
-import { handling, hoseContents, RimewiseError, weigh, weighIn, type Estimate, type Visit } from "rimewise";
+import { handling, hoseContents, RimewiseError, weighIn, type Estimate, type Visit } from "rimewise";
 import { ask } from "./answer.js";
 import { app, edit, followLater, settle } from "./app.js";
 import { byId, h } from "./dom.js";
@@ -75,57 +75,18 @@ function confirmText(report: FullReport): string {
   return cheap === undefined ? t("confirm_seen") : t("confirm_with", { name: measurementName(cheap.measurement), effort: EFFORT[cheap.effort] });
 }
 
-/** What the ways on cost, from the library's plan, or weighed from the costs that were entered. */
+/** What the ways on cost, from the library's plan. */
 function costLines(report: FullReport): string[] {
   const lines: string[] = [];
   const plan = report.plan ?? null;
-  const above = plan?.replace_above ?? replaceAbove(report);
+  const above = plan?.replace_above ?? null;
   const ways = plan?.ways ?? [];
   const cheapest = [...ways].filter((way) => way.expected_cost !== null).sort((a, b) => (a.expected_cost as number) - (b.expected_cost as number))[0];
   if (cheapest !== undefined) {
     lines.push(`${t("cheapest")}: ${nameOf(cheapest.name ?? cheapest.kind)}, ${t("expected_cost", { cost: figure(cheapest.expected_cost as number, 0) })}`);
   }
-  if (above !== null && above !== undefined) lines.push(t("replace_above", { share: percent(above) }));
+  if (above !== null) lines.push(t("replace_above", { share: percent(above) }));
   return lines;
-}
-
-function cost(path: string): number | undefined {
-  const typed = app.state.numbers[`costs.${path}`];
-  const value = typed === undefined ? "none" : parseNumber(typed.text);
-  return typeof value === "number" && value >= 0 ? value : undefined;
-}
-
-/**
- * The probability of a failed compressor above which a new one is the cheapest way, found by weighing the same report
- * with ever more of it. Nothing where the costs do not say.
- */
-function replaceAbove(report: FullReport): number | null {
-  const [visit, compressor, loss, days] = [cost("visit"), cost("compressor"), cost("loss_a_day"), cost("horizon_days")];
-  if (visit === undefined || compressor === undefined || loss === undefined || days === undefined) return null;
-  const costs = { visit, compressor, product_at_risk: loss * days };
-  const pays = (share: number): boolean => {
-    // The other causes keep their proportions and share what is left.
-    const others = report.causes.filter((entry) => entry.cause !== "weak_compressor").reduce((sum, entry) => sum + entry.probability, 0);
-    const scale = others > 0 ? (1 - share) / others : 0;
-    const causes = report.causes.map((entry) => ({ ...entry, probability: entry.cause === "weak_compressor" ? share : Math.min(1, entry.probability * scale) }));
-    const decision = weigh(causes, costs);
-    const way = (action: string) => decision.alternatives.find((one) => one.action === action)?.expected_cost ?? null;
-    const [replace, leave] = [way("replace_compressor"), way("leave")];
-    return replace !== null && leave !== null && replace < leave;
-  };
-  try {
-    if (!pays(1)) return null;
-    let [low, high] = [0, 1];
-    for (let n = 0; n < 12; n++) {
-      const middle = (low + high) / 2;
-      if (pays(middle)) high = middle;
-      else low = middle;
-    }
-    return high;
-  } catch (error) {
-    if (error instanceof RimewiseError) return null;
-    throw error;
-  }
 }
 
 /** Rows of a comparison: the figures and the verdict of two visits side by side. */

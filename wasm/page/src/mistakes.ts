@@ -26,12 +26,16 @@ export function mistakeText(mistake: Mistake, typed: string): string {
 }
 
 const FIGURE = "(-?\\d+(?:\\.\\d+)?(?:e[+-]?\\d+)?)";
-const UNIT = "(?: (kPa absolute|kPa/min|kPa|degC|K))?";
+// Longest first: what is a pressure must not be read as a difference of two.
+const UNITS = "kPa absolutos?|kPa absolute|kPa/min|kPa|degC|K";
+const UNIT = `(?: (${UNITS})\\b)?`;
 
 /** The scale a unit of the library is shown on. */
 function scaleOfUnit(unit: string | undefined): Scale {
   switch (unit) {
     case "kPa absolute":
+    case "kPa absoluto":
+    case "kPa absolutos":
       return scaleFor("pressure", app.units);
     case "kPa/min":
       return scaleFor("pressure_rise", app.units);
@@ -53,20 +57,20 @@ function onScale(figure: string, unit: string | undefined): string {
 
 /** The library's refusal with its limits as one's own instruments read them. */
 function refusal(text: string): string {
-  if (/^is above the discharge pressure/.test(text)) return t("above_discharge");
-  const between = new RegExp(`^must lie between ${FIGURE} and ${FIGURE}${UNIT}(, the range of this refrigerant's table)?`).exec(text);
+  if (/^(is above the discharge pressure|supera la presión de descarga)/.test(text)) return t("above_discharge");
+  const between = new RegExp(`^(?:must lie between|debe estar entre) ${FIGURE} (?:and|y) ${FIGURE}${UNIT}(, (?:the range of|el alcance de).*)?`).exec(text);
   if (between !== null) {
     const [, low, high, unit, table] = between;
     return t(table === undefined ? "between" : "between_table", { low: onScale(low as string, unit), high: onScale(high as string, unit) });
   }
-  const least = new RegExp(`^must be at least ${FIGURE}${UNIT}`).exec(text);
+  const least = new RegExp(`^(?:must be at least|debe ser al menos) ${FIGURE}${UNIT}`).exec(text);
   if (least !== null) return t("at_least", { low: onScale(least[1] as string, least[2]) });
   return quoted(text);
 }
 
 /** A text of the library with every pressure and temperature in it on the user's scale. */
 export function quoted(text: string): string {
-  return text.replace(new RegExp(`${FIGURE} (kPa absolute|kPa/min|kPa|degC|K)\\b`, "g"), (_whole, figure: string, unit: string) => onScale(figure, unit));
+  return text.replace(new RegExp(`${FIGURE} (${UNITS})\\b`, "g"), (_whole, figure: string, unit: string) => onScale(figure, unit));
 }
 
 /** A figure alone on a scale, with its unit. */

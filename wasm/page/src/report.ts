@@ -40,7 +40,8 @@ export interface PlanStep {
 
 export interface Plan {
   step: PlanStep | null;
-  then?: PlanStep[];
+  /** What follows on each outcome of the step. */
+  then?: { outcome: string; probability: number; kind: PlanStep["kind"]; name: string }[];
   ways?: { kind: string; name: string | null; expected_cost: number | null }[];
   replace_above?: number | null;
 }

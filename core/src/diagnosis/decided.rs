@@ -130,8 +130,8 @@ pub(super) fn decided(causes: &[CauseProbability; Cause::COUNT], doubts: &Doubts
     let needed = match leading.cause {
         Cause::None => CLEAR_AT,
         cause => {
-            let beyond =
-                if cause == Cause::WeakCompressor { CONDEMN_BEYOND * doubts.off_design } else { 0.0 };
+            let weak = (CONDEMN_BEYOND * doubts.off_design).max(DRAWS_LIQUID * doubts.wet);
+            let beyond = if cause == Cause::WeakCompressor { weak } else { 0.0 };
             DECIDE_AT + beyond.max(FEWER * doubts.unread * doubts.unread)
         }
     };

@@ -39,12 +39,12 @@ fn nothing_is_missed_that_is_not_known_to_be() {
         }
     }
     assert!(new.is_empty(), "{} misses that are not on the list: {new:#?}", new.len());
-    // The list can only shrink: as many entries of each kind as on the day the visits were written, or fewer.
-    assert!(known.len() <= KNOWN_AT_FIRST, "the list of known misses grew to {}", known.len());
+    // The list can only shrink.
+    assert!(known.len() <= KNOWN_MISSES, "the list of known misses grew to {}", known.len());
 }
 
-/// Entries of the list when the visits were written.
-const KNOWN_AT_FIRST: usize = 124;
+/// Entries of the list (124 when the visits were written); this may only fall.
+const KNOWN_MISSES: usize = 10;
 
 #[test]
 fn every_visit_is_told_with_its_source_and_what_may_be_said() {

@@ -223,7 +223,8 @@ pub(crate) fn weigh(
     let off_design = decided::off_design(&nominal, &readings);
     let unasked = decided::unasked(diagnosis.leading, visit, &readings, deviation);
     let unread = decided::unread(deviation);
-    let doubts = Doubts { fits, told_wrongly, unsettled, unasked, off_design, unread };
+    let wet = decided::wet(&cycle);
+    let doubts = Doubts { fits, told_wrongly, unsettled, unasked, off_design, unread, wet };
     diagnosis.decided = decided::decided(&diagnosis.causes, &doubts);
     diagnosis.fits = Some(fits);
     words(posterior, deviation, &factors, &diagnosis.causes, &mut diagnosis.evidence);

@@ -39,6 +39,7 @@ pub mod diagnosis;
 pub mod estimate;
 mod expectation;
 pub mod expected;
+mod exponential;
 pub mod field;
 pub mod invalid;
 pub mod job;

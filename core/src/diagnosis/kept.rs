@@ -7,6 +7,7 @@ use super::hypothesis::Hypothesis;
 use super::tally::Sum;
 use crate::cause::Cause;
 use crate::decision::{Action, Prices, WAYS};
+use crate::exponential::exponential;
 
 /// Explanations kept of one cause alone.
 const SINGLE: usize = 2;
@@ -115,7 +116,7 @@ impl Kept {
             .map(|(ln, hypothesis)| {
                 let class = class(hypothesis);
                 let of = |lns: &[f32; Cause::COUNT + 1]| lns.get(class).copied().unwrap_or(NOTHING);
-                let share = libm::expf((ln - of(&here) + of(&class_ln) - all).clamp(-80.0, 0.0));
+                let share = exponential((ln - of(&here) + of(&class_ln) - all).clamp(-80.0, 0.0));
                 let state = if class == PAIR {
                     pairs += 1;
                     Cause::COUNT + pairs - 1

@@ -14,6 +14,7 @@ use super::value::{Appraisal, Information, Outlook};
 use crate::cause::Cause;
 use crate::charge::standing::{self, Circuit};
 use crate::compressor::pump_down::{self, Conditions};
+use crate::exponential::exponential;
 use crate::measurement::Measurement;
 use crate::symptom::{CHANNELS, Deviation, Matrix, READING, Vector};
 use crate::triangular::Factor;
@@ -165,7 +166,7 @@ fn continuous(known: &Known<'_>, predictive: &Predictive, (expected, healthy): (
         for (height, state, mean, precision) in &live {
             let z = (x - mean) * precision;
             if let Some(slot) = joint.get_mut(*state).filter(|_| z * z < 40.0) {
-                *slot += height * libm::expf(-0.5 * z * z) * step;
+                *slot += height * exponential(-0.5 * z * z) * step;
             }
         }
         // In the order of the outcomes' names: lower, higher, as expected.

@@ -51,6 +51,12 @@ const FORGOTTEN_NATS: f32 = 14.0;
 const SCREEN_NATS: f32 = 1.0;
 const FADE_NATS: f32 = 1.5;
 
+/// The memory that weighing works in.
+pub(crate) struct Room<'a> {
+    pub(super) factors: &'a mut [Factor; 2],
+    pub(super) screened: &'a mut Screened,
+}
+
 /// Solves what two causes do together beyond the sum of what each does alone.
 pub(crate) type Solve<'a> = dyn Fn([(Cause, &Node); 2]) -> Option<Vector> + 'a;
 /// Calls its argument with everything that is weighed and is none of the ten causes.
@@ -79,8 +85,7 @@ impl Posterior {
         deviation: &Deviation,
         ladders: &[Ladder; Cause::COUNT - 1],
         factors: &Factors,
-        [factor, full]: &mut [Factor; 2],
-        screened: &mut Screened,
+        Room { factors: [factor, full], screened }: Room<'_>,
         together: &Solve<'_>,
         unlisted: &EachUnlisted<'_>,
     ) {

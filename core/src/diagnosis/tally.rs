@@ -2,6 +2,7 @@
 
 use super::hypothesis::Hypothesis;
 use crate::cause::Cause;
+use crate::exponential::exponential;
 
 /// A sum of exponentials kept as its logarithm.
 #[derive(Clone, Copy, Debug)]
@@ -16,10 +17,10 @@ impl Sum {
     }
     pub(crate) fn add(&mut self, ln: f32) {
         if ln > self.top {
-            self.rest = self.rest * libm::expf((self.top - ln).max(-80.0)) + 1.0;
+            self.rest = self.rest * exponential((self.top - ln).max(-80.0)) + 1.0;
             self.top = ln;
         } else if ln > self.top - 12.0 {
-            self.rest += libm::expf(ln - self.top);
+            self.rest += exponential(ln - self.top);
         }
     }
     pub(crate) fn ln(&self) -> f32 {
@@ -42,7 +43,7 @@ impl Mean {
         let before = self.sum;
         self.sum.add(ln);
         if self.sum.top > before.top {
-            self.weighted = self.weighted * libm::expf((before.top - ln).max(-80.0)) + value;
+            self.weighted = self.weighted * exponential((before.top - ln).max(-80.0)) + value;
         } else {
             self.weighted += value * (self.sum.rest - before.rest);
         }
@@ -76,13 +77,13 @@ impl Tally {
     pub(super) fn add_within(&mut self, nats: f32, hypothesis: &Hypothesis, ln: f32) {
         let mut weight = 1.0;
         if ln > self.top {
-            let lighter = libm::expf((self.top - ln).max(-80.0));
+            let lighter = exponential((self.top - ln).max(-80.0));
             for sum in self.with.iter_mut().chain([&mut self.all]) {
                 *sum *= lighter;
             }
             self.top = ln;
         } else if ln > self.top - nats {
-            weight = libm::expf(ln - self.top);
+            weight = exponential(ln - self.top);
         } else {
             return;
         }
@@ -133,10 +134,10 @@ impl MeanSeverity {
             return;
         }
         if ln > self.top {
-            self.weight *= libm::expf((self.top - ln).max(-80.0));
+            self.weight *= exponential((self.top - ln).max(-80.0));
             self.top = ln;
         }
-        let weight = share * libm::expf((ln - self.top).max(-80.0));
+        let weight = share * exponential((ln - self.top).max(-80.0));
         self.weight += weight;
         self.mean += (severity - self.mean) * weight / self.weight;
     }

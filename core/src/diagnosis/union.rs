@@ -6,6 +6,7 @@ use super::hypothesis::Hypothesis;
 use super::outcome::{FamilyShares, JobShares};
 use super::tally::NEGLIGIBLE_NATS;
 use crate::cause::Cause;
+use crate::exponential::exponential;
 use crate::job::{Family, Job};
 
 /// Weights of the unions of causes, a pair that lies within one counted once.
@@ -30,7 +31,7 @@ impl Unions {
 
     pub(super) fn add(&mut self, hypothesis: &Hypothesis, ln: f32) {
         if ln > self.top {
-            let lighter = libm::expf((self.top - ln).max(-80.0));
+            let lighter = exponential((self.top - ln).max(-80.0));
             for sum in self.families.0.iter_mut().chain(&mut self.jobs.0).chain([&mut self.all]) {
                 *sum *= lighter;
             }
@@ -38,7 +39,7 @@ impl Unions {
         } else if ln < self.top - NEGLIGIBLE_NATS {
             return;
         }
-        let weight = libm::expf(ln - self.top);
+        let weight = exponential(ln - self.top);
         self.all += weight;
         if hypothesis.unlisted.is_some() {
             return;

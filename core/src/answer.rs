@@ -73,6 +73,19 @@ pub fn diagnose_in(
             }
         }
     }
+    conclude(workspace, refrigerant, visit, report);
+    Ok(())
+}
+
+/// Says what follows from the causes: the verdict, the next step, and what can hurt.
+// Never inlined, as `state` below.
+#[inline(never)]
+fn conclude(
+    workspace: &Workspace,
+    refrigerant: Option<&Refrigerant<'_>>,
+    visit: &Visit<'_>,
+    report: &mut Report,
+) {
     quote(&mut report.warnings, &visit.readings);
     state(refrigerant, visit, report);
     let valve =
@@ -100,10 +113,11 @@ pub fn diagnose_in(
     report.cautions = caution::cautions(safety, glide_k, visit, &suggested);
     let next = next_step(report);
     caution::put_first(&mut report.cautions, next);
-    Ok(())
 }
 
 /// What stands above the causes: the electrical findings, the alarms, the compressor's own question, and the verdict.
+// In a frame of its own, which is not there while the causes are weighed: that is where the stack is deepest.
+#[inline(never)]
 fn state(refrigerant: Option<&Refrigerant<'_>>, visit: &Visit<'_>, report: &mut Report) {
     let Report { cycle, expected, diagnosis, warnings, electrical, .. } = report;
     *electrical = motor::examine(&visit.system, &visit.readings, &visit.uncertainty, expected.current_a);

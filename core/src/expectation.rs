@@ -166,6 +166,9 @@ impl Expectation {
     ) -> bool {
         let (fluid, visit) = (today.fluid, today.visit);
         let Some(day) = nearest(visit.record, &today.nominal) else { return false };
+        if turned_round(day) {
+            return false;
+        }
         let Some(nominal) = Nominal::new(fluid, &visit.system, day, &visit.uncertainty) else { return false };
         let Some(then) = Balance::new(fluid, &nominal) else { return false };
         let measured = Measured::new(fluid, &nominal, &visit.system, day, &visit.uncertainty);
@@ -238,6 +241,21 @@ impl Expectation {
             let u = at(e.value + 0.5)? - at(e.value - 0.5)?;
             Estimate::new(here / 1000.0, u * e.u / 1000.0)
         };
+        // What no machine can show is outside the model, not a number.
+        let at = |channel: usize| mean.get(channel).copied().unwrap_or(0.0);
+        let (space_k, ambient_k) = (self.balance.machine.space_k, self.balance.machine.ambient_k);
+        let (cold_k, hot_k) = (at(SUCTION_PRESSURE) - SHOWN_SLACK_K, at(DISCHARGE_PRESSURE) + SHOWN_SLACK_K);
+        let compresses = at(SUCTION_PRESSURE) < at(DISCHARGE_PRESSURE);
+        let celsius_within = |channel: usize, low_k: f32, high_k: f32| {
+            let shown = compresses && low_k <= at(channel) && at(channel) <= high_k;
+            if shown { celsius(channel) } else { None }
+        };
+        let pressure = |channel, middle| if compresses { pressure(channel, middle) } else { None };
+        let warmest_k = space_k.max(ambient_k) + SHOWN_SLACK_K;
+        let coolest_k = space_k.min(ambient_k) - SHOWN_SLACK_K;
+        let outlet = celsius_within(EVAPORATOR_OUTLET, cold_k, space_k + SHOWN_SLACK_K);
+        let suction_line = celsius_within(SUCTION_LINE, cold_k, warmest_k);
+        let liquid_line = celsius_within(LIQUID_LINE, coolest_k, hot_k);
         let low = pressure(SUCTION_PRESSURE, false);
         let high = pressure(DISCHARGE_PRESSURE, true);
         let ratio = || {
@@ -249,7 +267,8 @@ impl Expectation {
         // The bubble point stands half the glide below the mean condensing temperature.
         let half_glide = self.balance.run.condensing_k - self.balance.run.bubble_k;
         let subcooling = sum(&[(DISCHARGE_PRESSURE, 1.0), (LIQUID_LINE, -1.0)])
-            .and_then(|e| Estimate::new(e.value - half_glide, e.u));
+            .and_then(|e| Estimate::new(e.value - half_glide, e.u))
+            .filter(|_| liquid_line.is_some());
         let current = || {
             let rated = system.compressor.rated_load_a?;
             let e = sum(&[(CURRENT, 1.0)])?;
@@ -257,25 +276,39 @@ impl Expectation {
             Estimate::new(amps, amps * e.u / 100.0)
         };
         *out = Expected {
-            suction_saturation_c: celsius(SUCTION_PRESSURE),
-            condensing_c: celsius(DISCHARGE_PRESSURE),
+            suction_saturation_c: celsius(SUCTION_PRESSURE).filter(|_| compresses),
+            condensing_c: celsius(DISCHARGE_PRESSURE).filter(|_| compresses),
             suction_pressure_kpa: low,
             discharge_pressure_kpa: high,
-            superheat_k: sum(&[(EVAPORATOR_OUTLET, 1.0), (EVAPORATOR_PRESSURE, -1.0)]),
-            compressor_superheat_k: sum(&[(SUCTION_LINE, 1.0), (SUCTION_PRESSURE, -1.0)]),
+            superheat_k: sum(&[(EVAPORATOR_OUTLET, 1.0), (EVAPORATOR_PRESSURE, -1.0)])
+                .filter(|_| outlet.is_some()),
+            compressor_superheat_k: sum(&[(SUCTION_LINE, 1.0), (SUCTION_PRESSURE, -1.0)])
+                .filter(|_| suction_line.is_some()),
             subcooling_k: subcooling,
             pressure_ratio: ratio(),
-            evaporator_outlet_c: celsius(EVAPORATOR_OUTLET),
-            suction_line_c: celsius(SUCTION_LINE),
-            discharge_line_c: celsius(DISCHARGE_LINE),
-            liquid_line_c: celsius(LIQUID_LINE),
-            drier_outlet_c: celsius(DRIER_OUTLET),
-            supply_air_c: celsius(SUPPLY_AIR),
-            condenser_exhaust_c: celsius(CONDENSER_EXHAUST),
+            evaporator_outlet_c: outlet,
+            suction_line_c: suction_line,
+            discharge_line_c: celsius_within(DISCHARGE_LINE, at(SUCTION_PRESSURE), HOTTEST_SHOWN_K),
+            liquid_line_c: liquid_line,
+            drier_outlet_c: celsius_within(DRIER_OUTLET, cold_k, hot_k),
+            supply_air_c: celsius_within(SUPPLY_AIR, cold_k, space_k + SHOWN_SLACK_K),
+            condenser_exhaust_c: celsius_within(CONDENSER_EXHAUST, ambient_k - SHOWN_SLACK_K, hot_k),
             current_a: current(),
             pump_down_kpa: None,
         };
     }
+}
+
+/// Kelvin by which an expected value may lie beyond what bounds it: clamps lean, records teach (judged).
+const SHOWN_SLACK_K: f32 = 5.0;
+/// No discharge line is expected hotter: the oil burns long before (judged).
+const HOTTEST_SHOWN_K: f32 = 453.0;
+
+/// Whether a day's low side was written above its high side: such a day teaches nothing.
+fn turned_round(day: &Readings) -> bool {
+    let low = day.suction_pressure_kpa.into_iter().chain(day.evaporator_pressure_kpa);
+    let high = || day.discharge_pressure_kpa.into_iter().chain(day.liquid_pressure_kpa);
+    low.into_iter().any(|low| high().any(|high| low >= high))
 }
 
 /// The record whose space and ambient temperatures come nearest to today's.

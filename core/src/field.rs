@@ -413,6 +413,17 @@ macro_rules! section {
                 Self { $( $field, )* ..Self::default() }
             }
 
+            /// Whether the field of a permanent number is there; false where the number is of no field of it.
+            // Not by [`Section::ENTRIES`]: a meter that asks would link the sentence of every field.
+            pub fn holds(&self, code: i32) -> bool {
+                match code {
+                    $( $code => self.$field.is_some(), )*
+                    $( $( $three_code => self.$three.is_some(), )* )?
+                    $( $( $other_code => self.$other.is_some(), )* )?
+                    _ => false,
+                }
+            }
+
             /// Reads the optional numbers in the order of [`Self::FIELDS`].
             pub fn numbers(&self) -> [Option<f32>; Self::FIELDS.len()] {
                 [$( self.$field ),*]

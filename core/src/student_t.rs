@@ -1,6 +1,8 @@
 //! Student's t distribution, which stands for the odd machine: its density over several channels, and its tail.
 
-use crate::symptom::CHANNELS;
+use crate::refrigerant::logarithm;
+use crate::symptom::{CHANNELS, Vector};
+use crate::triangular::WHOLE_ROWS;
 
 /// Degrees of freedom of the Student distribution that stands for the odd machine.
 pub(crate) const FREEDOM: f32 = 8.0;
@@ -15,6 +17,27 @@ const LN_FACTOR: [f32; CHANNELS + 1] = [
 pub(crate) fn ln_student(square: f32, channels: usize, ln_det: f32) -> f32 {
     let factor = LN_FACTOR.get(channels).copied().unwrap_or(0.0);
     factor - 0.5 * ln_det - 0.5 * (FREEDOM + channels as f32) * libm::logf(1.0 + square.max(0.0) / FREEDOM)
+}
+
+/// The same of several squared distances at once, each with its own precision lost from the determinant: one channel less,
+/// `square` without it.
+///
+/// Side by side, with a logarithm good to 3e-7 that is made of sums and products alone.
+pub(crate) fn ln_students_without(
+    squares: &Vector,
+    precisions: &Vector,
+    channels: usize,
+    ln_det: f32,
+) -> Vector {
+    let factor = LN_FACTOR.get(channels.saturating_sub(1)).copied().unwrap_or(0.0);
+    let power = 0.5 * (FREEDOM + channels as f32 - 1.0);
+    let mut ln = [0.0; CHANNELS];
+    let places = if WHOLE_ROWS { CHANNELS } else { channels };
+    for ((ln, square), precision) in ln.iter_mut().zip(squares).zip(precisions).take(places) {
+        let spread = ln_det + logarithm(*precision);
+        *ln = factor - 0.5 * spread - power * logarithm(1.0 + square.max(0.0) * (1.0 / FREEDOM));
+    }
+    ln
 }
 
 /// The probability of a squared distance at least this large, for this many channels.

@@ -17,7 +17,7 @@ pub(crate) struct Factor {
 
 /// Whether rows are worked on whole, of which only the first places count: registers that hold four numbers are quicker so.
 /// What counts has the same bits either way.
-const WHOLE_ROWS: bool = cfg!(any(target_arch = "x86_64", target_arch = "aarch64"));
+pub(crate) const WHOLE_ROWS: bool = cfg!(any(target_arch = "x86_64", target_arch = "aarch64"));
 
 /// Adds a multiple of another row to the first places of a row; behind them stands what does not count.
 #[inline(always)]
@@ -80,6 +80,7 @@ impl Factor {
             for k in 0..i {
                 add_part::<ROW>(&mut sum, lower[k], &rows[k], k + 1);
             }
+            // Nothing stands right of the diagonal.
             for (cell, sum) in rows[i].iter_mut().zip(&sum) {
                 *cell = -sum * reciprocal[i];
             }
@@ -100,28 +101,21 @@ impl Factor {
 
     /// L^-T w: the inverse covariance times v, where w = L^-1 v.
     pub(crate) fn back(&self, w: &Vector) -> Vector {
-        let n = self.size.min(CHANNELS);
         let mut out = [0.0; CHANNELS];
-        for i in 0..n {
-            let mut sum = 0.0;
-            for k in i..n {
-                sum += self.matrix[k][i] * w[k];
-            }
-            out[i] = sum;
+        for (i, (row, w)) in self.matrix.iter().zip(w).enumerate().take(self.size) {
+            add_part::<CHANNELS>(&mut out, *w, row, i + 1);
         }
         out
     }
 
     /// The diagonal of the inverse covariance.
     pub(crate) fn precision(&self) -> Vector {
-        let n = self.size.min(CHANNELS);
         let mut out = [0.0; CHANNELS];
-        for i in 0..n {
-            let mut sum = 0.0;
-            for k in i..n {
-                sum += self.matrix[k][i] * self.matrix[k][i];
+        for (i, row) in self.matrix.iter().enumerate().take(self.size) {
+            let places = if WHOLE_ROWS { CHANNELS } else { i + 1 };
+            for (sum, cell) in out.iter_mut().zip(row).take(places) {
+                *sum += cell * cell;
             }
-            out[i] = sum;
         }
         out
     }

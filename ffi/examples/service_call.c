@@ -62,7 +62,7 @@ int main(void)
     printf("suction %.1f kPa, dew %.2f degC, superheat at the compressor %.2f K\n",
            (double)readings.suction_pressure_kpa, (double)dew_c, (double)(readings.suction_line_c - dew_c));
 
-    /* The diagnosis. Report and workspace are some 20 kB, so a meter keeps them off the stack. */
+    /* The diagnosis. Report and workspace are some 42 kB, so a meter keeps them off the stack. */
     static RimewiseReport report = {.size = sizeof report};
     static RimewiseWorkspace workspace;
     RimewiseInvalid invalid = {.size = sizeof invalid};

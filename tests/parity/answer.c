@@ -69,6 +69,43 @@ static void measurements(uint32_t count, const RimewiseCauseAndMeasurements *all
     }
 }
 
+static void shares(uint32_t count, const RimewiseShare *all)
+{
+    word(count);
+    for (uint32_t i = 0; i < count; i++) {
+        word((uint32_t)all[i].name);
+        number(all[i].probability);
+    }
+}
+
+static void entry(const RimewisePlanEntry *e)
+{
+    word((uint32_t)e->kind);
+    word((uint32_t)e->about);
+    word((uint32_t)e->name);
+    number(e->number);
+}
+
+static void plan(const RimewisePlan *p)
+{
+    entry(&p->step);
+    number(p->minutes);
+    word((uint32_t)p->effort);
+    optional(p->valid & RIMEWISE_PLAN_HOSE, p->hose_takes_g);
+    optional(p->valid & RIMEWISE_PLAN_HOSE_PERCENT, p->hose_takes_percent);
+    optional(p->valid & RIMEWISE_PLAN_REPLACE_ABOVE, p->replace_above);
+    word(p->valid & RIMEWISE_PLAN_WEIGH_IN ? 1 : 0);
+    number(p->weigh_in_kg.value);
+    number(p->weigh_in_kg.u);
+    word((uint32_t)p->change);
+    word(p->then_count);
+    for (uint32_t i = 0; i < p->then_count; i++)
+        entry(&p->then[i]);
+    word(p->way_count);
+    for (uint32_t i = 0; i < p->way_count; i++)
+        entry(&p->ways[i]);
+}
+
 static uint32_t report_digest(const RimewiseReport *r)
 {
     const char *section, *name;
@@ -92,6 +129,7 @@ static uint32_t report_digest(const RimewiseReport *r)
         word((uint32_t)r->next[i].measurement);
         word((uint32_t)r->next[i].effort);
         number(r->next[i].information_bits);
+        number(r->next_minutes[i]);
     }
     measurements(r->ruled_out_count, r->ruled_out);
     measurements(r->still_open_count, r->still_open);
@@ -122,6 +160,27 @@ static uint32_t report_digest(const RimewiseReport *r)
               (offsetof(RimewiseCycle, reserved) - sizeof r->cycle.valid) / sizeof(RimewiseEstimate));
     estimates(r->expected.valid, &r->expected.suction_saturation_c,
               (offsetof(RimewiseExpected, reserved) - sizeof r->expected.valid) / sizeof(RimewiseEstimate));
+    word((uint32_t)r->verdict.level);
+    word((uint32_t)r->verdict.name);
+    number(r->verdict.probability);
+    word((uint32_t)r->compressor_state);
+    number(r->compressor_probability);
+    shares(r->family_count, r->families);
+    shares(r->job_count, r->jobs);
+    word(r->alarm_count);
+    for (uint32_t i = 0; i < r->alarm_count; i++) {
+        word((uint32_t)r->alarms[i].code);
+        word((uint32_t)r->alarms[i].field);
+        if (rimewise_text(&rimewise_unit_names, r->alarms[i].unit, &name) == RIMEWISE_OK)
+            letters(name);
+        optional(r->alarms[i].valid & RIMEWISE_FACT_VALUE, r->alarms[i].value);
+        optional(r->alarms[i].valid & RIMEWISE_FACT_LIMIT, r->alarms[i].limit);
+    }
+    word(r->terminals.common);
+    word(r->terminals.run);
+    word(r->terminals.start);
+    number(r->terminals.probability);
+    plan(&r->plan);
     return hash;
 }
 

@@ -11,8 +11,10 @@ use rimewise::estimate::Estimate;
 use rimewise::field::{Section, Shape, Value as Held};
 use rimewise::json::{answer_visit, read_visit};
 use rimewise::measurement::Measurement;
+use rimewise::plan::{Plan, StepKind, Subject};
 use rimewise::readings::{Readings, Visit};
 use rimewise::report::Report;
+use rimewise::verdict::Statement;
 use rimewise_tests::rig::math::Rng;
 use rimewise_tests::rig::set;
 use serde_json::{Map, Value, json};
@@ -248,6 +250,7 @@ fn report_words(report: &Report) -> Vec<u32> {
     words.push(report.diagnosis.next.len() as u32);
     for n in &report.diagnosis.next {
         words.extend([n.measurement.code() as u32, n.effort.code() as u32, n.information_bits.to_bits()]);
+        words.push(n.minutes.to_bits());
     }
     for list in [&report.diagnosis.ruled_out[..], &report.diagnosis.still_open[..]] {
         words.push(list.len() as u32);
@@ -281,6 +284,69 @@ fn report_words(report: &Report) -> Vec<u32> {
     for (_, quantity) in report.expected.quantities() {
         estimate(&mut words, quantity);
     }
+    let statement = report.verdict.statement;
+    let name = match statement {
+        Statement::Cause(cause) => cause.code(),
+        Statement::Family(family) => family.code(),
+        Statement::Job(job) => job.code(),
+        Statement::Electrical(finding) => finding.code(),
+        Statement::Undecided | Statement::Healthy | Statement::Unidentified => 0,
+    };
+    words.extend([statement.level().code() as u32, name as u32, report.verdict.probability.to_bits()]);
+    words.extend([report.compressor.state.code() as u32, report.compressor.probability.to_bits()]);
+    words.push(report.families.len() as u32);
+    for share in &report.families {
+        words.extend([share.family.code() as u32, share.probability.to_bits()]);
+    }
+    words.push(report.jobs.len() as u32);
+    for share in &report.jobs {
+        words.extend([share.job.code() as u32, share.probability.to_bits()]);
+    }
+    words.push(report.alarms.len() as u32);
+    for alarm in &report.alarms {
+        words.extend([alarm.code.code() as u32, alarm.field.code() as u32]);
+        words.extend(alarm.unit.bytes().map(u32::from));
+        optional(&mut words, alarm.value);
+        optional(&mut words, alarm.limit);
+    }
+    match &report.terminals {
+        Some(t) => {
+            words.extend([u32::from(t.common), u32::from(t.run), u32::from(t.start), t.probability.to_bits()])
+        }
+        None => words.extend([0; 4]),
+    }
+    words.extend(plan_words(&report.plan));
+    words
+}
+
+/// The words of a plan.
+fn plan_words(plan: &Plan) -> Vec<u32> {
+    let entry = |kind: StepKind, subject: Subject, number: f32| {
+        let (about, name) = match subject {
+            Subject::Machine => (0, 0),
+            Subject::Measurement(measurement) => (1, measurement.code()),
+            Subject::Action(action) => (2, action.code()),
+            Subject::Context(context) => (3, context.code()),
+            Subject::Cause(cause) => (4, cause.code()),
+            Subject::Finding(finding) => (5, finding.code()),
+        };
+        [kind.code() as u32, about, name as u32, number.to_bits()]
+    };
+    let step = &plan.step;
+    let mut words = entry(step.kind, step.subject, step.changes).to_vec();
+    words.extend([step.minutes.to_bits(), step.effort.map_or(0, |effort| effort.code()) as u32]);
+    let hose = step.hose;
+    for number in [hose.map(|h| h.grams), hose.and_then(|h| h.percent), plan.replace_above] {
+        words.extend([u32::from(number.is_some()), number.unwrap_or(0.0).to_bits()]);
+    }
+    let weigh_in = plan.weigh_in_kg.unwrap_or_default();
+    words.push(u32::from(plan.weigh_in_kg.is_some()));
+    words.extend([weigh_in.value.to_bits(), weigh_in.u.to_bits()]);
+    words.push(plan.change.map_or(0, |change| change.code()) as u32);
+    words.push(plan.then.len() as u32);
+    words.extend(plan.then.iter().flat_map(|then| entry(then.kind, then.subject, then.probability)));
+    words.push(plan.ways.len() as u32);
+    words.extend(plan.ways.iter().flat_map(|way| entry(way.kind, way.subject, way.expected_cost)));
     words
 }
 

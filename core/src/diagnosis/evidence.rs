@@ -111,6 +111,24 @@ impl Factors {
     /// The log-likelihood of each kind under a hypothesis; zero where it was not given.
     pub(crate) fn ln_each(&self, hypothesis: &Hypothesis) -> [f32; Self::COUNT] {
         let mut ln = [0.0; Self::COUNT];
+        let each = self.ln_measured(hypothesis).into_iter().chain(self.ln_seen(hypothesis));
+        for (slot, each) in ln.iter_mut().zip(each) {
+            *slot = each;
+        }
+        ln
+    }
+
+    /// What hangs on how severe the causes are, in sum.
+    pub(crate) fn ln_of_severity(&self, hypothesis: &Hypothesis) -> f32 {
+        self.ln_measured(hypothesis).iter().sum()
+    }
+    /// What hangs on the causes and their presence alone, in sum, with what the call says.
+    pub(crate) fn ln_of_causes(&self, hypothesis: &Hypothesis) -> f32 {
+        self.ln_call(hypothesis) + self.ln_seen(hypothesis).iter().sum::<f32>()
+    }
+
+    fn ln_measured(&self, hypothesis: &Hypothesis) -> [f32; FIRST_OBSERVATION] {
+        let mut ln = [0.0; FIRST_OBSERVATION];
         if let Some(table) = &self.pump_down {
             ln[PUMP_DOWN] = interpolate(table, hypothesis.severity(Cause::WeakCompressor));
         }
@@ -126,7 +144,12 @@ impl Factors {
         if let Some(space) = &self.space {
             ln[SPACE] = space.ln(hypothesis);
         }
-        for (slot, observed) in ln.iter_mut().skip(FIRST_OBSERVATION).zip(&OBSERVED) {
+        ln
+    }
+
+    fn ln_seen(&self, hypothesis: &Hypothesis) -> [f32; OBSERVATIONS] {
+        let mut ln = [0.0; OBSERVATIONS];
+        for (slot, observed) in ln.iter_mut().zip(&OBSERVED) {
             if let Some(outcome) = observed.seen(&self.observations) {
                 let chance = observed.chances(hypothesis).get(outcome).copied().unwrap_or(1.0);
                 *slot = libm::logf(chance.max(1.0e-3));

@@ -2,7 +2,7 @@
 
 use super::hypothesis::{Hypothesis, Step};
 use super::tally::Mean;
-use crate::student_t::ln_student;
+use crate::student_t::{ln_student, ln_students_without};
 use crate::symptom::{CHANNELS, CONDITIONS, Deviation, Vector};
 use crate::triangular::Factor;
 
@@ -49,8 +49,8 @@ pub(crate) struct Least {
     pub(super) all: f32,
     /// With no reading wrong.
     pub(super) clean: f32,
-    /// With any one channel left out.
-    pub(super) without: f32,
+    /// With each channel left out, packed.
+    pub(super) without: Vector,
 }
 
 /// A hypothesis that counts with its parts, or about what one comes to that does not.
@@ -76,24 +76,17 @@ pub(crate) fn likelihood(
     let weighted = factor.back(&white);
     let precision = factor.precision();
     let ln_clean = ln_student(square, size, factor.ln_det);
-    // What is left of the distance without each channel, and bounds on that and on what the determinant loses.
+    // The distance that is left without each channel, and what it comes to.
     let mut rests = [0.0; CHANNELS];
-    let (mut nearest, mut loosest) = (f32::INFINITY, f32::INFINITY);
-    for i in 0..size {
-        rests[i] = square - weighted[i] * weighted[i] / precision[i];
-        nearest = nearest.min(rests[i]);
-        loosest = loosest.min(precision[i]);
+    for ((rest, weighted), precision) in rests.iter_mut().zip(&weighted).zip(&precision).take(size) {
+        *rest = square - weighted * weighted / precision;
     }
-    let ln_without_any = if size == 0 {
-        f32::NEG_INFINITY
-    } else {
-        ln_student(nearest, size - 1, factor.ln_det + libm::logf(loosest))
-    };
-    let mut most = ln_clean.max(ln_without_any + LN_WRONG + LN_WRONG_DENSITY);
-    let faint = |most: f32| {
-        ln_clean < least.clean && ln_without_any < least.without && most + LN_PARTS < least.all
-    };
-    let may_be_faint = faint(most);
+    let ln_without = ln_students_without(&rests, &precision, size, factor.ln_det);
+    let (mut most, mut faint) = (ln_clean, ln_clean < least.clean);
+    for (ln, least) in ln_without.iter().zip(&least.without).take(size) {
+        most = most.max(*ln + LN_WRONG + LN_WRONG_DENSITY);
+        faint &= *ln < *least;
+    }
     let mut disregarding = [None; CONDITIONS];
     for (condition, slot) in disregarding.iter_mut().enumerate() {
         *slot = deviation.disregarding(condition, factor, &white, square);
@@ -101,16 +94,13 @@ pub(crate) fn likelihood(
             most = most.max(*ln + LN_WRONG_CONDITION);
         }
     }
-    if may_be_faint && faint(most) {
+    if faint && most + LN_PARTS < least.all {
         return Some(Heard::No(most));
     }
-    let mut ln_without = [ln_clean; CHANNELS];
     let mut sum = Mean::new();
     sum.add(square, ln_clean + libm::log1pf(-WRONG * (size as f32) - WRONG_CONDITION * CONDITIONS as f32));
-    for i in 0..size {
-        let ln_det = factor.ln_det + libm::logf(precision[i]);
-        ln_without[i] = ln_student(rests[i], size - 1, ln_det);
-        sum.add(rests[i], ln_without[i] + LN_WRONG + LN_WRONG_DENSITY);
+    for (rest, ln) in rests.iter().zip(&ln_without).take(size) {
+        sum.add(*rest, ln + LN_WRONG + LN_WRONG_DENSITY);
     }
     for (ln, rest) in disregarding.iter().flatten() {
         sum.add(*rest, ln + LN_WRONG_CONDITION);

@@ -222,7 +222,8 @@ pub(crate) fn weigh(
     let unsettled = unsettled(readings.minutes_running);
     let off_design = decided::off_design(&nominal, &readings);
     let unasked = decided::unasked(diagnosis.leading, visit, &readings, deviation);
-    let doubts = Doubts { fits, told_wrongly, unsettled, unasked, off_design };
+    let unread = decided::unread(deviation);
+    let doubts = Doubts { fits, told_wrongly, unsettled, unasked, off_design, unread };
     diagnosis.decided = decided::decided(&diagnosis.causes, &doubts);
     diagnosis.fits = Some(fits);
     words(posterior, deviation, &factors, &diagnosis.causes, &mut diagnosis.evidence);

@@ -163,9 +163,16 @@ impl Diagnosis {
         none.probability *= 1.0 - probability.max(0.0).min(1.0);
         let excluded = none.probability < RULED_OUT_BELOW;
         sort_by(&mut self.causes, |a, b| b.probability.total_cmp(&a.probability).then(a.cause.cmp(&b.cause)));
-        // What was decided was a machine without a fault; another cause that now leads was not.
-        self.decided &= self.causes[0].cause == self.leading;
-        self.leading = self.causes[0].cause;
+        let leading = self.causes[0].cause;
+        if leading != self.leading {
+            // What was decided was that nothing counts; what leads now was only next to it.
+            self.decided = false;
+            self.leading = leading;
+            if let Some(at) = self.ruled_out.iter().position(|entry| entry.cause == leading) {
+                // Both lists have room for every cause.
+                self.still_open.push(self.ruled_out.swap_remove(at)).ok();
+            }
+        }
         if excluded && self.leading != Cause::None && self.still_open.iter().any(|e| e.cause == Cause::None) {
             self.still_open.retain(|entry| entry.cause != Cause::None);
             let excluded = CauseAndMeasurements { cause: Cause::None, measurements: Vec::new() };

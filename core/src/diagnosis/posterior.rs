@@ -97,9 +97,13 @@ impl Posterior {
         };
         // What two causes do together is only worth solving where their sum may explain the readings best.
         let mut promising = Promising::new(self.best_ln);
-        let mut place = 0;
+        let (mut place, mut of_causes) = (0, ([None; 2], 0.0));
         pairs(ladders, &|_| None, &mut |hypothesis, _| {
-            let others = factors.ln_call(hypothesis) + factors.ln_each(hypothesis).iter().sum::<f32>();
+            // A pair is present at all of its nodes.
+            if of_causes.0 != hypothesis.causes {
+                of_causes = (hypothesis.causes, factors.ln_of_causes(hypothesis));
+            }
+            let others = of_causes.1 + factors.ln_of_severity(hypothesis);
             if let Some(slot) = screened.others.get_mut(place) {
                 *slot = others;
             }
@@ -166,7 +170,7 @@ impl Posterior {
         if bound < self.tally.top() - FORGOTTEN_NATS {
             return self.add_severity(hypothesis, bound);
         }
-        let likelihood = match likelihood(deviation, factor, hypothesis, steps, &self.least(deviation, bare)) {
+        let likelihood = match likelihood(deviation, factor, hypothesis, steps, &self.least(bare)) {
             Some(Heard::Yes(likelihood)) => likelihood,
             Some(Heard::No(ln)) => return self.add_severity(hypothesis, hypothesis.ln_prior + ln + sum),
             None => return,
@@ -212,12 +216,11 @@ impl Posterior {
 
     /// What the likelihood of a hypothesis must come to if it is to count beside those that were added, where everything
     /// else of it comes to no more than `bare`.
-    fn least(&self, deviation: &Deviation, bare: f32) -> Least {
-        let channels = self.without_channel.iter().take(deviation.size());
+    fn least(&self, bare: f32) -> Least {
         Least {
             all: self.tally.top() - FORGOTTEN_NATS - bare,
             clean: self.clean.top() - WORD_NATS - bare,
-            without: channels.map(Tally::top).fold(f32::INFINITY, f32::min) - WORD_NATS - bare,
+            without: self.without_channel.each_ref().map(|tally| tally.top() - WORD_NATS - bare),
         }
     }
 

@@ -7,6 +7,7 @@ use crate::symptom::CHANNELS;
 /// What does not live at the same time.
 #[derive(Clone, Debug)]
 #[allow(clippy::large_enum_variant)] // They are about as large, and lie over each other on purpose.
+#[repr(u8)] // Memory of zeros is the first of them.
 pub(crate) enum Scratch {
     /// While the hypotheses are weighed.
     Screened(Screened),

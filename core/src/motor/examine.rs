@@ -5,7 +5,7 @@ mod parts;
 mod start;
 mod windings;
 
-use super::finding::Finding;
+use super::finding::{Finding, FindingKind};
 use crate::estimate::Estimate;
 use crate::readings::{Readings, Uncertainty, Visit};
 use crate::system::System;
@@ -32,6 +32,10 @@ pub fn examine(
         windings::two(&mut found, plate, readings);
     }
     parts::frame(&mut found, readings);
+    // Windings that agree with the plate and leak to the frame are no good ones.
+    if found.iter().any(|f| f.finding == FindingKind::WindingToFrame) {
+        found.retain(|f| f.finding != FindingKind::WindingsGood);
+    }
     parts::capacitors(&mut found, system, readings);
     lines::voltage(&mut found, plate, readings);
     start::inrush(&mut found, plate, readings);

@@ -2,8 +2,7 @@
 
 use super::requirement::{Port, Requirement, State, requirement};
 use crate::charge::composition;
-use crate::field::Section;
-use crate::measurement::{Effort, Measurement, Observations, Readings};
+use crate::measurement::{Effort, Measurement};
 use crate::readings::{Action, Doable, Visit};
 use crate::refrigerant::Refrigerant;
 use crate::system::{CompressorKind, Metering};
@@ -52,11 +51,8 @@ impl Reach<'_> {
             }
             _ => return false,
         };
-        let name = measurement.name();
-        match measurement.section() {
-            Some("observations") => holds(&self.visit.observations, Observations::ENTRIES, name),
-            _ => holds(&self.visit.readings, Readings::ENTRIES, name),
-        }
+        let code = measurement.code();
+        self.visit.readings.holds(code) || self.visit.observations.holds(code)
     }
 
     /// The effort through a port; nothing where there is none or the test must not be made.
@@ -123,8 +119,4 @@ pub(super) fn alias(what: Doable) -> Option<Doable> {
         Doable::Action(Action::StartTest) => Doable::Measurement(Measurement::StartSound),
         _ => return None,
     })
-}
-
-fn holds(section: &impl Section, entries: &[crate::field::Entry], name: &str) -> bool {
-    entries.iter().position(|entry| entry.name == name).is_some_and(|at| section.get(at).is_some())
 }

@@ -41,6 +41,7 @@ pub use dome::Found;
 pub use environment::GwpReport;
 pub use error::{PropertyError, TableError};
 pub use find::find;
+pub(crate) use potential::logarithm;
 pub use response::Response;
 pub use safety::SafetyClass;
 pub use state::{MARGIN, MAX_SUBCOOLING, MAX_SUPERHEAT, Phase, State};

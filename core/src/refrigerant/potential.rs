@@ -64,7 +64,7 @@ pub(super) struct Solved {
 /// Source: the series of artanh, ln m = 2 artanh((m-1)/(m+1)), after taking out the exponent; the last
 /// coefficient, 2/5 in the series, takes over the terms after it.
 #[inline(always)]
-pub(super) fn logarithm(x: f32) -> f32 {
+pub(crate) fn logarithm(x: f32) -> f32 {
     let bits = x.to_bits();
     // The exponent where it stands, so taken that the mantissa lies in [sqrt(1/2), sqrt(2)).
     let exponent = bits.wrapping_sub(0x3F35_04F3) & 0xFF80_0000;

@@ -78,10 +78,10 @@ static void show(uint32_t second)
     printf("\n");
 }
 
-static const char *text(RimewiseStatus (*name_of)(int32_t, const char **), int32_t code)
+static const char *text(const RimewiseTexts *texts, int32_t code)
 {
     const char *name = "?";
-    (void)name_of(code, &name);
+    (void)rimewise_text(texts, code, &name);
     return name;
 }
 
@@ -91,27 +91,27 @@ static int tell(void)
     RimewiseStatus status =
         rimewise_diagnose(refrigerant, &machine, &readings, &observations, NULL, &workspace, &report, NULL);
     if (status != RIMEWISE_OK) {
-        printf("no diagnosis: %s\n", text(rimewise_status_text, status));
+        printf("no diagnosis: %s\n", text(&rimewise_status_en, status));
         return 1;
     }
     printf("%s: %s, %.0f %%\n", report.decided ? "decided" : "not decided, most probable",
-           text(rimewise_cause_text, report.leading), (double)(100.0f * report.causes[0].probability));
+           text(&rimewise_cause_names, report.leading), (double)(100.0f * report.causes[0].probability));
     printf("why:\n");
     for (uint32_t i = 0, shown = 0; i < report.evidence_count && shown < 3; i++) {
         if (report.evidence[i].cause != report.leading)
             continue;
-        printf("  %s %s\n", text(rimewise_measurement_text, report.evidence[i].reading),
+        printf("  %s %s\n", text(&rimewise_measurement_names, report.evidence[i].reading),
                report.evidence[i].weight_nats >= 0.0f ? "for" : "against");
         shown++;
     }
     printf("next:\n");
     for (uint32_t i = 0; i < report.next_count && i < 3; i++)
-        printf("  %s (%s)\n", text(rimewise_measurement_text, report.next[i].measurement),
-               text(rimewise_effort_text, report.next[i].effort));
+        printf("  %s (%s)\n", text(&rimewise_measurement_names, report.next[i].measurement),
+               text(&rimewise_effort_names, report.next[i].effort));
     printf("take care:\n");
     for (uint32_t i = 0; i < report.caution_count; i++)
-        printf("  %s: %s\n", text(rimewise_step_text, report.cautions[i].step),
-               text(rimewise_caution_text, report.cautions[i].code));
+        printf("  %s: %s\n", text(&rimewise_step_names, report.cautions[i].step),
+               text(&rimewise_caution_code_en, report.cautions[i].code));
     return 0;
 }
 

@@ -90,9 +90,8 @@ pub(crate) fn likelihood(
         ln_student(nearest, size - 1, factor.ln_det + libm::logf(loosest))
     };
     let mut most = ln_clean.max(ln_without_any + LN_WRONG + LN_WRONG_DENSITY);
-    let faint = |most: f32| {
-        ln_clean < least.clean && ln_without_any < least.without && most + LN_PARTS < least.all
-    };
+    let faint =
+        |most: f32| ln_clean < least.clean && ln_without_any < least.without && most + LN_PARTS < least.all;
     let may_be_faint = faint(most);
     let mut disregarding = [None; CONDITIONS];
     for (condition, slot) in disregarding.iter_mut().enumerate() {

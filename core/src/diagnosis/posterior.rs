@@ -166,7 +166,8 @@ impl Posterior {
         if bound < self.tally.top() - FORGOTTEN_NATS {
             return self.add_severity(hypothesis, bound);
         }
-        let likelihood = match likelihood(deviation, factor, hypothesis, steps, &self.least(deviation, bare)) {
+        let likelihood = match likelihood(deviation, factor, hypothesis, steps, &self.least(deviation, bare))
+        {
             Some(Heard::Yes(likelihood)) => likelihood,
             Some(Heard::No(ln)) => return self.add_severity(hypothesis, hypothesis.ln_prior + ln + sum),
             None => return,

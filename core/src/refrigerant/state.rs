@@ -134,12 +134,7 @@ impl Refrigerant<'_> {
         let dew = self.dew_temperature(pressure)?;
         let bubble = self.bubble_temperature(pressure)?;
         let pa = pressure.pascals();
-        Ok((
-            dew,
-            self.vapor_state(pa, dew.kelvins()),
-            bubble,
-            self.liquid_state(pa, bubble.kelvins()),
-        ))
+        Ok((dew, self.vapor_state(pa, dew.kelvins()), bubble, self.liquid_state(pa, bubble.kelvins())))
     }
 
     #[cold]

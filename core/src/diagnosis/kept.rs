@@ -64,7 +64,8 @@ impl Kept {
     /// Forgets all.
     pub(crate) fn clear(&mut self) {
         self.list.clear();
-        self.class = Self::NEW.class;
+        // Not of `NEW`, the whole of which would lie in flash for it.
+        self.class = [Sum::new(); Cause::COUNT + 1];
     }
 
     /// Adds an explanation with the logarithm of its weight.

@@ -65,7 +65,8 @@ impl Kept {
     /// Forgets all.
     pub(crate) fn clear(&mut self) {
         self.list.clear();
-        self.class = Self::NEW.class;
+        // Not of `NEW`, the whole of which would lie in flash for it.
+        self.class = [Sum::new(); Cause::COUNT + 1];
     }
 
     /// Adds an explanation with the logarithm of its weight.
@@ -111,22 +112,22 @@ impl Kept {
         }
         let all = all.ln();
         let mut pairs = 0;
-        self.list
-            .iter()
-            .map(|(ln, hypothesis)| {
-                let class = class(hypothesis);
-                let of = |lns: &[f32; Cause::COUNT + 1]| lns.get(class).copied().unwrap_or(NOTHING);
-                let share = exponential((ln - of(&here) + of(&class_ln) - all).clamp(-80.0, 0.0));
-                let state = if class == PAIR {
-                    pairs += 1;
-                    Cause::COUNT + pairs - 1
-                } else {
-                    class
-                };
-                let cause = hypothesis.each_cause().next().unwrap_or(Cause::None);
-                Share { share, state, cause, hypothesis }
-            })
-            .collect()
+        let mut shares = Shares::new();
+        for (ln, hypothesis) in &self.list {
+            let class = class(hypothesis);
+            let of = |lns: &[f32; Cause::COUNT + 1]| lns.get(class).copied().unwrap_or(NOTHING);
+            let share = exponential((ln - of(&here) + of(&class_ln) - all).clamp(-80.0, 0.0));
+            let state = if class == PAIR {
+                pairs += 1;
+                Cause::COUNT + pairs - 1
+            } else {
+                class
+            };
+            let cause = hypothesis.each_cause().next().unwrap_or(Cause::None);
+            // As long as the list it is made of; collecting into it could panic.
+            shares.push(Share { share, state, cause, hypothesis }).ok();
+        }
+        shares
     }
 }
 

@@ -19,6 +19,8 @@ impl Scratch {
     pub(crate) const NEW: Self = Self::Screened(Screened::NEW);
 
     /// Room for the pairs' first look; what was there is lost.
+    // Never inlined, nor the other: what is written goes over the stack, and must not stay there while all is weighed.
+    #[inline(never)]
     pub(super) fn screened(&mut self) -> Option<&mut Screened> {
         if !matches!(self, Self::Screened(_)) {
             *self = Self::NEW;
@@ -29,6 +31,7 @@ impl Scratch {
         }
     }
     /// Room for what every reading would show; what was there is lost.
+    #[inline(never)]
     pub(super) fn predictive(&mut self) -> Option<&mut [Predictive; CHANNELS]> {
         *self = Self::Predictive([[(0.0, 1.0); super::kept::KEPT]; CHANNELS]);
         match self {

@@ -88,7 +88,8 @@ pub(crate) fn plan(basis: &Basis<'_>, diagnosis: &mut Diagnosis, plan: &mut Plan
     let off = readings.running == Some(false) || motor::emptied(readings);
     let runs = !basis.must_not_run && !off && !motor::stands(basis.visit);
     let reach = Reach { visit: basis.visit, refrigerant: basis.refrigerant, runs };
-    let ranked = rank(&reach, &basis.candidates, basis.expected);
+    let mut ranked = Vec::new();
+    rank(&reach, &basis.candidates, basis.expected, &mut ranked);
     next(&ranked, diagnosis);
     plan.change = basis.visit.before.and_then(|before| {
         let (after, uncertainty) = (&basis.visit.readings, &basis.visit.uncertainty);

@@ -38,13 +38,14 @@ const BEGINS: f32 = 0.3;
 /// Bits below which a candidate is not worth a look.
 const LEAST_BITS: f32 = 0.02;
 
-/// Ranks what can be taken; nothing where it would tell nothing.
+/// Ranks what can be taken in the caller's list, which is not small; nothing where it would tell nothing.
 pub(super) fn rank(
     reach: &Reach<'_>,
     candidates: &Candidates<'_>,
     expected: &Expected,
-) -> Vec<Ranked, RANKED> {
-    let mut all: Vec<Ranked, RANKED> = Vec::new();
+    all: &mut Vec<Ranked, RANKED>,
+) {
+    all.clear();
     for (candidate, measurement, information) in candidates.iter() {
         if information.all < LEAST_BITS || !can_be_used(measurement, &reach.visit.system) {
             continue;
@@ -73,8 +74,7 @@ pub(super) fn rank(
         let _ = all.push(ranked);
     }
     let an_hour = |r: &Ranked| r.worth / r.minutes;
-    sort_by(&mut all, |a, b| a.last.cmp(&b.last).then(an_hour(b).total_cmp(&an_hour(a))));
-    all
+    sort_by(all, |a, b| a.last.cmp(&b.last).then(an_hour(b).total_cmp(&an_hour(a))));
 }
 
 impl Ranked {

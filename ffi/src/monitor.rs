@@ -140,7 +140,6 @@ pub unsafe extern "C" fn rimewise_monitor_push(
         (&raw mut (*events).unusable).write_unaligned(pushed.unusable.into());
         (&raw mut (*events).count).write_unaligned(pushed.events.as_slice().len() as u32);
         let mut place = (&raw mut (*events).events).cast::<RimewiseMonitorEvent>();
-        place.cast::<u8>().write_bytes(0, size_of::<[RimewiseMonitorEvent; RIMEWISE_MONITOR_EVENTS_MAX]>());
         for event in pushed.events.as_slice() {
             place.write_unaligned(event.into());
             place = place.add(1);

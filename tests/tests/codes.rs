@@ -30,19 +30,17 @@ fn set(path: &str, value: Value) -> Value {
     visit
 }
 
-/// An invented cooler whose restriction and whose tired capillary would show the same.
+/// An invented cooler whose capillary or drier is blocked: behind either the same machine stands.
 fn alike() -> Value {
     json!({
         "system": {
-            "refrigerant": "R134a", "metering": "capillary", "receiver": false, "duty": "cooler",
-            "design": {
-                "space_c": 3, "ambient_c": 31, "evaporator_td_k": 10, "condenser_td_k": 13, "suction_superheat_k": 21
-            }
+            "refrigerant": "R134a", "metering": "capillary", "duty": "cooler",
+            "compressor": {"rated_load_a": 2.8, "rated_v": 230, "phases": 1}
         },
         "readings": {
-            "suction_pressure_kpa": 139.2, "discharge_pressure_kpa": 843.3, "evaporator_outlet_c": 4,
-            "suction_line_c": 15, "discharge_line_c": 91, "liquid_line_c": 25.8, "drier_outlet_c": 25.3, "space_c": 4,
-            "supply_air_c": 2.2, "ambient_c": 23.2, "condenser_exhaust_c": 29.1
+            "suction_pressure_kpa": 28, "discharge_pressure_kpa": 748, "space_c": 17, "ambient_c": 25,
+            "liquid_line_c": 25, "evaporator_outlet_c": 16, "suction_line_c": 23, "discharge_line_c": 48,
+            "condenser_exhaust_c": 25.5, "supply_air_c": 17, "current_a": 1.1
         }
     })
 }

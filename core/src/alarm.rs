@@ -9,6 +9,7 @@ use crate::field::choice;
 use crate::measurement::Measurement;
 use crate::motor::Findings;
 use crate::motor::finding::{Finding, FindingKind};
+use crate::quantity::ATMOSPHERE_KPA;
 use crate::quantity::{Pressure, Temperature};
 use crate::readings::{Readings, StartSound, Visit};
 use crate::refrigerant::{Refrigerant, SafetyClass};
@@ -84,8 +85,6 @@ const WET_DISCHARGE_K: f32 = 10.0;
 /// Of 4,000 visits to the simulated machines that constants may be set on, with a superheat that cannot be told from zero
 /// and a discharge below this: 0.1 % of those without any fault, 58 % of those with flood-back.
 const DRY_DISCHARGE_K: f32 = 20.0;
-/// Standard atmosphere, kPa.
-const ATMOSPHERE_KPA: f32 = 101.325;
 /// Fraction of the rated load at which overload protection must open (common practice: 125 % of the rated load for
 /// time-delay fuses and breakers, 140 % for overload relays).
 const OVERLOAD: f32 = 1.25;

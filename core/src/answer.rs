@@ -9,6 +9,7 @@ use crate::diagnosis::{self, Workspace};
 use crate::invalid::Invalid;
 use crate::motor;
 use crate::plan::{self, Basis};
+use crate::readings::SETTLED_MINUTES;
 use crate::readings::Visit;
 use crate::refrigerant::Refrigerant;
 use crate::report::Report;
@@ -178,7 +179,3 @@ fn next_step(report: &Report) -> Step {
         }
     }
 }
-
-/// A machine settles within about a quarter of an hour (California's field procedure for charging by superheat,
-/// RA3.2, asks for 15 minutes).
-const SETTLED_MINUTES: f32 = 15.0;

@@ -267,6 +267,9 @@ impl Density {
     }
 }
 
+/// Standard atmosphere, kPa.
+pub(crate) const ATMOSPHERE_KPA: f32 = 101.325;
+
 #[cfg(test)]
 mod tests {
     use super::*;

@@ -312,3 +312,7 @@ impl Uncertainty {
         self.current_percent.unwrap_or(1.5) / 100.0
     }
 }
+
+/// Minutes after which most machines have settled (California's field procedure for charging by superheat, RA3.2, asks for
+/// as many).
+pub(crate) const SETTLED_MINUTES: f32 = 15.0;

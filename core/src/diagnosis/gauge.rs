@@ -5,14 +5,13 @@
 
 use super::hypothesis::{Hypothesis, Step, Unlisted};
 use crate::expectation::Today;
+use crate::quantity::ATMOSPHERE_KPA;
 use crate::readings::Readings;
 use crate::symptom::{
     CHANNELS, DISCHARGE_PRESSURE, EVAPORATOR_PRESSURE, LIQUID_PRESSURE, Measured, SUCTION_PRESSURE,
 };
 use crate::warning::{WarningKind, Warnings};
 
-/// One standard atmosphere, kPa.
-const ATMOSPHERE_KPA: f32 = 101.325;
 /// Prior probability that gauge pressures are told as absolute ones (judged: every front asks which they are).
 const GAUGE: f32 = 0.01;
 

@@ -51,6 +51,7 @@ use crate::estimate::Estimate;
 use crate::expectation::{Expectation, Today};
 use crate::expected::Expected;
 use crate::machine::{Fluid, Memo, Nominal};
+use crate::readings::SETTLED_MINUTES;
 use crate::readings::{Readings, Visit};
 use crate::refrigerant::Refrigerant;
 use crate::sort::sort_by;
@@ -121,9 +122,6 @@ const WORTH_NAMING_NATS: f32 = 0.15;
 const CONTRADICTS: f32 = 0.5;
 /// Channels from which on one can contradict the others.
 const ENOUGH_CHANNELS: usize = 4;
-/// Minutes after which most machines have settled (California's field procedure for charging by superheat, RA3.2, asks
-/// for as many).
-const SETTLED_MINUTES: f32 = 15.0;
 /// Ratio of probabilities below which two causes are said to explain the readings alike.
 const ALIKE: f32 = 2.0;
 /// Probability that the first of the two should have.

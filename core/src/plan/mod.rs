@@ -21,6 +21,7 @@ use crate::diagnosis::{Candidates, Diagnosis, FITS_AT_LEAST, NextMeasurement};
 use crate::estimate::Estimate;
 use crate::expected::Expected;
 use crate::measurement::{Effort, Measurement};
+use crate::readings::SETTLED_MINUTES;
 use crate::readings::{Action, CondenserFace, Doable, Visit};
 use crate::refrigerant::Refrigerant;
 use access::Reach;
@@ -76,8 +77,6 @@ pub(crate) struct Basis<'a> {
     pub(crate) answer: Option<(StepKind, Subject)>,
 }
 
-/// Minutes in which a machine settles.
-const SETTLES_MINUTES: f32 = 15.0;
 /// Probability of low condenser airflow from which a dirty face is cleaned before anything else is believed (judged).
 const DIRT_COUNTS: f32 = 0.15;
 
@@ -273,9 +272,9 @@ fn settle_first(reach: &Reach<'_>) -> Option<Step> {
     if visit.observations.door_closes == Some(false) {
         return Some(done(StepKind::Repair, Subject::Measurement(Measurement::DoorCloses)));
     }
-    let minutes = visit.readings.minutes_running.filter(|m| *m < SETTLES_MINUTES)?;
+    let minutes = visit.readings.minutes_running.filter(|m| *m < SETTLED_MINUTES)?;
     let step = by_rule(reach, Doable::Action(Action::LetItSettle))?;
-    reach.runs.then_some(Step { kind: StepKind::Wait, minutes: SETTLES_MINUTES - minutes, ..step })
+    reach.runs.then_some(Step { kind: StepKind::Wait, minutes: SETTLED_MINUTES - minutes, ..step })
 }
 
 /// Probability below which no remedy is proposed on the chance, however little it costs (judged).

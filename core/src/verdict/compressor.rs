@@ -6,6 +6,7 @@ use crate::field::choice;
 use crate::motor::Findings;
 use crate::motor::finding::Finding;
 use crate::normal::below;
+use crate::quantity::ATMOSPHERE_KPA;
 
 choice! {
     /// What is said of the compressor with its motor.
@@ -64,8 +65,6 @@ const PARTED_AFTER_MINUTES: f32 = 3.0;
 /// bypass that stands open looks alike and is seldom on such machines).
 const BROKEN_VALVES: f32 = 0.92;
 
-/// Standard atmosphere, kPa.
-const ATMOSPHERE_KPA: f32 = 101.325;
 /// Share of the odds of a weak compressor that a suction in vacuum, or a pump-down into it, leaves (judged: what passes
 /// back through bad valves keeps the suction above the atmosphere).
 const PROVED_TO_PUMP: f32 = 0.05;
